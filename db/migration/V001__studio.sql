@@ -1,0 +1,3 @@
+create table studio (
+  id integer not null primary key
+);
