@@ -13,6 +13,7 @@ public final class Arithmetic {
   private static final String WANTED_LENGTH = "a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)";
   private static final String WANTED_NUMBER = "a number, or arithmetic that makes one";
   private static final Pattern NUMBER = Pattern.compile("(\\d{1,15}(?:\\.\\d{1,12})?|\\.\\d{1,12})\\s*(mm|cm|m|in|ft|yd)?(?![\\p{L}\\d.,])");
+  private static final Pattern NUMBER_BEFORE_TIMES = Pattern.compile("(\\d{1,15}(?:\\.\\d{1,12})?)()(?=\\s*x)");
   private static final int LONGEST = 200;
   private static final BigFraction GREATEST = BigFraction.of(1_000_000_000_000L);
 
@@ -50,7 +51,7 @@ public final class Arithmetic {
   public static Length length(String text) {
     Term term = evaluate(text, WANTED_LENGTH);
     boolean nothing = term.dimension == 0 && term.amount.signum() == 0;
-    if (term.dimension != 1 && !nothing || term.amount.signum() < 0 || term.amount.compareTo(GREATEST) > 0) {
+    if ((term.dimension != 1 && !nothing) || term.amount.signum() < 0 || term.amount.compareTo(GREATEST) > 0) {
       throw new Unreadable(text, WANTED_LENGTH);
     }
     return Length.ofTenths(term.amount, RoundingMode.HALF_UP);
@@ -123,7 +124,7 @@ public final class Arithmetic {
     Matcher number = NUMBER.matcher(text).region(at, text.length()).useTransparentBounds(true);
     if (!number.lookingAt()) {
       // "3 x36" and "3x36" are both written: the x that follows a number is a sign, not a unit.
-      number = Pattern.compile("(\\d{1,15}(?:\\.\\d{1,12})?)()(?=\\s*x)").matcher(text).region(at, text.length());
+      number = NUMBER_BEFORE_TIMES.matcher(text).region(at, text.length());
       if (!number.lookingAt()) {
         throw broken();
       }
