@@ -1,0 +1,59 @@
+package hankbook.plan;
+
+import hankbook.measure.Length;
+import hankbook.measure.Percentage;
+import hankbook.measure.Unreadable;
+
+/**
+ * What a plan adds for the ways of cloth and loom. Shrinkage and draw-in are of the larger state, take-up of the cloth unless it says
+ * of the yarn.
+ *
+ * @param warpTakeUp how much longer the warp is than the cloth it is woven up in
+ * @param weftTakeUp how much longer a pick is than the reed is wide
+ * @param drawIn how much narrower the cloth at the fell is than the reed
+ * @param lengthShrinkage lost in length from the loom to the finished cloth
+ * @param widthShrinkage lost in width from the loom to the finished cloth
+ * @param sampling warp given to sampling
+ * @param loomWaste warp that cannot be woven
+ * @param gap unwoven warp between two pieces
+ * @param winding yarn lost in winding
+ * @param repairEnds spare ends for mending, at least 0
+ * @param roundUpTo the step the warp length is rounded up to; zero for none
+ */
+public record Allowances(
+    Percentage warpTakeUp,
+    Percentage weftTakeUp,
+    Percentage drawIn,
+    Percentage lengthShrinkage,
+    Percentage widthShrinkage,
+    Length sampling,
+    Length loomWaste,
+    Length gap,
+    Percentage winding,
+    int repairEnds,
+    Length roundUpTo) {
+
+  /** No allowance at all. */
+  public static final Allowances NONE =
+      new Allowances(
+          Percentage.ZERO,
+          Percentage.ZERO,
+          Percentage.ZERO,
+          Percentage.ZERO,
+          Percentage.ZERO,
+          Length.ZERO,
+          Length.ZERO,
+          Length.ZERO,
+          Percentage.ZERO,
+          0,
+          Length.ZERO);
+
+  public Allowances {
+    drawIn.remaining();
+    lengthShrinkage.remaining();
+    widthShrinkage.remaining();
+    if (repairEnds < 0) {
+      throw new Unreadable(Integer.toString(repairEnds), "repair ends of at least 0");
+    }
+  }
+}
