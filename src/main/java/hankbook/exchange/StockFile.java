@@ -1,0 +1,107 @@
+package hankbook.exchange;
+
+import com.opencsv.CSVReader;
+import com.opencsv.CSVReaderBuilder;
+import com.opencsv.ICSVParser;
+import com.opencsv.RFC4180ParserBuilder;
+import com.opencsv.enums.CSVReaderNullFieldIndicator;
+import com.opencsv.exceptions.CsvValidationException;
+import hankbook.yarn.Skein;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Reads a stock file: RFC 4180, UTF-8, a header row, columns in any order. All rows or none; every bad row is reported at once. */
+public final class StockFile {
+  /** The columns, in the order they are written. */
+  static final List<String> COLUMNS =
+      List.of(
+          "code", "yarn", "colour", "hex", "fibre", "grist", "form", "length", "gross", "tare", "opened", "lot", "location", "cost", "received");
+
+  private final String file;
+  private final List<String> faults = new ArrayList<>();
+  private final List<Skein> skeins = new ArrayList<>();
+  private final Set<String> codes = new HashSet<>();
+
+  private StockFile(String file) {
+    this.file = file;
+  }
+
+  /**
+   * Reads the text of a stock file.
+   *
+   * @param file its name, for messages
+   * @throws BadInput naming every row that cannot be read
+   */
+  public static List<Skein> read(String file, String text) throws BadInput {
+    StockFile reader = new StockFile(file);
+    ICSVParser parser = new RFC4180ParserBuilder().withFieldAsNull(CSVReaderNullFieldIndicator.NEITHER).build();
+    String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    try (CSVReader rows = new CSVReaderBuilder(new StringReader(plain)).withCSVParser(parser).build()) {
+      reader.rows(rows);
+    } catch (IOException | CsvValidationException broken) {
+      throw new BadInput(file + ": " + broken.getMessage() + "; wanted rows after RFC 4180");
+    }
+    if (!reader.faults.isEmpty()) {
+      throw new BadInput(reader.faults);
+    }
+    return List.copyOf(reader.skeins);
+  }
+
+  private void rows(CSVReader rows) throws IOException, CsvValidationException, BadInput {
+    String[] header = rows.readNext();
+    if (header == null) {
+      throw new BadInput(file + ": found an empty file, wanted a header row of " + String.join(",", COLUMNS));
+    }
+    List<String> columns = header(header);
+    int number = 1;
+    for (String[] cells = rows.readNext(); cells != null; cells = rows.readNext()) {
+      number++;
+      if (cells.length > 1 || !cells[0].isBlank()) {
+        row(number, columns, cells);
+      }
+    }
+  }
+
+  private List<String> header(String[] header) throws BadInput {
+    List<String> columns = new ArrayList<>();
+    for (String cell : header) {
+      String column = cell.strip();
+      if (!COLUMNS.contains(column) || columns.contains(column)) {
+        throw new BadInput(file + ", row 1: found column '" + column + "', wanted each of " + String.join(",", COLUMNS) + " at most once");
+      }
+      columns.add(column);
+    }
+    for (String needed : List.of("code", "yarn", "colour")) {
+      if (!columns.contains(needed)) {
+        throw new BadInput(file + ", row 1: found no column '" + needed + "', wanted it");
+      }
+    }
+    return columns;
+  }
+
+  private void row(int number, List<String> columns, String[] cells) {
+    String where = file + ", row " + number;
+    if (cells.length != columns.size()) {
+      faults.add(where + ": found " + cells.length + " cells, wanted " + columns.size() + " as in the header");
+      return;
+    }
+    Map<String, String> values = new HashMap<>();
+    for (int i = 0; i < cells.length; i++) {
+      values.put(columns.get(i), cells[i].strip());
+    }
+    StockRow row = new StockRow(where, values);
+    Skein skein = row.skein();
+    faults.addAll(row.faults());
+    if (skein != null && !codes.add(skein.code())) {
+      faults.add(where + ", code: found '" + skein.code() + "' again, wanted a code of its own");
+    } else if (skein != null) {
+      skeins.add(skein);
+    }
+  }
+}

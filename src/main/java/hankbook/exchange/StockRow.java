@@ -1,0 +1,132 @@
+package hankbook.exchange;
+
+import hankbook.measure.Length;
+import hankbook.measure.Mass;
+import hankbook.measure.Unreadable;
+import hankbook.measure.YarnNumber;
+import hankbook.yarn.Measurement;
+import hankbook.yarn.PackageForm;
+import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
+import java.math.RoundingMode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/** One row of a stock file; empty cells are unknown. Every bad cell of it is a fault of its own. */
+final class StockRow {
+  private final String where;
+  private final Map<String, String> values;
+  private final List<String> faults = new ArrayList<>();
+
+  StockRow(String where, Map<String, String> values) {
+    this.where = where;
+    this.values = values;
+  }
+
+  List<String> faults() {
+    return faults;
+  }
+
+  /** The skein, or null where a cell is at fault. */
+  @Nullable Skein skein() {
+    Optional<YarnNumber> grist = cell("grist", YarnNumber::parse);
+    Optional<Length> length = cell("length", Length::parse);
+    Optional<PackageForm> form = cell("form", PackageForm::parse);
+    Optional<Boolean> opened = cell("opened", StockRow::yesOrNo);
+    Optional<Money> cost = cell("cost", StockRow::money);
+    Optional<LocalDate> received = cell("received", StockRow::date);
+    Measurement measurement = measurement(grist, length);
+    for (String needed : List.of("code", "yarn", "colour")) {
+      if (text(needed).isEmpty()) {
+        faults.add(where + ", " + needed + ": found nothing, wanted the skein's " + needed);
+      }
+    }
+    String hex = cell("hex", StockRow::hex).orElse("");
+    if (!faults.isEmpty()) {
+      return null;
+    }
+    Optional<Length> overruled = measurement instanceof Measurement.ByWeight ? length : Optional.empty();
+    return new Skein(
+        text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), measurement, overruled,
+        opened.orElse(false), text("lot"), text("location"), cost, received);
+  }
+
+  private Measurement measurement(Optional<YarnNumber> grist, Optional<Length> length) {
+    Optional<Mass> gross = cell("gross", Mass::parse);
+    Mass tare = cell("tare", Mass::parse).orElse(Mass.ZERO);
+    if (gross.isPresent() && tare.compareTo(gross.get()) > 0) {
+      faults.add(where + ", tare: found '" + text("tare") + "', wanted at most the gross, " + gross.get());
+      return new Measurement.Unmeasured();
+    }
+    if (gross.isPresent() && grist.isPresent()) {
+      return new Measurement.ByWeight(gross.get(), tare, grist.get().grist());
+    }
+    return length
+        .<Measurement>map(
+            printed ->
+                new Measurement.ByLabel(
+                    printed, grist.map(number -> number.grist().massOf(printed, RoundingMode.HALF_UP)).filter(mass -> mass.milligrams() > 0)))
+        .orElseGet(Measurement.Unmeasured::new);
+  }
+
+  private String text(String column) {
+    return values.getOrDefault(column, "");
+  }
+
+  private <T> Optional<T> cell(String column, Function<String, T> reader) {
+    String text = text(column);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reader.apply(text));
+    } catch (Unreadable unreadable) {
+      faults.add(where + ", " + column + ": " + unreadable.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private static Boolean yesOrNo(String text) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "yes" -> true;
+      case "no" -> false;
+      default -> throw new Unreadable(text, "yes or no");
+    };
+  }
+
+  private static String hex(String text) {
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (!lower.matches("#?[0-9a-f]{6}")) {
+      throw new Unreadable(text, "a colour such as #2f5d8a");
+    }
+    return lower.startsWith("#") ? lower : "#" + lower;
+  }
+
+  private static Money money(String text) {
+    String[] parts = text.split("\\s+", -1);
+    try {
+      if (parts.length == 2 && parts[0].matches("\\d{1,9}(\\.\\d{1,3})?")) {
+        return Money.parse(parts[1] + " " + parts[0]);
+      }
+    } catch (IllegalArgumentException | ArithmeticException notMoney) {
+      throw new Unreadable(text, "an amount and its currency such as 24.50 EUR");
+    }
+    throw new Unreadable(text, "an amount and its currency such as 24.50 EUR");
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException notDate) {
+      throw new Unreadable(text, "a date such as 2026-03-14");
+    }
+  }
+}
