@@ -1,0 +1,175 @@
+package hankbook.exchange;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import hankbook.measure.Arithmetic;
+import hankbook.measure.Length;
+import hankbook.measure.Percentage;
+import hankbook.measure.Sett;
+import hankbook.measure.Unreadable;
+import hankbook.plan.Allowances;
+import hankbook.plan.OrderEntry;
+import hankbook.plan.Piece;
+import hankbook.plan.Plan;
+import hankbook.plan.Section;
+import hankbook.plan.Warp;
+import hankbook.plan.Weft;
+import hankbook.yarn.YarnColour;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Reads a plan file, format {@code hankbook-plan/1}. */
+public final class PlanFile {
+  private static final String FORMAT = "hankbook-plan/1";
+  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "allowances", "winding");
+  private static final Set<String> PIECE = Set.of("name", "count", "length", "width", "hems", "fringe");
+  private static final Set<String> WARP = Set.of("sett", "ends", "length", "endsMultiple", "selvedgeEnds", "order", "sections", "endsPerUnit");
+  private static final Set<String> SECTION = Set.of("repeats", "units");
+  private static final Set<String> ORDER = Set.of("yarn", "colour", "share", "ends", "strands");
+  private static final Set<String> WEFT = Set.of("yarn", "colour", "picks", "share", "strands", "width", "length");
+  private static final Set<String> ALLOWANCES =
+      Set.of(
+          "warpTakeUp", "weftTakeUp", "drawIn", "lengthShrinkage", "widthShrinkage", "sampling", "loomWaste", "gap", "winding", "repairEnds", "roundUpTo");
+  private static final String WANTED_LENGTH = "a length such as 70 cm";
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS, DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private PlanFile() {}
+
+  /**
+   * Reads the text of a plan file.
+   *
+   * @param file its name, for messages
+   * @throws BadInput naming the file, the field, what was found and what is wanted
+   */
+  public static Plan read(String file, String text) throws BadInput {
+    try {
+      JsonNode root = MAPPER.readTree(text);
+      return plan(new JsonFields(root, "", PLAN));
+    } catch (JsonProcessingException broken) {
+      int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
+      throw new BadInput(file + ", line " + line + ": found no JSON (" + broken.getOriginalMessage().lines().findFirst().orElse("") + "), wanted a plan");
+    } catch (JsonFields.Refused refused) {
+      throw new BadInput(file + ", " + refused.getMessage());
+    }
+  }
+
+  private static Plan plan(JsonFields fields) {
+    fields.required("format", FORMAT, PlanFile::format);
+    String name = fields.required("name", "a name for the plan", String::strip);
+    List<Piece> pieces = fields.list("pieces", PIECE).stream().map(PlanFile::piece).toList();
+    Warp warp = warp(fields.object("warp", WARP));
+    List<Weft> wefts = fields.list("weft", WEFT).stream().map(PlanFile::weft).toList();
+    Allowances allowances = allowances(fields.object("allowances", ALLOWANCES));
+    int threads = fields.object("winding", Set.of("threads")).count("threads", 1);
+    return fields.built(() -> new Plan(name, pieces, warp, wefts, allowances, threads));
+  }
+
+  private static String format(String text) {
+    if (!text.equals(FORMAT)) {
+      throw new Unreadable(text, FORMAT);
+    }
+    return text;
+  }
+
+  private static Piece piece(JsonFields fields) {
+    String name = fields.read("name", String::strip).orElse("piece");
+    Length length = fields.required("length", WANTED_LENGTH, Length::parse);
+    Length width = fields.required("width", WANTED_LENGTH, Length::parse);
+    return fields.built(() -> new Piece(name, fields.count("count", 1), length, width, length(fields, "hems"), length(fields, "fringe")));
+  }
+
+  private static Warp warp(JsonFields fields) {
+    Sett sett = fields.required("sett", "threads to a length such as 10/cm", Sett::parse);
+    List<OrderEntry> order = fields.list("order", ORDER).stream().map(PlanFile::orderEntry).toList();
+    return fields.built(
+        () ->
+            new Warp(
+                sett, ends(fields), fields.read("length", Length::parse), fields.count("endsMultiple", 1), fields.count("selvedgeEnds", 0), order));
+  }
+
+  private static OptionalInt ends(JsonFields fields) {
+    List<Section> sections =
+        fields.list("sections", SECTION).stream()
+            .map(section -> section.built(() -> new Section(section.count("repeats", 1), section.count("units", 0))))
+            .toList();
+    Optional<Integer> outright = fields.read("ends", Arithmetic::count);
+    if (sections.isEmpty()) {
+      return outright.map(OptionalInt::of).orElseGet(OptionalInt::empty);
+    }
+    if (outright.isPresent()) {
+      throw new Unreadable("both ends and sections", "one of the two");
+    }
+    int perUnit = fields.required("endsPerUnit", "how many ends a unit has", Arithmetic::count);
+    return OptionalInt.of(Math.addExact(Section.endsOf(sections, perUnit), fields.count("selvedgeEnds", 0)));
+  }
+
+  private static OrderEntry orderEntry(JsonFields fields) {
+    YarnColour yarn = yarn(fields);
+    Optional<Integer> ends = fields.read("ends", Arithmetic::count);
+    Optional<BigFraction> share = fields.read("share", Arithmetic::number);
+    return fields.built(
+        () -> {
+          if (ends.isPresent() == share.isPresent()) {
+            throw new Unreadable(ends.isPresent() ? "both ends and share" : "", "either ends or share");
+          }
+          OrderEntry.Amount amount =
+              ends.<OrderEntry.Amount>map(OrderEntry.Ends::new).orElseGet(() -> new OrderEntry.Share(share.orElseThrow()));
+          return new OrderEntry(yarn, amount, fields.count("strands", 1));
+        });
+  }
+
+  private static Weft weft(JsonFields fields) {
+    YarnColour yarn = yarn(fields);
+    Sett picks = fields.required("picks", "picks to a length such as 9/cm", Sett::parse);
+    return fields.built(
+        () ->
+            new Weft(
+                yarn,
+                picks,
+                fields.read("share", Arithmetic::number).orElse(BigFraction.ONE),
+                fields.count("strands", 1),
+                fields.read("width", Arithmetic::number).orElse(BigFraction.ONE),
+                fields.read("length", Length::parse)));
+  }
+
+  private static Allowances allowances(JsonFields fields) {
+    return fields.built(
+        () ->
+            new Allowances(
+                percentage(fields, "warpTakeUp"),
+                percentage(fields, "weftTakeUp"),
+                percentage(fields, "drawIn"),
+                percentage(fields, "lengthShrinkage"),
+                percentage(fields, "widthShrinkage"),
+                length(fields, "sampling"),
+                length(fields, "loomWaste"),
+                length(fields, "gap"),
+                percentage(fields, "winding"),
+                fields.count("repairEnds", 0),
+                length(fields, "roundUpTo")));
+  }
+
+  private static YarnColour yarn(JsonFields fields) {
+    String yarn = fields.required("yarn", "the yarn's name", String::strip);
+    String colour = fields.required("colour", "the colour's name", String::strip);
+    return fields.built(() -> new YarnColour(yarn, colour));
+  }
+
+  private static Length length(JsonFields fields, String key) {
+    return fields.read(key, Length::parse).orElse(Length.ZERO);
+  }
+
+  private static Percentage percentage(JsonFields fields, String key) {
+    return fields.read(key, Percentage::parse).orElse(Percentage.ZERO);
+  }
+}
