@@ -77,7 +77,7 @@ public record Audit(List<Finding> findings) {
     for (ChainedEntry link : entries) {
       position++;
       Optional<String> why = replay.entry(link.entry().id()).isPresent()
-          ? Optional.of("an entry with its number stands before it.")
+          ? Optional.of("another entry before it has the same id.")
           : Rules.refusal(link.entry(), replay).map(Refusal::message);
       if (why.isPresent()) {
         return Optional.of(new Finding.NotAllowed(position, link, why.get()));

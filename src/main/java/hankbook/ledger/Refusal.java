@@ -15,7 +15,7 @@ public sealed interface Refusal {
   record SameIdOtherContent(Entry there) implements Refusal {
     @Override
     public String message() {
-      return "The ledger already holds an entry with this number that says something else: %s, %s, by %s. Nothing was changed."
+      return "The ledger already holds an entry under this id that says something else: %s, %s, by %s. Nothing was changed."
           .formatted(there.kind().words(), there.date(), there.author());
     }
   }

@@ -105,13 +105,10 @@ class LedgerProperties {
 
     void step() {
       Entry entry = !chain.isEmpty() && random.nextInt(4) == 0 ? reversal() : operation();
-      Map<String, Long> after = new HashMap<>(table);
-      for (Transfer t : entry.transfers()) {
-        after.merge(t.skein() + "@" + t.from(), -t.length().tenthsOfMillimetre(), Long::sum);
-        after.merge(t.skein() + "@" + t.to(), t.length().tenthsOfMillimetre(), Long::sum);
-      }
+      Map<String, Long> after = tableAfter(entry);
       boolean undoneBefore = entry.reverses().map(undone::contains).orElse(false);
-      boolean fits = after.entrySet().stream().noneMatch(e -> e.getValue() < 0 && !e.getKey().matches(".*@(MAKER|ORDERED|AWAY|RECOUNT|REWOUND)"));
+      boolean fits = after.entrySet().stream()
+          .noneMatch(e -> e.getValue() < 0 && !e.getKey().matches(".*@(MAKER|ORDERED|AWAY|RECOUNT|REWOUND)"));
       switch (book.post(entry)) {
         case Outcome.Posted(Book now, ChainedEntry link) -> {
           assertThat(fits && !undoneBefore).as("taken: %s", entry).isTrue();
@@ -124,13 +121,26 @@ class LedgerProperties {
         case Outcome.Refused(Refusal.NotEnough _) -> assertThat(fits).as("refused: %s", entry).isFalse();
         case Outcome other -> throw new AssertionError(other);
       }
+      bookAgreesWithTable();
+      if (book.entries().containsKey(entry.id())) {
+        assertThat(book.post(entry)).isEqualTo(new Outcome.AlreadyThere(entry));
+      }
+    }
+
+    private Map<String, Long> tableAfter(Entry entry) {
+      Map<String, Long> after = new HashMap<>(table);
+      for (Transfer t : entry.transfers()) {
+        after.merge(t.skein() + "@" + t.from(), -t.length().tenthsOfMillimetre(), Long::sum);
+        after.merge(t.skein() + "@" + t.to(), t.length().tenthsOfMillimetre(), Long::sum);
+      }
+      return after;
+    }
+
+    private void bookAgreesWithTable() {
       table.forEach((key, tenths) -> {
         int split = key.indexOf('@');
         assertThat(book.balances().at(key.substring(0, split), Place.parse(key.substring(split + 1)))).isEqualTo(new Length(tenths));
       });
-      if (book.entries().containsKey(entry.id())) {
-        assertThat(book.post(entry)).isEqualTo(new Outcome.AlreadyThere(entry));
-      }
     }
 
     long promised(String skein) {

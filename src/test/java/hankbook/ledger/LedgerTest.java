@@ -79,7 +79,7 @@ class LedgerTest {
   void anIdWithOtherContentIsRefused() {
     post(receive(1, 100));
     assertThat(refused(receive(1, 99)))
-        .isEqualTo("The ledger already holds an entry with this number that says something else: receive, 2026-03-14, by Ida."
+        .isEqualTo("The ledger already holds an entry under this id that says something else: receive, 2026-03-14, by Ida."
             + " Nothing was changed.");
   }
 
