@@ -1,0 +1,50 @@
+package hankbook.ledger;
+
+import hankbook.measure.Length;
+
+/** One thing an audit found wrong. */
+public sealed interface Finding {
+  /** What is wrong, in words. */
+  String message();
+
+  /** An entry whose number or hashes are not what its content and the entry before make them. */
+  record BrokenChain(long position, ChainedEntry entry, String what) implements Finding {
+    @Override
+    public String message() {
+      return "Entry %d (%s) is not as it was written: %s.".formatted(position, entry.entry().id(), what);
+    }
+  }
+
+  /** An entry that the ledger would never have taken. */
+  record NotAllowed(long position, ChainedEntry entry, String why) implements Finding {
+    @Override
+    public String message() {
+      return "Entry %d (%s) should not have been taken: %s".formatted(position, entry.entry().id(), why);
+    }
+  }
+
+  /** A skein whose balances do not sum to zero. */
+  record NotConserved(String skein, Length sum) implements Finding {
+    @Override
+    public String message() {
+      return "The balances of %s sum to %s over all places; they should sum to 0 m.".formatted(skein, sum);
+    }
+  }
+
+  /** A place that holds less than nothing. */
+  record Negative(Holding holding, Length length) implements Finding {
+    @Override
+    public String message() {
+      return "%s: %s holds %s, less than nothing.".formatted(holding.skein(), holding.place().words(), length);
+    }
+  }
+
+  /** A kept balance that is not what the entries add up to. */
+  record KeptDiffers(Holding holding, Length kept, Length recomputed) implements Finding {
+    @Override
+    public String message() {
+      return "%s: %s is kept as %s, but the entries add up to %s."
+          .formatted(holding.skein(), holding.place().words(), kept, recomputed);
+    }
+  }
+}
