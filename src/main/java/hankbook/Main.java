@@ -1,10 +1,18 @@
 package hankbook;
 
-/** Picks the desktop or the command line. */
+import hankbook.cli.CommandLineProgram;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/** Starts Hankbook: every argument is part of a command. */
 public final class Main {
   private Main() {}
 
+  /** Runs the command and leaves with its exit code. */
   public static void main(String[] args) {
-    System.exit(args.length);
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    String[] command = args.length == 0 ? new String[] {"--help"} : args;
+    System.exit(CommandLineProgram.run(command, out, err));
   }
 }

@@ -1,0 +1,56 @@
+package hankbook.allot;
+
+import hankbook.plan.Need;
+import hankbook.plan.Plan;
+import hankbook.plan.Yardage;
+import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The whole answer to the main question: does the shelf cover the plan?
+ *
+ * @param plan the plan
+ * @param yardage what it takes
+ * @param covers need against free, yarn by yarn in the plan's order
+ * @param shares which skein gives what
+ * @param warnings what the weaver should know
+ */
+public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Share> shares, List<Warning> warnings) {
+  public PlanCheck {
+    covers = List.copyOf(covers);
+    shares = List.copyOf(shares);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * Holds a plan against the skeins that are free.
+   *
+   * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
+   */
+  public static PlanCheck of(Plan plan, List<Skein> stock) {
+    Yardage yardage = Yardage.of(plan);
+    Map<YarnColour, List<Need>> needs = new LinkedHashMap<>();
+    yardage.needs().forEach(need -> needs.computeIfAbsent(need.yarn(), none -> new ArrayList<>()).add(need));
+    List<Cover> covers = new ArrayList<>();
+    List<Share> shares = new ArrayList<>();
+    List<Warning> warnings = new ArrayList<>();
+    needs.forEach(
+        (yarn, ofYarn) -> {
+          List<Skein> skeins = stock.stream().filter(skein -> skein.yarn().equals(yarn)).toList();
+          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeins);
+          covers.add(check.cover());
+          shares.addAll(check.shares());
+          warnings.addAll(check.warnings());
+        });
+    return new PlanCheck(plan, yardage, covers, shares, warnings);
+  }
+
+  /** Whether a yarn is short. */
+  public boolean isShort() {
+    return covers.stream().anyMatch(cover -> cover.verdict() == Verdict.SHORT);
+  }
+}

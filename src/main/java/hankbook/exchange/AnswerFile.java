@@ -1,0 +1,90 @@
+package hankbook.exchange;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hankbook.allot.Cover;
+import hankbook.allot.PlanCheck;
+import hankbook.allot.Share;
+import hankbook.allot.Warning;
+import hankbook.measure.Length;
+import hankbook.plan.Need;
+import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes the answer of a check as one JSON object; metres to four places. */
+public final class AnswerFile {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+
+  private AnswerFile() {}
+
+  /** The answer as text. */
+  public static String write(PlanCheck check, List<Skein> stock) {
+    ObjectNode root = MAPPER.createObjectNode().put("plan", check.plan().name());
+    ObjectNode warp = root.putObject("warp").put("ends", check.yardage().width().ends());
+    warp.put("widthInReedM", check.yardage().width().inReed().metres()).put("lengthM", check.yardage().warp().total().metres());
+    ArrayNode parts = warp.putArray("parts");
+    check.yardage().warp().parts().forEach((part, length) -> parts.addObject().put("part", part.key()).put("lengthM", length.metres()));
+    ArrayNode needs = root.putArray("needs");
+    check.yardage().needs().forEach(need -> need(needs.addObject(), need, stock));
+    ArrayNode covers = root.putArray("cover");
+    check.covers().forEach(cover -> cover(covers.addObject(), cover));
+    ArrayNode shares = root.putArray("allotment");
+    check.shares().forEach(share -> share(shares, share));
+    ArrayNode warnings = root.putArray("warnings");
+    for (Warning warning : check.warnings()) {
+      yarn(warnings.addObject().put("code", warning.code().name()), warning.yarn()).put("text", warning.text());
+    }
+    return text(root);
+  }
+
+  private static String text(ObjectNode root) {
+    try {
+      return MAPPER.writeValueAsString(root);
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static void need(ObjectNode node, Need need, List<Skein> stock) {
+    Length length = need.length();
+    yarn(node, need.yarn()).put("role", need.role().name().toLowerCase(Locale.ROOT)).put("lengthM", length.metres());
+    stock.stream()
+        .filter(skein -> skein.yarn().equals(need.yarn()) && skein.grist().isPresent())
+        .findFirst()
+        .ifPresentOrElse(
+            skein -> node.put("massG", skein.grist().orElseThrow().grist().massOf(length, RoundingMode.HALF_UP).grams()), () -> node.putNull("massG"));
+  }
+
+  private static void cover(ObjectNode node, Cover cover) {
+    yarn(node, cover.yarn())
+        .put("needM", cover.need().metres())
+        .put("freeM", cover.free().metres())
+        .put("marginM", cover.margin().metres())
+        .put("uncertaintyM", cover.uncertainty().metres())
+        .put("risk", BigDecimal.valueOf(cover.risk()).setScale(6, RoundingMode.HALF_UP))
+        .put("verdict", cover.verdict().name());
+  }
+
+  private static void share(ArrayNode shares, Share share) {
+    if (share.ends() > 0) {
+      shares.addObject().put("skein", share.code()).put("role", "warp").put("ends", share.ends()).put("lengthM", share.warp().metres());
+    }
+    if (share.weft().isPositive()) {
+      shares.addObject().put("skein", share.code()).put("role", "weft").put("ends", 0).put("lengthM", share.weft().metres());
+    }
+  }
+
+  private static ObjectNode yarn(ObjectNode node, YarnColour yarn) {
+    return node.put("yarn", yarn.yarn()).put("colour", yarn.colour());
+  }
+}

@@ -1,0 +1,5 @@
+/** The program. */
+@NullMarked
+package hankbook;
+
+import org.jspecify.annotations.NullMarked;
