@@ -1,0 +1,80 @@
+package hankbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CheckCommandTest {
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @CsvSource({"quay-towels, 0, COVERED, ''", "ash-blanket, 0, TIGHT, TIGHT", "gorse-shawl, 3, SHORT, SHORT", "linen-runner, 3, SHORT, BROKEN_ENDS"})
+  void theSamplePlansGetTheirVerdicts(String plan, int code, String verdict, String warning) throws IOException {
+    assertThat(run("check", "imports/" + plan + ".json", "--stock", "imports/stock.csv", "--json")).isEqualTo(code);
+    JsonNode answer = new ObjectMapper().readTree(out.toString());
+    assertThat(answer.at("/cover/0/verdict").asText()).isEqualTo(verdict);
+    assertThat(answer.at("/warnings/0/code").asText()).isEqualTo(warning);
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void thePartsOfTheAnswerSumToTheWarpAndTheAllotmentToTheNeed() throws IOException {
+    run("check", "imports/quay-towels.json", "--stock", "imports/stock.csv", "--json");
+    JsonNode answer = new ObjectMapper().readTree(out.toString());
+    double parts = 0;
+    for (JsonNode part : answer.at("/warp/parts")) {
+      parts += part.get("lengthM").asDouble();
+    }
+    assertThat(Math.round(parts * 10_000)).isEqualTo(Math.round(answer.at("/warp/lengthM").asDouble() * 10_000));
+    double needs = 0;
+    double shares = 0;
+    for (JsonNode need : answer.get("needs")) {
+      needs += need.get("lengthM").asDouble();
+    }
+    for (JsonNode share : answer.get("allotment")) {
+      shares += share.get("lengthM").asDouble();
+    }
+    assertThat(Math.round(shares * 10_000)).isEqualTo(Math.round(needs * 10_000));
+  }
+
+  @Test
+  void aYarnThatIsNotOnTheShelfIsSaid() throws IOException {
+    Path stock = Files.writeString(folder.resolve("stock.csv"), "code,yarn,colour\n1,Skerry 16/2,Chalk\n");
+    assertThat(run("check", "imports/quay-towels.json", "--stock", stock.toString())).isEqualTo(ExitCode.SHORT);
+    assertThat(out.toString())
+        .contains("Skerry 16/2 Woad: no skein of this yarn and colour is on the shelf.")
+        .contains("skein 1 has no length, nor a weight with a grist");
+  }
+
+  @Test
+  void badInputIsOneLineAFaultAndNoAnswer() throws IOException {
+    Path stock = Files.writeString(folder.resolve("stock.csv"), "code,yarn,colour,length\n1,Skerry,Chalk,five\n");
+    assertThat(run("check", "imports/quay-towels.json", "--stock", stock.toString(), "--json")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString().strip()).isEqualTo(stock + ", row 2, length: found 'five', wanted a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)");
+  }
+
+  @Test
+  void aMissingFileAndAMisspeltOptionAreSaid() {
+    assertThat(run("check", "nowhere.json", "--stock", "imports/stock.csv")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo("nowhere.json: found no such file, wanted a file to read");
+    assertThat(run("check", "imports/quay-towels.json", "--shelf", "x")).isEqualTo(ExitCode.BAD_INPUT);
+  }
+
+  private int run(String... args) {
+    return CommandLineProgram.run(args, new PrintWriter(out), new PrintWriter(err));
+  }
+}
