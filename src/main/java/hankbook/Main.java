@@ -1,10 +1,11 @@
 package hankbook;
 
 import hankbook.cli.CommandLineProgram;
+import hankbook.cli.SampleReport;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
-/** Starts Hankbook: every argument is part of a command. */
+/** Starts Hankbook: any argument is part of a command. */
 public final class Main {
   private Main() {}
 
@@ -12,7 +13,10 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    String[] command = args.length == 0 ? new String[] {"--help"} : args;
-    System.exit(CommandLineProgram.run(command, out, err));
+    if (args.length == 0) {
+      SampleReport.print(out);
+    } else {
+      System.exit(CommandLineProgram.run(args, out, err));
+    }
   }
 }
