@@ -12,7 +12,7 @@ import picocli.CommandLine.ParameterException;
     description = "Does the yarn on the shelf cover the plan?",
     mixinStandardHelpOptions = true,
     version = "Hankbook 0.1.0",
-    subcommands = CheckCommand.class)
+    subcommands = {CheckCommand.class, FitCommand.class})
 public final class CommandLineProgram {
   /** Runs one command and says how it went, see {@link ExitCode}. */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {

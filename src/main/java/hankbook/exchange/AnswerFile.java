@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hankbook.allot.Cover;
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Purchase;
 import hankbook.allot.Share;
 import hankbook.allot.Warning;
 import hankbook.measure.Length;
@@ -27,8 +29,25 @@ public final class AnswerFile {
 
   private AnswerFile() {}
 
-  /** The answer as text. */
+  /** The answer of a check as text. */
   public static String write(PlanCheck check, List<Skein> stock) {
+    return text(answer(check, stock));
+  }
+
+  /** The answer of a check with what fits, as text. */
+  public static String write(PlanCheck check, Fit fit, List<Skein> stock) {
+    ObjectNode root = answer(check, stock);
+    ObjectNode node = root.putObject("fit").put("longestWarpM", fit.longestWarp().metres()).put("mostEnds", fit.mostEnds());
+    fit.mostPieces().ifPresentOrElse(most -> node.put("mostPieces", most), () -> node.putNull("mostPieces"));
+    ArrayNode buy = node.putArray("buy");
+    for (Purchase purchase : fit.buy()) {
+      ObjectNode bought = yarn(buy.addObject(), purchase.yarn());
+      purchase.putUps().ifPresentOrElse(putUps -> bought.put("putUps", putUps), () -> bought.putNull("putUps"));
+    }
+    return text(root);
+  }
+
+  private static ObjectNode answer(PlanCheck check, List<Skein> stock) {
     ObjectNode root = MAPPER.createObjectNode().put("plan", check.plan().name());
     ObjectNode warp = root.putObject("warp").put("ends", check.yardage().width().ends());
     warp.put("widthInReedM", check.yardage().width().inReed().metres()).put("lengthM", check.yardage().warp().total().metres());
@@ -44,7 +63,7 @@ public final class AnswerFile {
     for (Warning warning : check.warnings()) {
       yarn(warnings.addObject().put("code", warning.code().name()), warning.yarn()).put("text", warning.text());
     }
-    return text(root);
+    return root;
   }
 
   private static String text(ObjectNode root) {

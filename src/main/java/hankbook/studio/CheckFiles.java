@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
@@ -22,7 +23,12 @@ public final class CheckFiles {
    * @param stock every skein of the stock file
    * @param check the plan held against it
    */
-  public record Answer(List<Skein> stock, PlanCheck check) {}
+  public record Answer(List<Skein> stock, PlanCheck check) {
+    /** The most of the plan that the stock covers. */
+    public Fit fit() {
+      return Fit.of(check.plan(), stock);
+    }
+  }
 
   private CheckFiles() {}
 
