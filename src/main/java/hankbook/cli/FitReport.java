@@ -22,6 +22,9 @@ final class FitReport {
       String count = purchase.putUps().isPresent() ? Integer.toString(purchase.putUps().getAsInt()) : "more of it, the shelf shows no put-up to judge by";
       lines.add("To buy of " + purchase.yarn() + ": " + count);
     }
+    if (fit.longestWarp().isZero()) {
+      lines.add("Even the shortest warp is short of a yarn, in warp or weft: check says which.");
+    }
     lines.add("At the most nothing is left over: take less where the metres are not sure.");
     return String.join(System.lineSeparator(), lines);
   }

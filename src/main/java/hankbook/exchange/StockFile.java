@@ -27,6 +27,7 @@ public final class StockFile {
   private final List<String> faults = new ArrayList<>();
   private final List<Skein> skeins = new ArrayList<>();
   private final Set<String> codes = new HashSet<>();
+  private int row;
 
   private StockFile(String file) {
     this.file = file;
@@ -45,7 +46,7 @@ public final class StockFile {
     try (CSVReader rows = new CSVReaderBuilder(new StringReader(plain)).withCSVParser(parser).build()) {
       reader.rows(rows);
     } catch (IOException | CsvValidationException broken) {
-      throw new BadInput(file + ": " + broken.getMessage() + "; wanted rows after RFC 4180");
+      throw new BadInput(file + ", row " + (reader.row + 1) + ": found a quote that is never closed, wanted rows after RFC 4180");
     }
     if (!reader.faults.isEmpty()) {
       throw new BadInput(reader.faults);
@@ -59,11 +60,11 @@ public final class StockFile {
       throw new BadInput(file + ": found an empty file, wanted a header row of " + String.join(",", COLUMNS));
     }
     List<String> columns = header(header);
-    int number = 1;
+    row = 1;
     for (String[] cells = rows.readNext(); cells != null; cells = rows.readNext()) {
-      number++;
+      row++;
       if (cells.length > 1 || !cells[0].isBlank()) {
-        row(number, columns, cells);
+        read(columns, cells);
       }
     }
   }
@@ -85,8 +86,8 @@ public final class StockFile {
     return columns;
   }
 
-  private void row(int number, List<String> columns, String[] cells) {
-    String where = file + ", row " + number;
+  private void read(List<String> columns, String[] cells) {
+    String where = file + ", row " + row;
     if (cells.length != columns.size()) {
       faults.add(where + ": found " + cells.length + " cells, wanted " + columns.size() + " as in the header");
       return;
@@ -95,9 +96,9 @@ public final class StockFile {
     for (int i = 0; i < cells.length; i++) {
       values.put(columns.get(i), cells[i].strip());
     }
-    StockRow row = new StockRow(where, values);
-    Skein skein = row.skein();
-    faults.addAll(row.faults());
+    StockRow cellsRead = new StockRow(where, values);
+    Skein skein = cellsRead.skein();
+    faults.addAll(cellsRead.faults());
     if (skein != null && !codes.add(skein.code())) {
       faults.add(where + ", code: found '" + skein.code() + "' again, wanted a code of its own");
     } else if (skein != null) {

@@ -17,12 +17,15 @@ final class Apportionment {
   private Apportionment() {}
 
   /**
+   * The parts, in the order of the shares.
+   *
+   * @param whose shares they are, for a refusal
    * @throws Unreadable if the shares do not sum to 1, to within 1e-9
    */
-  static List<Long> of(long whole, List<BigFraction> shares) {
+  static List<Long> of(long whole, List<BigFraction> shares, String whose) {
     BigFraction sum = shares.stream().reduce(BigFraction.ZERO, BigFraction::add);
     if (sum.subtract(BigFraction.ONE).abs().compareTo(TOLERANCE) > 0) {
-      throw new Unreadable(Exact.plain(sum, 9), "shares that sum to 1");
+      throw new Unreadable(Exact.plain(sum, 9), "shares of " + whose + " that sum to 1");
     }
     List<BigFraction> exact = shares.stream().map(share -> share.multiply(whole)).toList();
     List<Long> floors = exact.stream().map(part -> Exact.whole(part, RoundingMode.FLOOR)).toList();

@@ -26,7 +26,7 @@ final class WarpOrder {
       String difference = Math.abs(left) + (left < 0 ? " too many" : " too few");
       throw new Unreadable(counted + " ends in the order", total + " ends, as the warp has: " + difference);
     }
-    List<Long> shared = shares.isEmpty() ? List.of() : Apportionment.of(left, shares);
+    List<Long> shared = shares.isEmpty() ? List.of() : Apportionment.of(left, shares, "the warp's order");
     List<Long> ends = new ArrayList<>();
     int next = 0;
     for (OrderEntry entry : order) {

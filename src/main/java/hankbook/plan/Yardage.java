@@ -73,7 +73,8 @@ public record Yardage(Width width, WarpLength warp, List<Need> needs) {
     }
     List<Need> needs = new ArrayList<>();
     for (List<Weft> wefts : passages.values()) {
-      List<Long> picks = Apportionment.of(picksIn(plan, wefts.get(0), warp), wefts.stream().map(Weft::share).toList());
+      String whose = "the weft of " + wefts.get(0).picks();
+      List<Long> picks = Apportionment.of(picksIn(plan, wefts.get(0), warp), wefts.stream().map(Weft::share).toList(), whose);
       for (int i = 0; i < wefts.size(); i++) {
         Weft weft = wefts.get(i);
         BigFraction onePick =

@@ -68,6 +68,14 @@ class CheckCommandTest {
   }
 
   @Test
+  void sharesThatDoNotSumAreSaid() throws IOException {
+    String text = Files.readString(Path.of("imports/quay-towels.json")).replace("0.8", "0.7");
+    Path plan = Files.writeString(folder.resolve("plan.json"), text);
+    assertThat(run("check", plan.toString(), "--stock", "imports/stock.csv")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo(plan + ": found '0.9', wanted shares of the warp's order that sum to 1");
+  }
+
+  @Test
   void aMissingFileAndAMisspeltOptionAreSaid() {
     assertThat(run("check", "nowhere.json", "--stock", "imports/stock.csv")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString().strip()).isEqualTo("nowhere.json: found no such file, wanted a file to read");

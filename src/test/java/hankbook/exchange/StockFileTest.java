@@ -47,4 +47,10 @@ class StockFileTest {
             "stock.csv, row 5, code: found nothing, wanted the skein's code",
             "stock.csv, row 7, code: found '3' again, wanted a code of its own");
   }
+
+  @Test
+  void aQuoteThatIsNeverClosedIsSaidWithItsRow() {
+    BadInput bad = catchThrowableOfType(BadInput.class, () -> StockFile.read("stock.csv", "code,yarn,colour\n1,Skerry,Chalk\n2,\"Skerry,Chalk\n"));
+    assertThat(bad).hasMessage("stock.csv, row 3: found a quote that is never closed, wanted rows after RFC 4180");
+  }
 }
