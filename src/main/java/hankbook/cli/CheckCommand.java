@@ -4,35 +4,26 @@ import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
 import hankbook.studio.CheckFiles;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Does the stock cover the plan? */
 @NullUnmarked
 @Command(name = "check", description = "Does the stock cover the plan? By how much, and how surely?", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "PLAN.json", description = "The plan.")
-  private Path plan;
-
-  @Option(names = "--stock", required = true, paramLabel = "STOCK.csv", description = "The skeins on the shelf.")
-  private Path stock;
-
-  @Option(names = "--json", description = "Print one JSON object and nothing else.")
-  private boolean json;
+  @Mixin private PlanAndStock files;
 
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws BadInput {
-    CheckFiles.Answer answer = CheckFiles.check(plan, stock);
+    CheckFiles.Answer answer = files.answer();
     PrintWriter out = spec.commandLine().getOut();
-    out.println(json ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
-    return answer.check().isShort() ? ExitCode.SHORT : ExitCode.DONE;
+    out.println(files.json() ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
+    return PlanAndStock.exitCode(answer);
   }
 }
