@@ -1,139 +1,113 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.function.LongPredicate;
 
 /**
- * Chooses skeins for one yarn: every end whole, few dye lots, few unopened skeins broken into, few skeins touched, the earliest first.
+ * Finds the skeins that serve a demand, best first by: least left uncovered; fewest dye lots, counted per use; fewest unopened skeins broken
+ * into; fewest skeins touched; longest single remnant left in a touched skein; earliest received.
  *
- * <p>For a warp the ends covered, the count of lots, and within the lots taken the unopened and then all touched skeins are the fewest
- * possible. Weft is served afterwards from what the warp left, so where warp and weft compete for the last metres the choice is sound
- * (it never takes what is not there) but not proved the best: it may call short what another choice of warp skeins would just cover.
+ * <p>The result is the best there is, not an approximation: each criterion in turn is settled by an exact dynamic programme ({@link Sweep}),
+ * then held while the next is settled. The work grows with the skeins, the ends and the counts of lots and skeins, not with the number of
+ * possible choices. Where choices are equal by all of these, which of them is returned is fixed but not otherwise meant.
  */
 public final class Allotting {
-  private static final Comparator<Candidate> EARLIEST = Comparator.comparing(Candidate::received).thenComparing(Candidate::code);
+  /** Earliest received first, unknown last, then by code. */
+  static final Comparator<Candidate> EARLIEST =
+      Comparator.comparing((Candidate skein) -> skein.received().equals(LocalDate.MIN) ? LocalDate.MAX : skein.received())
+          .thenComparing(Candidate::code);
 
-  private final Demand demand;
-  private final Map<String, Integer> ends = new LinkedHashMap<>();
-  private final Map<String, Length> weft = new LinkedHashMap<>();
+  private final Task task;
+  private final List<Candidate> skeins;
 
-  private Allotting(Demand demand) {
-    this.demand = demand;
+  private Allotting(Task task, List<Candidate> skeins) {
+    this.task = task;
+    this.skeins = skeins;
   }
 
-  /** The allotment of these skeins to this demand. */
+  /**
+   * The best allotment.
+   *
+   * @throws Unreadable if two skeins have the same code
+   */
   public static Allotment best(List<Candidate> skeins, Demand demand) {
-    Allotting allotting = new Allotting(demand);
-    int endsLeft = allotting.warp(allotting.warpSkeins(skeins));
-    Length weftLeft = allotting.weft(skeins);
-    return new Allotment(allotting.shares(skeins), endsLeft, weftLeft);
-  }
-
-  /** The skeins of the fewest lots that hold the ends: one lot that does, or the richest lots together. */
-  private List<Candidate> warpSkeins(List<Candidate> skeins) {
-    Map<String, List<Candidate>> lots = new LinkedHashMap<>();
-    skeins.stream()
-        .filter(skein -> endsIn(skein) > 0)
-        .sorted(EARLIEST)
-        .forEach(skein -> lots.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
-    List<List<Candidate>> enough = lots.values().stream().filter(lot -> endsIn(lot) >= demand.ends()).map(this::fewest).toList();
-    if (!enough.isEmpty()) {
-      Comparator<List<Candidate>> unopened = Comparator.comparingLong(lot -> lot.stream().filter(skein -> !skein.opened()).count());
-      return enough.stream().min(unopened.thenComparingInt(List::size)).orElseThrow();
-    }
-    List<Candidate> pool = new ArrayList<>();
-    lots.values().stream()
-        .sorted(Comparator.comparingLong((List<Candidate> lot) -> endsIn(lot)).reversed())
-        .forEach(
-            lot -> {
-              if (endsIn(pool) < demand.ends()) {
-                pool.addAll(lot);
-              }
-            });
-    return fewest(pool);
-  }
-
-  /** The fewest unopened skeins that do with every opened one, and then the fewest opened ones beside them. */
-  private List<Candidate> fewest(List<Candidate> pool) {
-    Comparator<Candidate> richest = Comparator.comparingInt((Candidate skein) -> endsIn(skein)).reversed().thenComparing(EARLIEST);
-    List<Candidate> opened = pool.stream().filter(Candidate::opened).sorted(richest).toList();
-    List<Candidate> chosen = new ArrayList<>();
-    long held = endsIn(opened);
-    for (Candidate skein : pool.stream().filter(skein -> !skein.opened()).sorted(richest).toList()) {
-      if (held < demand.ends()) {
-        chosen.add(skein);
-        held += endsIn(skein);
-      }
-    }
-    for (Candidate skein : opened) {
-      if (endsIn(chosen) < demand.ends()) {
-        chosen.add(skein);
-      }
-    }
-    return chosen;
-  }
-
-  private int warp(List<Candidate> chosen) {
-    int left = demand.ends();
-    for (Candidate skein : chosen) {
-      int given = Math.min(left, endsIn(skein));
-      if (given > 0) {
-        ends.put(skein.code(), given);
-        left -= given;
-      }
-    }
-    return left;
-  }
-
-  private Length weft(List<Candidate> skeins) {
-    Map<String, Length> rest = new HashMap<>();
-    skeins.forEach(skein -> rest.put(skein.code(), skein.free().minus(demand.perEnd().times(ends.getOrDefault(skein.code(), 0)))));
-    Comparator<Candidate> order =
-        Comparator.comparing((Candidate skein) -> !ends.containsKey(skein.code()))
-            .thenComparing(skein -> !skein.opened())
-            .thenComparing(skein -> rest.getOrDefault(skein.code(), Length.ZERO), Comparator.reverseOrder())
-            .thenComparing(EARLIEST);
-    Length left = demand.weft();
-    for (Candidate skein : skeins.stream().sorted(order).toList()) {
-      Length there = rest.getOrDefault(skein.code(), Length.ZERO);
-      if (left.isPositive() && there.compareTo(demand.usefulRemnant()) > 0) {
-        Length given = Length.min(left, there);
-        weft.put(skein.code(), given);
-        left = left.minus(given);
-      }
-    }
-    return left;
-  }
-
-  private List<Share> shares(List<Candidate> skeins) {
-    List<Share> shares = new ArrayList<>();
+    Set<String> codes = new HashSet<>();
     for (Candidate skein : skeins) {
-      int given = ends.getOrDefault(skein.code(), 0);
-      Length woven = weft.getOrDefault(skein.code(), Length.ZERO);
-      if (given > 0 || woven.isPositive()) {
-        shares.add(new Share(skein.code(), given, demand.perEnd().times(given), woven, reason(skein, given, woven)));
+      if (!codes.add(skein.code())) {
+        throw new Unreadable(skein.code(), "each skein once");
       }
     }
-    return shares;
+    return new Allotting(Task.of(demand), skeins.stream().sorted(EARLIEST).toList()).best();
   }
 
-  private String reason(Candidate skein, int given, Length woven) {
-    if (given > 0) {
-      return "whole ends of " + skein.lotOrOwn() + (skein.opened() ? ", opened before" : "");
+  private Allotment best() {
+    Aim aim = fewest(Aim.NONE.uncoveredAtMost(sweep(Aim.NONE).leastUncovered()));
+    if (aim.touched() == 0) {
+      return new Allotment(List.of(), task.ends(), new Length(task.weft()));
     }
-    return (skein.opened() ? "opened before" : "most metres") + ", " + woven + " of its " + skein.free();
+    Aim keeping = longestRemnant(aim);
+    List<Candidate> chosen = earliest(keeping);
+    return new Sharing(task, keeping, new Sweep(task, keeping, chosen, Set.copyOf(chosen)).portions()).allotment();
   }
 
-  private int endsIn(Candidate skein) {
-    return demand.endsIn(skein.free());
+  private Aim fewest(Aim covering) {
+    Aim inLots = covering.lotsAtMost(least(count -> reaches(covering.lotsAtMost(count))));
+    Aim unopened = inLots.unopenedAtMost(least(count -> reaches(inLots.unopenedAtMost(count))));
+    return unopened.touchedAtMost(least(count -> reaches(unopened.touchedAtMost(count))));
   }
 
-  private long endsIn(List<Candidate> skeins) {
-    return skeins.stream().mapToLong(this::endsIn).sum();
+  /** The least count from 0 that will do. Tried upwards, since a tight limit makes a quick search and a loose one a slow one. */
+  private static long least(LongPredicate does) {
+    long count = 0;
+    while (!does.test(count)) {
+      count++;
+    }
+    return count;
+  }
+
+  /** By halving: a choice that keeps one remnant keeps every shorter one. */
+  private Aim longestRemnant(Aim aim) {
+    long kept = 0;
+    long lost = 1 + skeins.stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).max().orElse(0);
+    while (lost - kept > 1) {
+      long middle = kept + (lost - kept) / 2;
+      if (reaches(aim.remnantAtLeast(middle))) {
+        kept = middle;
+      } else {
+        lost = middle;
+      }
+    }
+    return aim.remnantAtLeast(kept);
+  }
+
+  /** Takes each skein, earliest first, if the aim can be reached with it and those taken before it; leaves it for good if not. */
+  private List<Candidate> earliest(Aim aim) {
+    List<Candidate> open = new ArrayList<>(skeins);
+    Set<Candidate> taken = new HashSet<>();
+    for (Candidate skein : skeins) {
+      if (taken.size() < aim.touched()) {
+        taken.add(skein);
+        if (!new Sweep(task, aim, open, taken).reaches()) {
+          taken.remove(skein);
+          open.remove(skein);
+        }
+      }
+    }
+    return skeins.stream().filter(taken::contains).toList();
+  }
+
+  private boolean reaches(Aim aim) {
+    return sweep(aim).reaches();
+  }
+
+  private Sweep sweep(Aim aim) {
+    return new Sweep(task, aim, skeins, Set.of());
   }
 }
