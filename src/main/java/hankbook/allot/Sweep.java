@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.LongStream;
 
 /**
  * Passes once through the skeins, lot by lot, keeping for every tally the frontier of ends and weft: an exact dynamic programme that answers
@@ -25,7 +26,9 @@ final class Sweep {
     this.aim = aim;
     this.skeins = byLot(skeins);
     this.must = must;
-    layers.add(Map.of(Tally.START, Frontier.start(mostEnds())));
+    Frontier start = Frontier.start(mostEnds());
+    boolean hopeful = start.prune(task, aim.uncovered(), coverableYet(0, Tally.START));
+    layers.add(hopeful ? Map.of(Tally.START, start) : Map.of());
     for (int i = 0; i < this.skeins.size(); i++) {
       layers.add(after(i));
     }
@@ -70,14 +73,25 @@ final class Sweep {
         .toList();
   }
 
-  /** No choice of the skeins from here on covers more than this: the longest of them, as many as may still be touched. */
+  /** No choice of the skeins from here on covers more than this: those that cover most, as many as may still be touched and opened. */
   private long coverableYet(int index, Tally tally) {
-    return skeins.subList(index, skeins.size()).stream()
-        .map(skein -> skein.free().tenthsOfMillimetre())
+    List<Candidate> rest = skeins.subList(index, skeins.size());
+    LongStream opened = coverable(rest, true);
+    LongStream unopened = coverable(rest, false).limit((long) aim.unopened() - tally.unopened());
+    return LongStream.concat(opened, unopened)
+        .boxed()
         .sorted(Comparator.reverseOrder())
         .limit((long) aim.touched() - tally.touched())
         .mapToLong(Long::longValue)
         .sum();
+  }
+
+  private LongStream coverable(List<Candidate> rest, boolean opened) {
+    return rest.stream()
+        .filter(skein -> skein.opened() == opened)
+        .map(skein -> task.coverable(skein.free().tenthsOfMillimetre()))
+        .sorted(Comparator.reverseOrder())
+        .mapToLong(Long::longValue);
   }
 
   /** Whether some choice meets the aim. */

@@ -29,6 +29,11 @@ record Task(int ends, long perEnd, long weft, long usefulRemnant) {
     return free <= usefulRemnant ? -1 : endsFrom(free - usefulRemnant - 1);
   }
 
+  /** The most that a skein can cover of warp and weft together. */
+  long coverable(long free) {
+    return weft > 0 && free > usefulRemnant ? free : endsFrom(free) * perEnd;
+  }
+
   Length warp(int endsGiven) {
     return new Length(endsGiven * perEnd);
   }
