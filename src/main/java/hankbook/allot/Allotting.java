@@ -5,8 +5,10 @@ import hankbook.measure.Unreadable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.LongPredicate;
 
@@ -44,8 +46,22 @@ public final class Allotting {
         throw new Unreadable(skein.code(), "each skein once");
       }
     }
-    return new Allotting(Task.of(demand), skeins.stream().sorted(EARLIEST).toList()).best();
+    Task task = Task.of(demand);
+    return new Allotting(task, worthTrying(task, skeins.stream().sorted(EARLIEST).toList())).best();
   }
+
+  /**
+   * Of skeins alike but for their age, the earliest, as many as could hold all ends and all weft apart. A choice of more is never the best:
+   * what they give could be gathered into fewer of them, from no more lots.
+   */
+  private static List<Candidate> worthTrying(Task task, List<Candidate> earliestFirst) {
+    Map<Kind, Long> seen = new HashMap<>();
+    return earliestFirst.stream()
+        .filter(skein -> seen.merge(new Kind(skein.lot(), skein.opened(), skein.free()), 1L, Long::sum) <= task.enough(skein.free().tenthsOfMillimetre()))
+        .toList();
+  }
+
+  private record Kind(String lot, boolean opened, Length free) {}
 
   private Allotment best() {
     Aim aim = fewest(Aim.NONE.uncoveredAtMost(sweep(Aim.NONE).leastUncovered()));

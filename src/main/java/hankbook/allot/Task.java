@@ -34,6 +34,13 @@ record Task(int ends, long perEnd, long weft, long usefulRemnant) {
     return weft > 0 && free > usefulRemnant ? free : endsFrom(free) * perEnd;
   }
 
+  /** How many skeins of a length are enough for all ends in some and all weft in others; 0 where the length serves for neither. */
+  long enough(long free) {
+    int endsEach = endsFrom(free);
+    long forWarp = endsEach == 0 ? 0 : Math.ceilDiv(ends, endsEach);
+    return forWarp + (free <= usefulRemnant ? 0 : Math.ceilDiv(weft, free));
+  }
+
   Length warp(int endsGiven) {
     return new Length(endsGiven * perEnd);
   }

@@ -121,6 +121,13 @@ class AllottingTest {
     assertTimeout(Duration.ofSeconds(20), () -> assertThat(Allotting.best(skeins, demand).complete()).isTrue());
   }
 
+  @Test
+  void aThousandSkeinsAlikeAreAsQuickAsTheFewThatServe() {
+    List<Candidate> skeins = IntStream.range(0, 1000).mapToObj(i -> skein("S" + (1000 + i), 400)).toList();
+    Allotment allotment = assertTimeout(Duration.ofSeconds(5), () -> Allotting.best(skeins, warp(530, 5)));
+    assertThat(allotment.shares()).extracting(Share::code).containsExactly("S1000", "S1001", "S1002", "S1003", "S1004", "S1005", "S1006");
+  }
+
   private static Demand warp(int ends, int metres) {
     return new Demand(ends, Length.metres(metres), Length.ZERO, Length.metres(5));
   }
