@@ -54,16 +54,23 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
 
   private static boolean covers(PlanCheck check, YarnColour yarn, List<Skein> stock, Skein like, int count) {
     List<Skein> more = new ArrayList<>(stock);
+    String mark = unusedMark(stock);
     for (int i = 1; i <= count; i++) {
-      more.add(bought(yarn, like, i));
+      more.add(bought(yarn, like, mark + i));
     }
     return PlanCheck.of(check.plan(), more).covers().stream()
         .noneMatch(cover -> cover.yarn().equals(yarn) && cover.verdict() == Verdict.SHORT);
   }
 
-  private static Skein bought(YarnColour yarn, Skein like, int number) {
+  /** No code on the shelf may be taken for a put-up that is not there yet. */
+  private static String unusedMark(List<Skein> stock) {
+    int longest = stock.stream().mapToInt(skein -> skein.code().length()).max().orElse(0);
+    return "+".repeat(longest + 1);
+  }
+
+  private static Skein bought(YarnColour yarn, Skein like, String code) {
     return new Skein(
-        "bought " + number, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.measurement(), like.label(), false, "bought", "",
+        code, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.measurement(), like.label(), false, "bought", "",
         Optional.empty(), Optional.empty());
   }
 }

@@ -54,6 +54,15 @@ class FitTest {
   }
 
   @Test
+  void aSkeinMarkedLikeAPurchaseIsNotTakenForOne() throws BadInput, IOException {
+    String text = Files.readString(Path.of("imports/stock.csv"));
+    for (String code : List.of("bought 1", "+1", "+++++1")) {
+      List<Skein> marked = StockFile.read("stock.csv", text.replace("S056,", code + ","));
+      assertThat(Fit.of(plan("gorse-shawl"), marked).buy()).isEqualTo(Fit.of(plan("gorse-shawl"), stock).buy());
+    }
+  }
+
+  @Test
   void threeSkeinsOf950MetresHold690EndsOfTheLengthWorkedByHand() throws BadInput, IOException {
     // Each skein gives 230 ends: 950 / 230 = 4.13 m; at 4.14 m it gives 229.
     assertThat(Fit.of(plan("ash-blanket"), stock).longestWarp()).isEqualTo(Length.parse("4.13 m"));
