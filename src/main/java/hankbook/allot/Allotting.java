@@ -50,6 +50,11 @@ public final class Allotting {
     return new Allotting(task, worthTrying(task, skeins.stream().sorted(EARLIEST).toList())).best();
   }
 
+  /** Whether these skeins serve all of the demand: what the best allotment's completeness would be, without choosing it. */
+  static boolean covers(List<Candidate> skeins, Demand demand) {
+    return new Sweep(Task.of(demand), Aim.NONE, skeins, Set.of()).leastUncovered() == 0;
+  }
+
   /**
    * Of skeins alike but for their age, the earliest, as many as could hold all ends and all weft apart. A choice of more is never the best:
    * what they give could be gathered into fewer of them, from no more lots.

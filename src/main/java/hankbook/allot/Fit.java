@@ -19,11 +19,11 @@ import java.util.function.LongFunction;
  * @param buy what covers each yarn that is short
  */
 public record Fit(Length longestWarp, int mostEnds, OptionalLong mostPieces, List<Purchase> buy) {
+  private static final Length CENTIMETRE = Length.parse("1 cm");
+
   public Fit {
     buy = List.copyOf(buy);
   }
-
-  private static final Length CENTIMETRE = Length.parse("1 cm");
 
   /** The most of everything, for a plan and the skeins that are free. */
   public static Fit of(Plan plan, List<Skein> stock) {
@@ -46,25 +46,21 @@ public record Fit(Length longestWarp, int mostEnds, OptionalLong mostPieces, Lis
     return OptionalLong.of(most(count -> PlanVariants.withPieces(plan, piece, Math.toIntExact(count)), stock));
   }
 
-  private static boolean fails(Plan plan, List<Skein> stock) {
-    return PlanCheck.of(plan, stock).isShort();
-  }
-
   /** The largest count of at least 1 whose plan is not short, or 0: doubled until short, then halved in. More never needs less. */
   private static long most(LongFunction<Plan> planOf, List<Skein> stock) {
-    if (fails(planOf.apply(1), stock)) {
+    if (PlanCheck.isShort(planOf.apply(1), stock)) {
       return 0;
     }
     long fits = 1;
-    long fails = 2;
-    while (!fails(planOf.apply(fails), stock)) {
-      fits = fails;
-      fails = Math.multiplyExact(fails, 2);
+    long tooMany = 2;
+    while (!PlanCheck.isShort(planOf.apply(tooMany), stock)) {
+      fits = tooMany;
+      tooMany = Math.multiplyExact(tooMany, 2);
     }
-    while (fails - fits > 1) {
-      long middle = fits + (fails - fits) / 2;
-      if (fails(planOf.apply(middle), stock)) {
-        fails = middle;
+    while (tooMany - fits > 1) {
+      long middle = fits + (tooMany - fits) / 2;
+      if (PlanCheck.isShort(planOf.apply(middle), stock)) {
+        tooMany = middle;
       } else {
         fits = middle;
       }

@@ -33,20 +33,33 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
    */
   public static PlanCheck of(Plan plan, List<Skein> stock) {
     Yardage yardage = Yardage.of(plan);
-    Map<YarnColour, List<Need>> needs = new LinkedHashMap<>();
-    yardage.needs().forEach(need -> needs.computeIfAbsent(need.yarn(), none -> new ArrayList<>()).add(need));
     List<Cover> covers = new ArrayList<>();
     List<Share> shares = new ArrayList<>();
     List<Warning> warnings = new ArrayList<>();
-    needs.forEach(
+    needsByYarn(yardage).forEach(
         (yarn, ofYarn) -> {
-          List<Skein> skeins = stock.stream().filter(skein -> skein.yarn().equals(yarn)).toList();
-          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeins);
+          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeinsOf(yarn, stock));
           covers.add(check.cover());
           shares.addAll(check.shares());
           warnings.addAll(check.warnings());
         });
     return new PlanCheck(plan, yardage, covers, shares, warnings);
+  }
+
+  /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */
+  static boolean isShort(Plan plan, List<Skein> stock) {
+    return needsByYarn(Yardage.of(plan)).entrySet().stream()
+        .anyMatch(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock)));
+  }
+
+  static List<Skein> skeinsOf(YarnColour yarn, List<Skein> stock) {
+    return stock.stream().filter(skein -> skein.yarn().equals(yarn)).toList();
+  }
+
+  private static Map<YarnColour, List<Need>> needsByYarn(Yardage yardage) {
+    Map<YarnColour, List<Need>> needs = new LinkedHashMap<>();
+    yardage.needs().forEach(need -> needs.computeIfAbsent(need.yarn(), none -> new ArrayList<>()).add(need));
+    return needs;
   }
 
   /** Whether a yarn is short. */

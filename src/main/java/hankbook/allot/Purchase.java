@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.plan.Need;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.time.LocalDate;
@@ -28,21 +29,20 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
   }
 
   private static OptionalInt putUps(PlanCheck check, YarnColour yarn, List<Skein> stock) {
-    Optional<Skein> like = putUp(stock.stream().filter(skein -> skein.yarn().equals(yarn)).toList());
-    if (like.isEmpty()) {
-      like = putUp(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList());
-    }
-    if (like.isEmpty() || !covers(check, yarn, stock, like.get(), MOST)) {
+    List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
+    Optional<Skein> like = putUp(held).or(() -> putUp(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()));
+    List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
+    if (like.isEmpty() || YarnCheck.isShort(needs, with(held, yarn, like.get(), MOST))) {
       return OptionalInt.empty();
     }
     int lacks = 0;
     int enough = MOST;
     while (enough - lacks > 1) {
       int middle = (lacks + enough) / 2;
-      if (covers(check, yarn, stock, like.get(), middle)) {
-        enough = middle;
-      } else {
+      if (YarnCheck.isShort(needs, with(held, yarn, like.get(), middle))) {
         lacks = middle;
+      } else {
+        enough = middle;
       }
     }
     return OptionalInt.of(enough);
@@ -52,14 +52,13 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
     return skeins.stream().filter(skein -> !skein.opened() && skein.holds().isPositive()).max(NEWEST);
   }
 
-  private static boolean covers(PlanCheck check, YarnColour yarn, List<Skein> stock, Skein like, int count) {
-    List<Skein> more = new ArrayList<>(stock);
-    String mark = unusedMark(stock);
+  private static List<Skein> with(List<Skein> held, YarnColour yarn, Skein like, int count) {
+    List<Skein> more = new ArrayList<>(held);
+    String mark = unusedMark(held);
     for (int i = 1; i <= count; i++) {
       more.add(bought(yarn, like, mark + i));
     }
-    return PlanCheck.of(check.plan(), more).covers().stream()
-        .noneMatch(cover -> cover.yarn().equals(yarn) && cover.verdict() == Verdict.SHORT);
+    return more;
   }
 
   /** No code on the shelf may be taken for a put-up that is not there yet. */

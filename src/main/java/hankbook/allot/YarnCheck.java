@@ -27,30 +27,64 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
   private static final Length USEFUL_REMNANT = Length.metres(5);
 
   static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins) {
-    List<Skein> measured = skeins.stream().filter(skein -> skein.measurement().length().isPresent()).toList();
-    Length need = needs.stream().map(Need::length).reduce(Length.ZERO, Length::plus);
-    Length free = measured.stream().map(Skein::holds).reduce(Length.ZERO, Length::plus);
+    List<Skein> measured = measured(skeins);
     List<Share> shares = new ArrayList<>();
     boolean complete = allot(needs, measured, shares);
-    Cover cover = new Cover(yarn, need, free, Uncertainty.of(measured), complete);
+    Cover cover = new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured), complete);
     List<Warning> warnings = new ArrayList<>(ShelfWarnings.of(yarn, skeins));
     warnings.addAll(new CoverWarnings(cover, needs, threads, skeins).all());
     mixedLots(yarn, shares, measured, warnings);
     return new YarnCheck(cover, List.copyOf(shares), List.copyOf(warnings));
   }
 
-  private static boolean allot(List<Need> needs, List<Skein> skeins, List<Share> shares) {
-    Map<String, Length> left = new HashMap<>();
-    skeins.forEach(skein -> left.put(skein.code(), skein.holds()));
+  /** Whether a check of these needs would say short, without choosing the skeins where that is not needed to tell. */
+  static boolean isShort(List<Need> needs, List<Skein> skeins) {
+    List<Skein> measured = measured(skeins);
+    if (free(measured).compareTo(need(needs)) < 0) {
+      return true;
+    }
+    List<Demand> demands = demands(needs);
+    return demands.size() == 1 ? !Allotting.covers(candidates(measured, whole(measured)), demands.get(0)) : !allot(needs, measured, new ArrayList<>());
+  }
+
+  private static List<Skein> measured(List<Skein> skeins) {
+    return skeins.stream().filter(skein -> skein.measurement().length().isPresent()).toList();
+  }
+
+  private static Length need(List<Need> needs) {
+    return needs.stream().map(Need::length).reduce(Length.ZERO, Length::plus);
+  }
+
+  private static Length free(List<Skein> measured) {
+    return measured.stream().map(Skein::holds).reduce(Length.ZERO, Length::plus);
+  }
+
+  private static Map<String, Length> whole(List<Skein> skeins) {
+    Map<String, Length> whole = new HashMap<>();
+    skeins.forEach(skein -> whole.put(skein.code(), skein.holds()));
+    return whole;
+  }
+
+  /** A demand for each kind of end, the longest thread first; the weft comes with the last, alone where there is no warp. */
+  private static List<Demand> demands(List<Need> needs) {
     List<Need> warps =
         needs.stream().filter(need -> need.role() == Need.Role.WARP).sorted(Comparator.comparing(Need::perThread).reversed()).toList();
-    Length weft = needs.stream().filter(need -> need.role() == Need.Role.WEFT).map(Need::length).reduce(Length.ZERO, Length::plus);
+    Length weft = need(needs.stream().filter(need -> need.role() == Need.Role.WEFT).toList());
+    if (warps.isEmpty()) {
+      return List.of(new Demand(0, Length.ZERO, weft, USEFUL_REMNANT));
+    }
+    List<Demand> demands = new ArrayList<>();
+    for (Need warp : warps) {
+      Length beside = demands.size() == warps.size() - 1 ? weft : Length.ZERO;
+      demands.add(new Demand(Math.toIntExact(warp.threads()), warp.perThread(), beside, USEFUL_REMNANT));
+    }
+    return demands;
+  }
+
+  private static boolean allot(List<Need> needs, List<Skein> skeins, List<Share> shares) {
+    Map<String, Length> left = whole(skeins);
     boolean complete = true;
-    for (int i = 0; i < Math.max(1, warps.size()); i++) {
-      boolean last = i >= warps.size() - 1;
-      int ends = warps.isEmpty() ? 0 : Math.toIntExact(warps.get(i).threads());
-      Length perEnd = warps.isEmpty() ? Length.ZERO : warps.get(i).perThread();
-      Demand demand = new Demand(ends, perEnd, last ? weft : Length.ZERO, USEFUL_REMNANT);
+    for (Demand demand : demands(needs)) {
       Allotment allotment = Allotting.best(candidates(skeins, left), demand);
       complete &= allotment.complete();
       for (Share share : allotment.shares()) {

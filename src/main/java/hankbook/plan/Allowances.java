@@ -3,6 +3,7 @@ package hankbook.plan;
 import hankbook.measure.Length;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What a plan adds for the ways of cloth and loom. Shrinkage and draw-in are of the larger state, take-up of the cloth unless it says
@@ -55,5 +56,10 @@ public record Allowances(
     if (repairEnds < 0) {
       throw new Unreadable(Integer.toString(repairEnds), "repair ends of at least 0");
     }
+  }
+
+  /** What is woven of the sampling, which is a length of warp: cloth off the loom, in tenths of a millimetre, exactly. */
+  BigFraction sampledCloth() {
+    return sampling.exactTenths().divide(warpTakeUp.yarnPerCloth());
   }
 }

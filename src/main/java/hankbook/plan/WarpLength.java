@@ -58,12 +58,7 @@ public record WarpLength(Length total, BigFraction woven, Map<WarpPart, Length> 
     parts.put(WarpPart.SAMPLING, allowances.sampling());
     parts.put(WarpPart.LOOM_WASTE, allowances.loomWaste());
     parts.put(WarpPart.ROUNDING, total.minus(wovenUp).minus(allowances.sampling()).minus(allowances.loomWaste()));
-    return new WarpLength(total, offLoom.add(sampled(allowances)), parts);
-  }
-
-  /** What is woven of the sampling: it is a length of warp. */
-  private static BigFraction sampled(Allowances allowances) {
-    return allowances.sampling().exactTenths().divide(allowances.warpTakeUp().yarnPerCloth());
+    return new WarpLength(total, offLoom.add(allowances.sampledCloth()), parts);
   }
 
   private static Map<WarpPart, Length> empty() {
@@ -107,7 +102,7 @@ public record WarpLength(Length total, BigFraction woven, Map<WarpPart, Length> 
       parts.put(WarpPart.SAMPLING, allowances.sampling());
       parts.put(WarpPart.LOOM_WASTE, allowances.loomWaste());
       parts.put(WarpPart.ROUNDING, total.minus(wovenUpRecorded).minus(unwoven));
-      return new WarpLength(total, offLoom.add(sampled(allowances)), parts);
+      return new WarpLength(total, offLoom.add(allowances.sampledCloth()), parts);
     }
   }
 }

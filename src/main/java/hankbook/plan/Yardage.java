@@ -87,8 +87,7 @@ public record Yardage(Width width, WarpLength warp, List<Need> needs) {
 
   private static long picksIn(Plan plan, Weft weft, WarpLength warp) {
     Sett picks = weft.picks();
-    BigFraction sampled = plan.allowances().sampling().exactTenths().divide(plan.allowances().warpTakeUp().yarnPerCloth());
-    BigFraction woven = weft.length().map(length -> length.exactTenths().add(sampled)).orElse(warp.woven());
+    BigFraction woven = weft.length().map(length -> length.exactTenths().add(plan.allowances().sampledCloth())).orElse(warp.woven());
     return Exact.roundedUp(picks.threadsIn(woven));
   }
 

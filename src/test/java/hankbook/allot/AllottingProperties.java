@@ -38,6 +38,7 @@ class AllottingProperties {
     }
     assertThat(allotment.shares().stream().mapToInt(Share::ends).sum() + allotment.endsUncovered()).isEqualTo(ends);
     Length woven = allotment.shares().stream().map(Share::weft).reduce(Length.ZERO, Length::plus);
+    assertThat(Allotting.covers(skeins, new Demand(ends, PER_END, Length.metres(weft), USEFUL))).isEqualTo(allotment.complete());
     assertThat(woven.plus(allotment.weftUncovered())).isEqualTo(Length.metres(weft));
   }
 

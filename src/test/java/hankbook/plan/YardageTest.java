@@ -32,6 +32,7 @@ class YardageTest {
     Yardage yardage = Yardage.of(towels());
     assertThat(yardage.width().inReed()).isEqualTo(Length.parse("555.0 mm"));
     assertThat(yardage.width().ends()).isEqualTo(556);
+    assertThat(yardage.width().finished(towels().allowances())).isEqualTo(Length.parse("48 cm"));
     assertThat(yardage.warp().total()).isEqualTo(Length.parse("467 cm"));
     assertThat(yardage.needs()).extracting(Need::yarn).containsExactly(CHALK, WOAD, CHALK);
     assertThat(yardage.needs()).extracting(Need::threads).containsExactly(445L, 111L, 3303L);
@@ -81,6 +82,7 @@ class YardageTest {
     Yardage yardage = Yardage.of(new Plan("Units", List.of(), warp, List.of(), Allowances.NONE, 3));
     assertThat(yardage.needs().get(0).length()).isEqualTo(Length.metres(2760));
     assertThat(yardage.width().inReed()).isEqualTo(Length.parse("17.25 in"));
+    assertThat(yardage.width().finished(Allowances.NONE)).isEqualTo(Length.parse("17.25 in"));
   }
 
   @Test
