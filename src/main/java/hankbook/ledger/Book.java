@@ -20,14 +20,9 @@ public record Book(Map<UUID, Entry> entries, Balances balances, String lastHash,
 
   /** The book that a stored chain makes, taken as it is; {@link Audit} says whether it is sound. */
   public static Book of(List<ChainedEntry> chain) {
-    Map<UUID, Entry> entries = new HashMap<>();
-    Set<UUID> reversed = new HashSet<>();
-    for (ChainedEntry link : chain) {
-      entries.put(link.entry().id(), link.entry());
-      link.entry().reverses().ifPresent(reversed::add);
-    }
-    String lastHash = chain.isEmpty() ? Chain.START : chain.getLast().hash();
-    return new Book(entries, Balances.of(chain.stream().map(ChainedEntry::entry).toList()), lastHash, reversed);
+    Replay replay = new Replay();
+    chain.forEach(link -> replay.add(link.entry()));
+    return replay.book(chain.isEmpty() ? Chain.START : chain.getLast().hash());
   }
 
   /** Tries to take one more entry. Posting the same one again is harmless. */
