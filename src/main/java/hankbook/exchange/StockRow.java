@@ -4,6 +4,7 @@ import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
+import hankbook.yarn.OneLine;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.Weighing;
@@ -48,13 +49,21 @@ final class StockRow {
         faults.add(where + ", " + needed + ": found nothing, wanted the skein's " + needed);
       }
     }
+    for (String said : List.of("code", "yarn", "colour", "fibre", "lot", "location")) {
+      cell(said, OneLine::of);
+    }
     String hex = cell("hex", StockRow::hex).orElse("");
     if (!faults.isEmpty()) {
       return null;
     }
-    return new Skein(
-        text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
-        opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+    try {
+      return new Skein(
+          text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
+          opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+    } catch (Unreadable tooMuch) {
+      faults.add(where + ", length: " + tooMuch.getMessage());
+      return null;
+    }
   }
 
   private Optional<Weighing> weighing() {
@@ -114,9 +123,13 @@ final class StockRow {
 
   private static LocalDate date(String text) {
     try {
-      return LocalDate.parse(text);
+      LocalDate date = LocalDate.parse(text);
+      if (date.getYear() >= 1 && date.getYear() <= 9999) {
+        return date;
+      }
     } catch (DateTimeException notDate) {
       throw new Unreadable(text, "a date such as 2026-03-14");
     }
+    throw new Unreadable(text, "a date such as 2026-03-14");
   }
 }
