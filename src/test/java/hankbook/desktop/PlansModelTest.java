@@ -1,0 +1,176 @@
+package hankbook.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hankbook.exchange.PlanDraft;
+import hankbook.exchange.PlanField;
+import hankbook.exchange.PlanPart;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlansModelTest {
+  private static final PlanField COUNT = new PlanField(PlanPart.PIECES, 1, "count");
+  private static final PlanField SETT = PlanField.of(PlanPart.WARP, "sett");
+
+  private final MemoryPlanDesk desk = new MemoryPlanDesk().with("Gorse shawl", "gorse-shawl.json").with("Quay towels", "quay-towels.json");
+  private final Deque<Runnable> waiting = new ArrayDeque<>();
+  private int moved;
+  private final PlansModel model = new PlansModel(desk, new Work(Runnable::run, Runnable::run), () -> moved++);
+
+  private PlanRow row(String name) {
+    return model.plans().stream().filter(row -> row.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private PlansModel open(String name) {
+    model.refresh();
+    model.choose(name);
+    return model;
+  }
+
+  private String hindrance(PlanAct act) {
+    return model.acts().hindrancesProperty().get().getOrDefault(act, "not judged");
+  }
+
+  @Test
+  void everyPlanIsListedWithHowItStands() {
+    model.refresh();
+    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Gorse shawl", "Quay towels");
+    assertThat(row("Quay towels").standingProperty().get()).isEqualTo(Standing.COVERED);
+    assertThat(row("Gorse shawl").standingProperty().get()).isEqualTo(Standing.SHORT);
+    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("planned");
+  }
+
+  @Test
+  void theAnswerFollowsWhatIsTyped() {
+    open("Quay towels").editor().enter(COUNT, "40");
+    assertThat(model.editor().answerProperty().get().standing()).isEqualTo(Standing.SHORT);
+    assertThat(row("Quay towels").standingProperty().get()).isEqualTo(Standing.SHORT);
+    model.editor().enter(COUNT, "4");
+    assertThat(model.editor().answerProperty().get().standing()).isEqualTo(Standing.COVERED);
+  }
+
+  @Test
+  void aTextThatCannotBeReadMakesThePlanUnfinishedAndIsKept() {
+    open("Quay towels").editor().enter(SETT, "ten or so");
+    model.editor().keep();
+    assertThat(model.editor().answerProperty().get())
+        .isInstanceOfSatisfying(
+            PlanAnswer.Unfinished.class,
+            unfinished -> {
+              assertThat(unfinished.words()).isEqualTo("Warp, sett reads 'ten or so', wanted threads to a length such as 10/cm or 24/in.");
+              assertThat(unfinished.faults()).singleElement().satisfies(fault -> assertThat(fault.field()).isEqualTo("warp.sett"));
+            });
+    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(SETT)).isEqualTo("ten or so");
+  }
+
+  @Test
+  void everyFieldThatCannotBeReadIsToldAtOnce() {
+    open("Quay towels").editor().enter(SETT, "ten or so");
+    model.editor().enter(new PlanField(PlanPart.WEFT, 1, "picks"), "many");
+    model.editor().enter(PlanField.of(PlanPart.ALLOWANCES, "gap"), "wide");
+    assertThat(model.editor().answerProperty().get())
+        .isInstanceOfSatisfying(
+            PlanAnswer.Unfinished.class,
+            unfinished -> assertThat(unfinished.faults()).extracting(fault -> fault.field()).containsExactly("warp.sett", "weft[1].picks", "allowances.gap"));
+  }
+
+  @Test
+  void sharesThatDoNotSumAreToldInASentence() {
+    open("Quay towels").editor().enter(new PlanField(PlanPart.ORDER, 2, "share"), "0.3");
+    assertThat(model.editor().answerProperty().get())
+        .isEqualTo(new PlanAnswer.Unfinished("Found '1.1', wanted shares of the warp's order that sum to 1.", List.of()));
+  }
+
+  @Test
+  void whatWasTypedIsKeptWhenAnotherPlanIsChosen() {
+    open("Quay towels").editor().enter(COUNT, "3");
+    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("4");
+    model.choose("Gorse shawl");
+    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("3");
+    assertThat(model.editor().nameProperty().get()).isEqualTo("Gorse shawl");
+  }
+
+  @Test
+  void aNewPlanGetsANameThatIsNotTaken() {
+    model.refresh();
+    model.begin("");
+    model.begin(" ");
+    model.begin("Quay towels");
+    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Gorse shawl", "New plan", "New plan 2", "Quay towels");
+    assertThat(model.acts().saidProperty().get()).isEqualTo(new PlanSaid("There is a plan named Quay towels already.", true));
+    assertThat(row("New plan").standingProperty().get()).isEqualTo(Standing.UNFINISHED);
+    assertThat(desk.texts).containsKey("New plan 2");
+  }
+
+  @Test
+  void aNewPlanWantsNothingButWhatOnlyTheWeaverKnows() {
+    model.refresh();
+    model.begin("Moss scarf");
+    PlanEditor editor = model.editor();
+    editor.enter(new PlanField(PlanPart.PIECES, 1, "length"), "180 cm");
+    editor.enter(new PlanField(PlanPart.PIECES, 1, "width"), "20 cm");
+    editor.enter(SETT, "10/cm");
+    for (PlanPart part : new PlanPart[] {PlanPart.ORDER, PlanPart.WEFT}) {
+      editor.enter(new PlanField(part, 1, "yarn"), "Skerry 16/2");
+      editor.enter(new PlanField(part, 1, "colour"), "Moss");
+    }
+    editor.enter(new PlanField(PlanPart.WEFT, 1, "picks"), "9/cm");
+    assertThat(editor.answerProperty().get().standing()).isEqualTo(Standing.COVERED);
+  }
+
+  @Test
+  void yarnIsReservedReleasedAndDrawn() {
+    open("Quay towels");
+    assertThat(hindrance(PlanAct.RELEASE)).isEqualTo("Nothing is reserved for this plan.");
+    assertThat(hindrance(PlanAct.WIND)).isEqualTo("Reserve its yarn first: only that can be drawn.");
+    model.act(PlanAct.RESERVE);
+    assertThat(model.acts().saidProperty().get().text()).startsWith("Reserved: ");
+    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("reserved");
+    model.act(PlanAct.RELEASE);
+    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("planned");
+    model.act(PlanAct.RESERVE);
+    model.act(PlanAct.WIND);
+    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("on the loom");
+    assertThat(desk.done).containsExactly("reserve Quay towels", "release Quay towels", "reserve Quay towels", "draw Quay towels");
+    assertThat(moved).isEqualTo(4);
+  }
+
+  @Test
+  void ofAShortPlanWhatThereIsCanBeReserved() {
+    open("Gorse shawl");
+    assertThat(hindrance(PlanAct.RESERVE)).isEqualTo("Gorse Gold and Selkie 20/2 Plum are short.");
+    assertThat(hindrance(PlanAct.RESERVE_WHAT_THERE_IS)).isEmpty();
+    model.act(PlanAct.RESERVE);
+    assertThat(desk.done).isEmpty();
+    model.act(PlanAct.RESERVE_WHAT_THERE_IS);
+    assertThat(desk.done).containsExactly("reserve Gorse shawl");
+  }
+
+  @Test
+  void yarnIsReservedForThePlanAsItStandsInTheFields() {
+    open("Quay towels").editor().enter(COUNT, "1");
+    model.act(PlanAct.RESERVE);
+    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("1");
+  }
+
+  @Test
+  void anAnswerToWhatIsNoLongerTypedIsDropped() {
+    PlansModel slow = new PlansModel(desk, new Work(waiting::add, Runnable::run), () -> {});
+    slow.choose("Quay towels");
+    runAll();
+    slow.editor().enter(COUNT, "40");
+    slow.editor().enter(COUNT, "4");
+    assertThat(slow.editor().reckoningProperty().get()).isTrue();
+    runAll();
+    assertThat(slow.editor().reckoningProperty().get()).isFalse();
+    assertThat(slow.editor().answerProperty().get().standing()).isEqualTo(Standing.COVERED);
+  }
+
+  private void runAll() {
+    while (!waiting.isEmpty()) {
+      waiting.remove().run();
+    }
+  }
+}
