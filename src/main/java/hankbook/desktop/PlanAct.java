@@ -10,7 +10,8 @@ enum PlanAct {
   RESERVE("Reserve yarn"),
   RESERVE_WHAT_THERE_IS("Reserve what there is"),
   RELEASE("Release"),
-  WIND("Wind: draw onto the loom");
+  WIND("Wind: draw onto the loom"),
+  PUT_AWAY("Put away");
 
   private final String words;
 
@@ -29,16 +30,18 @@ enum PlanAct {
       case RESERVE_WHAT_THERE_IS -> desk.reserve(id, plan, true);
       case RELEASE -> desk.release(id, plan);
       case WIND -> desk.draw(id, plan);
+      case PUT_AWAY -> desk.putAway(plan);
     }
   }
 
   /** What was done, now that it is. */
   String done(PlanLife life) {
-    String skeins = Wording.count(life.skeins(), "skein", "skeins");
     return switch (this) {
-      case RESERVE, RESERVE_WHAT_THERE_IS -> "Reserved: " + Wording.metres(life.reserved()) + " of " + skeins + ".";
+      case RESERVE, RESERVE_WHAT_THERE_IS ->
+          life.reserved().isAny() ? "Reserved: " + life.reserved().words() + "." : "Nothing more to reserve: all of its yarn is on the loom.";
       case RELEASE -> "Released: nothing is set aside for this plan any more.";
-      case WIND -> "On the loom: " + Wording.metres(life.onLoom()) + " of " + skeins + ".";
+      case WIND -> "On the loom: " + life.onLoom().words() + ".";
+      case PUT_AWAY -> "Put away: the plan is off the list.";
     };
   }
 
@@ -46,8 +49,9 @@ enum PlanAct {
   String hindrance(PlanAnswer answer, PlanLife life) {
     return switch (this) {
       case RESERVE, RESERVE_WHAT_THERE_IS -> hindrance(answer);
-      case RELEASE -> life.reserved().isPositive() ? "" : "Nothing is reserved for this plan.";
-      case WIND -> life.reserved().isPositive() ? "" : "Reserve its yarn first: only that can be drawn.";
+      case RELEASE -> life.reserved().isAny() ? "" : "Nothing is reserved for this plan.";
+      case WIND -> life.reserved().isAny() ? "" : "Reserve its yarn first: only that can be drawn.";
+      case PUT_AWAY -> life.reserved().isAny() || life.onLoom().isAny() ? "It has yarn reserved or on the loom." : "";
     };
   }
 

@@ -5,7 +5,9 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.Fault;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanFaults;
+import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanFile;
+import hankbook.exchange.PlanPart;
 import java.util.List;
 
 /** What can be said of a draft. */
@@ -50,7 +52,7 @@ sealed interface PlanAnswer {
     try {
       return new Reckoned(desk.check(PlanFile.read("plan", draft.json())));
     } catch (BadInput unreadable) {
-      return new Unfinished(PlanWords.why(unreadable), PlanFaults.of(draft));
+      return new Unfinished(PlanWords.why(unreadable, draft.text(PlanField.of(PlanPart.PLAN, "name"))), PlanFaults.of(draft));
     }
   }
 }

@@ -6,6 +6,7 @@ import hankbook.allot.Share;
 import hankbook.allot.Warning;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Yardage;
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -59,21 +60,22 @@ final class PlanAnswerView extends VBox {
     VBox warp = column();
     section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
     section(warp, "In the reed", new OrderFigure(check.plan().warp().order(), check.yardage().width().ends(), palette));
-    section(warp, "Skeins to take", check.shares().stream().map(PlanAnswerView::share).toArray(Node[]::new));
     VBox yarn = column();
     section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette)).toArray(Node[]::new));
     section(yarn, "What to know", check.warnings().stream().map(PlanAnswerView::warning).toArray(Node[]::new));
-    getChildren().add(new FlowPane(GAP, GAP, warp, yarn));
+    FlowPane columns = new FlowPane(GAP, GAP, warp, yarn);
+    List.of(warp, yarn).forEach(column -> column.prefWidthProperty().bind(columns.widthProperty().map(width -> columnWidth(width.doubleValue()))));
+    getChildren().add(columns);
+    section(this, "Skeins to take", check.shares().stream().map(PlanAnswerView::share).toArray(Node[]::new));
   }
 
-  /** Two columns where there is room for both, else one below the other. */
-  private VBox column() {
+  private static VBox column() {
     VBox column = new VBox();
     column.getStyleClass().add("plan-column");
-    column.prefWidthProperty().bind(widthProperty().map(width -> columnWidth(width.doubleValue() - snappedLeftInset() - snappedRightInset())));
     return column;
   }
 
+  /** Two columns where there is room for both, else one below the other. */
   private static double columnWidth(double room) {
     return room >= ROOM_FOR_TWO ? Math.floor((room - GAP) / 2) : room;
   }

@@ -42,7 +42,7 @@ final class PlanCell extends ListCell<PlanRow> {
 
   private void show(PlanRow row) {
     Node standing = StandingMark.labelled(row.standingProperty().get());
-    Label life = new Label(row.lifeProperty().get().words());
+    Label life = new Label(row.lifeProperty().get().word());
     life.getStyleClass().addAll(Styles.TEXT_SMALL, Styles.TEXT_MUTED);
     words.getChildren().setAll(standing, life);
     setAccessibleText(row.name() + ", " + row.standingProperty().get().word() + ", " + life.getText());

@@ -18,7 +18,13 @@ public interface PlanDesk {
   Optional<String> text(String name);
 
   /** Keeps a plan's file text, even one that cannot be read as a plan yet. */
-  void keep(String name, String text);
+  void keep(String name, String text) throws NotDone;
+
+  /** Gives a plan another name; the text is the plan under its new one. */
+  void rename(String from, String to, String text) throws NotDone;
+
+  /** Takes a plan off the list. */
+  void putAway(String name) throws NotDone;
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();

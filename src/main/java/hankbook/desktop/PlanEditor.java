@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.studio.NotDone;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
@@ -59,6 +60,13 @@ public final class PlanEditor {
     ask();
   }
 
+  /** Leaves no plan open. */
+  void close() {
+    asked.incrementAndGet();
+    name.set("");
+    reckoning.set(false);
+  }
+
   /** Takes what was typed into a field. */
   void enter(PlanField field, String text) {
     change(draft.get().with(field, text));
@@ -93,7 +101,7 @@ public final class PlanEditor {
     work.run(() -> keep(plan, entered), _ -> {}, trouble -> notKept(plan, before, trouble));
   }
 
-  private PlanDraft keep(String plan, PlanDraft text) {
+  private PlanDraft keep(String plan, PlanDraft text) throws NotDone {
     desk.keep(plan, text.json());
     return text;
   }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 
 /** The fields of one row, side by side as far as there is room. */
@@ -24,23 +25,25 @@ final class PlanFieldRow extends FlowPane {
 
   static double width(PlanField field) {
     if (NAMES.contains(field.key())) {
-      return 140;
+      return 128;
     }
     if (COUNTS.contains(field.key()) || (field.key().equals("ends") && field.part() == PlanPart.ORDER)) {
-      return 72;
+      return 62;
     }
     return switch (field.part()) {
       case WARP, ALLOWANCES, WINDING -> 122;
-      case ORDER, WEFT -> field.key().equals("colour") ? 120 : 84;
+      case ORDER, WEFT -> field.key().equals("colour") ? 112 : field.key().equals("length") ? 108 : 84;
       case PLAN, PIECES, SECTIONS -> 84;
     };
   }
 
   /** Puts a button at the end that takes the row away. */
   void removable(PlanPart part, int row, PlanEditor editor) {
-    Button remove = new Button("Remove");
+    Button remove = new Button("×");
     remove.getStyleClass().addAll(Styles.FLAT, Styles.SMALL, "plan-remove");
-    remove.setAccessibleText("Remove " + PlanWords.place(new PlanField(part, row, "")));
+    String words = "Remove " + PlanWords.place(new PlanField(part, row, ""));
+    remove.setAccessibleText(words);
+    remove.setTooltip(new Tooltip(words));
     remove.setId("remove-" + part.path() + "-" + row);
     remove.setOnAction(_ -> editor.removeRow(part, row));
     getChildren().add(remove);

@@ -10,13 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 
 /** The fields of the open plan, in groups. Rebuilt only where rows come or go, so that typing is never disturbed. */
 final class PlanForm extends VBox {
   private final PlansModel model;
   private final PlanEditor editor;
-  private final Label name = new Label();
+  private final TextField name = new TextField();
   private final Map<PlanField, PlanFieldBox> boxes = new HashMap<>();
   private final Map<PlanField, Label> messages = new HashMap<>();
   private String shape = "";
@@ -25,9 +26,16 @@ final class PlanForm extends VBox {
     this.model = model;
     this.editor = model.editor();
     getStyleClass().add("plan-form");
-    name.getStyleClass().add(Styles.TITLE_2);
-    name.setWrapText(true);
-    name.textProperty().bind(editor.nameProperty());
+    name.getStyleClass().addAll(Styles.TITLE_3, "plan-name");
+    name.setId("plan-name");
+    name.setAccessibleText("Name of the plan");
+    name.setOnAction(_ -> model.rename(name.getText()));
+    name.focusedProperty().subscribe(focused -> {
+      if (!focused && !editor.nameProperty().get().isEmpty()) {
+        model.rename(name.getText());
+      }
+    });
+    editor.nameProperty().subscribe(name::setText);
     editor.nameProperty().subscribe(_ -> show());
     editor.draftProperty().subscribe(_ -> show());
     editor.answerProperty().subscribe(_ -> tell());

@@ -7,34 +7,49 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * How far a plan has come: what is set aside for it and what is on the loom.
+ * How far a plan has come.
  *
- * @param reserved metres set aside
- * @param onLoom metres on the loom
- * @param skeins of which something is set aside or on the loom
+ * @param reserved what is set aside for it
+ * @param onLoom what is on its loom
  */
-record PlanLife(Length reserved, Length onLoom, long skeins) {
-  static final PlanLife PLANNED = new PlanLife(Length.ZERO, Length.ZERO, 0);
+record PlanLife(Held reserved, Held onLoom) {
+  static final PlanLife PLANNED = new PlanLife(Held.NOTHING, Held.NOTHING);
+
+  /**
+   * Yarn at one place.
+   *
+   * @param length metres of it
+   * @param skeins of how many skeins
+   */
+  record Held(Length length, long skeins) {
+    private static final Held NOTHING = new Held(Length.ZERO, 0);
+
+    static Held of(List<Length> lengths) {
+      return new Held(lengths.stream().reduce(Length.ZERO, Length::plus), lengths.stream().filter(Length::isPositive).count());
+    }
+
+    boolean isAny() {
+      return length.isPositive();
+    }
+
+    String words() {
+      return Wording.metres(length) + " of " + Wording.count(skeins, "skein", "skeins");
+    }
+  }
 
   static PlanLife of(String plan, List<ShelfSkein> skeins) {
-    return new PlanLife(
-        sum(plan, skeins, ShelfSkein::reserved),
-        sum(plan, skeins, ShelfSkein::onLoom),
-        skeins.stream().filter(skein -> holds(skein.reserved(), plan) || holds(skein.onLoom(), plan)).count());
+    return new PlanLife(held(plan, skeins, ShelfSkein::reserved), held(plan, skeins, ShelfSkein::onLoom));
   }
 
-  private static Length sum(String plan, List<ShelfSkein> skeins, Function<ShelfSkein, Map<String, Length>> where) {
-    return skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).reduce(Length.ZERO, Length::plus);
+  private static Held held(String plan, List<ShelfSkein> skeins, Function<ShelfSkein, Map<String, Length>> where) {
+    return Held.of(skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).toList());
   }
 
-  private static boolean holds(Map<String, Length> where, String plan) {
-    return where.getOrDefault(plan, Length.ZERO).isPositive();
-  }
-
-  String words() {
-    if (onLoom.isPositive()) {
+  /** In a word. */
+  String word() {
+    if (onLoom.isAny()) {
       return "on the loom";
     }
-    return reserved.isPositive() ? "reserved" : "planned";
+    return reserved.isAny() ? "reserved" : "planned";
   }
 }

@@ -60,9 +60,9 @@ final class PlanWords {
   static String example(PlanPart part, String key) {
     return switch (key) {
       case "name" -> "towel";
-      case "length" -> part == PlanPart.PIECES ? "70 cm" : part == PlanPart.WARP ? "from the pieces" : "if no pieces";
+      case "length" -> part == PlanPart.PIECES ? "70 cm" : "from pieces";
       case "width" -> part == PlanPart.WEFT ? "1" : "48 cm";
-      case "ends" -> part == PlanPart.WARP ? "from the width" : "120";
+      case "ends" -> part == PlanPart.WARP ? "from width" : "120";
       case "sett", "picks" -> "10/cm";
       case "count", "endsMultiple", "repeats", "units", "strands", "threads" -> "1";
       case "share" -> part == PlanPart.ORDER ? "0.5" : "1";
@@ -99,9 +99,13 @@ final class PlanWords {
     return field.part() == PlanPart.PLAN ? key : row + ", " + key.substring(0, 1).toLowerCase(Locale.ROOT) + key.substring(1);
   }
 
-  /** Why a plan cannot be reckoned. */
-  static String why(BadInput refused) {
-    return refused.field().map(fault -> why(fault)).orElseGet(() -> sentence(String.join("; ", refused.faults())));
+  /**
+   * Why a plan cannot be reckoned.
+   *
+   * @param plan its name, which the refusal may begin with
+   */
+  static String why(BadInput refused, String plan) {
+    return refused.field().map(PlanWords::why).orElseGet(() -> sentence(String.join("; ", refused.faults()), plan + ": "));
   }
 
   private static String why(Fault fault) {
@@ -114,15 +118,15 @@ final class PlanWords {
     return (fault.found().isBlank() ? "Still wanted: " : "Wanted: ") + fault.wanted() + ".";
   }
 
-  private static String sentence(String message) {
-    String told = message.startsWith("plan: ") ? message.substring("plan: ".length()) : message;
+  private static String sentence(String message, String beginning) {
+    String told = message.startsWith(beginning) ? message.substring(beginning.length()) : message;
     return Character.toUpperCase(told.charAt(0)) + told.substring(1) + (told.endsWith(".") ? "" : ".");
   }
 
   /** Why something was not done. */
   static String trouble(Exception trouble) {
     if (trouble instanceof BadInput unreadable) {
-      return why(unreadable);
+      return why(unreadable, "");
     }
     String told = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
     return trouble instanceof NotDone ? told : "That did not work, and the fault is Hankbook's own: " + told + ". The journal shows whether yarn was moved.";

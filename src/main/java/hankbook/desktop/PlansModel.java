@@ -3,7 +3,11 @@ package hankbook.desktop;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.measure.Unreadable;
+import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
+import hankbook.yarn.OneLine;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,6 +17,9 @@ import javafx.collections.ObservableList;
 
 /** The plans there are, the one that is open, and what can be done with it. */
 public final class PlansModel {
+  private static final PlanField NAME = PlanField.of(PlanPart.PLAN, "name");
+  private static final Comparator<PlanRow> BY_NAME = Comparator.comparing(PlanRow::name, String.CASE_INSENSITIVE_ORDER).thenComparing(PlanRow::name);
+
   private final PlanDesk desk;
   private final Work work;
   private final Work listWork;
@@ -72,9 +79,15 @@ public final class PlansModel {
 
   private void show(List<String> names) {
     plans.removeIf(row -> !names.contains(row.name()));
+    chosen.get().filter(row -> !plans.contains(row)).ifPresent(_ -> leave());
     names.stream().filter(name -> row(name).isEmpty()).forEach(name -> plans.add(new PlanRow(name)));
-    FXCollections.sort(plans, (one, other) -> one.name().compareToIgnoreCase(other.name()));
+    plans.sort(BY_NAME);
     plans.forEach(this::reckon);
+  }
+
+  private void leave() {
+    editor.close();
+    chosen.set(Optional.empty());
   }
 
   private void reckon(PlanRow row) {
@@ -109,28 +122,57 @@ public final class PlansModel {
   }
 
   private static PlanDraft draft(String name, Optional<String> text) {
-    return PlanDraft.of(text.orElse("")).with(PlanField.of(PlanPart.PLAN, "name"), name);
+    return PlanDraft.of(text.orElse("")).with(NAME, name);
   }
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    String name = typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed.strip();
-    if (row(name).isPresent()) {
-      acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
-      return;
-    }
-    work.run(() -> begun(name), this::opened, this::wrong);
+    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+      if (row(name).isPresent()) {
+        acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
+      } else {
+        work.run(() -> begun(name), this::opened, this::wrong);
+      }
+    });
   }
 
-  private String begun(String name) {
+  /** A name as the ledger takes it, or a word on why it does not. */
+  private Optional<String> named(String typed) {
+    try {
+      return Optional.of(OneLine.of(typed));
+    } catch (Unreadable unreadable) {
+      acts.say(new PlanSaid(Wording.wanted(unreadable), true));
+      return Optional.empty();
+    }
+  }
+
+  private String begun(String name) throws NotDone {
     desk.keep(name, NewPlan.draft(name).json());
     return name;
   }
 
   private void opened(String name) {
-    plans.add(new PlanRow(name));
-    FXCollections.sort(plans, (one, other) -> one.name().compareToIgnoreCase(other.name()));
+    if (row(name).isEmpty()) {
+      plans.add(new PlanRow(name));
+      plans.sort(BY_NAME);
+    }
     choose(name);
+    refresh();
+  }
+
+  /** Gives the open plan another name. */
+  void rename(String typed) {
+    String from = editor.nameProperty().get();
+    named(typed).filter(to -> !to.equals(from)).ifPresent(to -> {
+      editor.keep();
+      String text = editor.draftProperty().get().with(NAME, to).json();
+      work.run(() -> renamed(from, to, text), this::opened, this::wrong);
+    });
+  }
+
+  private String renamed(String from, String to, String text) throws NotDone {
+    desk.rename(from, to, text);
+    return to;
   }
 
   /** Does something with the open plan's yarn, as it stands in the fields. */

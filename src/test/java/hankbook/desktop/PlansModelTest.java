@@ -5,19 +5,54 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.ledger.EntryKind;
+import hankbook.store.LedgerAddress;
+import hankbook.studio.AuditLedger;
+import hankbook.studio.Journal;
+import hankbook.studio.Plans;
+import hankbook.studio.SampleStudio;
+import hankbook.studio.Studio;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PlansModelTest {
   private static final PlanField COUNT = new PlanField(PlanPart.PIECES, 1, "count");
   private static final PlanField SETT = PlanField.of(PlanPart.WARP, "sett");
 
-  private final MemoryPlanDesk desk = new MemoryPlanDesk().with("Gorse shawl", "gorse-shawl.json").with("Quay towels", "quay-towels.json");
   private final Deque<Runnable> waiting = new ArrayDeque<>();
   private int moved;
-  private final PlansModel model = new PlansModel(desk, new Work(Runnable::run, Runnable::run), () -> moved++);
+  @TempDir private Path folder;
+  private Studio studio;
+  private Plans plans;
+  private PlansModel model;
+
+  @BeforeEach
+  void open() throws Exception {
+    studio = Studio.open(new LedgerAddress.InFile(folder.resolve("ledger")), "Ida");
+    SampleStudio.fill(studio);
+    plans = new Plans(studio);
+    model = new PlansModel(new StudioPlanDesk(studio), new Work(Runnable::run, Runnable::run), () -> moved++);
+  }
+
+  @AfterEach
+  void auditAndClose() {
+    assertThat(new AuditLedger(studio).audit().audit().findings()).isEmpty();
+    studio.close();
+  }
+
+  private String kept(PlanField field) {
+    return PlanDraft.of(plans.text("Quay towels").orElseThrow()).text(field);
+  }
+
+  private List<EntryKind> moves() {
+    return new Journal(studio).newestFirst().stream().map(entry -> entry.chained().entry().kind()).filter(kind -> kind != EntryKind.RECEIVE).toList().reversed();
+  }
 
   private PlanRow row(String name) {
     return model.plans().stream().filter(row -> row.name().equals(name)).findFirst().orElseThrow();
@@ -36,10 +71,11 @@ class PlansModelTest {
   @Test
   void everyPlanIsListedWithHowItStands() {
     model.refresh();
-    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Gorse shawl", "Quay towels");
+    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Ash blanket", "Gorse shawl", "Linen runner", "Quay towels");
+    assertThat(row("Ash blanket").standingProperty().get()).isEqualTo(Standing.TIGHT);
     assertThat(row("Quay towels").standingProperty().get()).isEqualTo(Standing.COVERED);
     assertThat(row("Gorse shawl").standingProperty().get()).isEqualTo(Standing.SHORT);
-    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("planned");
+    assertThat(row("Quay towels").lifeProperty().get().word()).isEqualTo("planned");
   }
 
   @Test
@@ -62,7 +98,7 @@ class PlansModelTest {
               assertThat(unfinished.words()).isEqualTo("Warp, sett reads 'ten or so', wanted threads to a length such as 10/cm or 24/in.");
               assertThat(unfinished.faults()).singleElement().satisfies(fault -> assertThat(fault.field()).isEqualTo("warp.sett"));
             });
-    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(SETT)).isEqualTo("ten or so");
+    assertThat(kept(SETT)).isEqualTo("ten or so");
   }
 
   @Test
@@ -86,9 +122,9 @@ class PlansModelTest {
   @Test
   void whatWasTypedIsKeptWhenAnotherPlanIsChosen() {
     open("Quay towels").editor().enter(COUNT, "3");
-    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("4");
+    assertThat(kept(COUNT)).isEqualTo("4");
     model.choose("Gorse shawl");
-    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("3");
+    assertThat(kept(COUNT)).isEqualTo("3");
     assertThat(model.editor().nameProperty().get()).isEqualTo("Gorse shawl");
   }
 
@@ -98,10 +134,10 @@ class PlansModelTest {
     model.begin("");
     model.begin(" ");
     model.begin("Quay towels");
-    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Gorse shawl", "New plan", "New plan 2", "Quay towels");
+    assertThat(model.plans()).extracting(PlanRow::name).containsExactly("Ash blanket", "Gorse shawl", "Linen runner", "New plan", "New plan 2", "Quay towels");
     assertThat(model.acts().saidProperty().get()).isEqualTo(new PlanSaid("There is a plan named Quay towels already.", true));
     assertThat(row("New plan").standingProperty().get()).isEqualTo(Standing.UNFINISHED);
-    assertThat(desk.texts).containsKey("New plan 2");
+    assertThat(plans.names()).contains("New plan 2");
   }
 
   @Test
@@ -127,13 +163,13 @@ class PlansModelTest {
     assertThat(hindrance(PlanAct.WIND)).isEqualTo("Reserve its yarn first: only that can be drawn.");
     model.act(PlanAct.RESERVE);
     assertThat(model.acts().saidProperty().get().text()).startsWith("Reserved: ");
-    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("reserved");
+    assertThat(row("Quay towels").lifeProperty().get().word()).isEqualTo("reserved");
     model.act(PlanAct.RELEASE);
-    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("planned");
+    assertThat(row("Quay towels").lifeProperty().get().word()).isEqualTo("planned");
     model.act(PlanAct.RESERVE);
     model.act(PlanAct.WIND);
-    assertThat(row("Quay towels").lifeProperty().get().words()).isEqualTo("on the loom");
-    assertThat(desk.done).containsExactly("reserve Quay towels", "release Quay towels", "reserve Quay towels", "draw Quay towels");
+    assertThat(row("Quay towels").lifeProperty().get().word()).isEqualTo("on the loom");
+    assertThat(moves()).containsExactly(EntryKind.RESERVE, EntryKind.RELEASE, EntryKind.RESERVE, EntryKind.DRAW);
     assertThat(moved).isEqualTo(4);
   }
 
@@ -143,21 +179,58 @@ class PlansModelTest {
     assertThat(hindrance(PlanAct.RESERVE)).isEqualTo("Gorse Gold and Selkie 20/2 Plum are short.");
     assertThat(hindrance(PlanAct.RESERVE_WHAT_THERE_IS)).isEmpty();
     model.act(PlanAct.RESERVE);
-    assertThat(desk.done).isEmpty();
+    assertThat(moves()).isEmpty();
     model.act(PlanAct.RESERVE_WHAT_THERE_IS);
-    assertThat(desk.done).containsExactly("reserve Gorse shawl");
+    assertThat(moves()).containsExactly(EntryKind.RESERVE);
+    assertThat(row("Gorse shawl").lifeProperty().get().word()).isEqualTo("reserved");
   }
 
   @Test
   void yarnIsReservedForThePlanAsItStandsInTheFields() {
     open("Quay towels").editor().enter(COUNT, "1");
     model.act(PlanAct.RESERVE);
-    assertThat(PlanDraft.of(desk.text("Quay towels").orElseThrow()).text(COUNT)).isEqualTo("1");
+    assertThat(kept(COUNT)).isEqualTo("1");
+  }
+
+  @Test
+  void aPlanCanBeRenamedUntilItHasYarn() {
+    open("Quay towels").editor().enter(COUNT, "3");
+    model.rename("Harbour towels");
+    assertThat(plans.names()).contains("Harbour towels").doesNotContain("Quay towels");
+    assertThat(model.editor().nameProperty().get()).isEqualTo("Harbour towels");
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    model.rename("Ash blanket");
+    assertThat(model.acts().saidProperty().get().trouble()).isTrue();
+    model.act(PlanAct.RESERVE);
+    model.rename("Quay towels");
+    assertThat(plans.names()).contains("Harbour towels").doesNotContain("Quay towels");
+  }
+
+  @Test
+  void aNameThatTheLedgerCannotTakeIsRefusedInWords() {
+    open("Quay towels").rename("x".repeat(300));
+    assertThat(model.acts().saidProperty().get()).isEqualTo(new PlanSaid("Wanted: one line of at most 200 printable characters.", true));
+  }
+
+  @Test
+  void aPlanThatIsPutAwayIsOffTheListAndClosed() {
+    open("Quay towels").act(PlanAct.PUT_AWAY);
+    assertThat(model.plans()).extracting(PlanRow::name).doesNotContain("Quay towels");
+    assertThat(model.chosenProperty().get()).isEmpty();
+    assertThat(model.editor().nameProperty().get()).isEmpty();
+  }
+
+  @Test
+  void aPlanWithYarnIsNotPutAway() {
+    open("Quay towels").act(PlanAct.RESERVE);
+    assertThat(hindrance(PlanAct.PUT_AWAY)).isEqualTo("It has yarn reserved or on the loom.");
+    model.act(PlanAct.PUT_AWAY);
+    assertThat(plans.names()).contains("Quay towels");
   }
 
   @Test
   void anAnswerToWhatIsNoLongerTypedIsDropped() {
-    PlansModel slow = new PlansModel(desk, new Work(waiting::add, Runnable::run), () -> {});
+    PlansModel slow = new PlansModel(new StudioPlanDesk(studio), new Work(waiting::add, Runnable::run), () -> {});
     slow.choose("Quay towels");
     runAll();
     slow.editor().enter(COUNT, "40");
