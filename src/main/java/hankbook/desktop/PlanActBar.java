@@ -1,12 +1,10 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
-import java.util.EnumMap;
-import java.util.Locale;
+import java.util.Arrays;
 import java.util.Map;
-import java.util.Objects;
+import java.util.stream.Collectors;
 import javafx.css.PseudoClass;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -15,66 +13,47 @@ import javafx.scene.layout.VBox;
 final class PlanActBar extends VBox {
   private static final PseudoClass DANGER = PseudoClass.getPseudoClass("danger");
 
-  private final Map<PlanAct, Button> buttons = new EnumMap<>(PlanAct.class);
-  private final Label why = new Label();
-  private final Label said = new Label();
+  private final PlanActs acts;
+  private final Label said = line("plan-said");
+  private final Label why = line("plan-hindrances");
 
   PlanActBar(PlansModel model) {
+    this.acts = model.acts();
     getStyleClass().add("plan-acts");
-    FlowPane row = new FlowPane();
-    row.getStyleClass().add("plan-act-buttons");
-    for (PlanAct act : PlanAct.values()) {
-      Button button = new Button(act.words());
-      button.setId("plan-" + act.name().toLowerCase(Locale.ROOT));
-      button.setOnAction(_ -> model.act(act));
-      buttons.put(act, button);
-      row.getChildren().add(button);
-    }
-    button(PlanAct.RESERVE).getStyleClass().add(Styles.ACCENT);
+    PlanActButton reserve = new PlanActButton(PlanAct.RESERVE, model);
+    reserve.getStyleClass().add(Styles.ACCENT);
+    FlowPane buttons = new FlowPane(
+        reserve, new PlanActButton(PlanAct.RESERVE_WHAT_THERE_IS, model), new PlanActButton(PlanAct.RELEASE, model), new PlanActButton(PlanAct.WIND, model));
+    buttons.getStyleClass().add("plan-act-buttons");
     why.getStyleClass().addAll(Styles.TEXT_SMALL, Styles.TEXT_MUTED);
-    why.setWrapText(true);
-    why.setMinHeight(USE_PREF_SIZE);
-    why.setId("plan-hindrances");
-    said.getStyleClass().add("plan-said");
-    said.setWrapText(true);
-    said.setMinHeight(USE_PREF_SIZE);
-    said.setId("plan-said");
-    said.managedProperty().bind(said.visibleProperty());
-    getChildren().addAll(said, row, why);
+    getChildren().addAll(said, buttons, why);
     setMinHeight(USE_PREF_SIZE);
-    model.acts().hindrancesProperty().subscribe(this::show);
-    model.acts().saidProperty().subscribe(this::say);
+    acts.hindrancesProperty().subscribe(this::show);
+    acts.lifeProperty().subscribe(_ -> say());
+    acts.saidProperty().subscribe(_ -> say());
   }
 
-  private Button button(PlanAct act) {
-    return Objects.requireNonNull(buttons.get(act));
+  private static Label line(String id) {
+    Label line = new Label();
+    line.setId(id);
+    line.getStyleClass().add(id);
+    line.setWrapText(true);
+    line.setMinHeight(USE_PREF_SIZE);
+    line.managedProperty().bind(line.textProperty().isNotEmpty());
+    return line;
   }
 
   private void show(Map<PlanAct, String> hindrances) {
-    StringBuilder words = new StringBuilder();
-    for (PlanAct act : PlanAct.values()) {
-      String hindrance = hindrances.getOrDefault(act, "");
-      Button button = button(act);
-      button.setDisable(!hindrance.isEmpty());
-      button.setAccessibleHelp(hindrance);
-      if (act == PlanAct.RESERVE_WHAT_THERE_IS) {
-        offer(button, hindrance.isEmpty());
-      } else if (!hindrance.isEmpty()) {
-        words.append(words.isEmpty() ? "" : "\n").append(act.words()).append(": ").append(hindrance);
-      }
-    }
-    why.setText(words.toString());
+    why.setText(Arrays.stream(PlanAct.values())
+        .filter(act -> act != PlanAct.RESERVE_WHAT_THERE_IS && !hindrances.getOrDefault(act, "").isEmpty())
+        .map(act -> act.words() + ": " + hindrances.get(act))
+        .collect(Collectors.joining("\n")));
   }
 
-  /** Reserving a part only is offered where a yarn is short. */
-  private static void offer(Button button, boolean offered) {
-    button.setVisible(offered);
-    button.setManaged(offered);
-  }
-
-  private void say(PlanSaid words) {
-    said.setText(words.text());
-    said.setVisible(!words.text().isEmpty());
+  /** What was last said; in between, where the plan's yarn is. */
+  private void say() {
+    PlanSaid words = acts.saidProperty().get();
+    said.setText(words.text().isEmpty() ? acts.lifeProperty().get().sentence() : words.text());
     said.pseudoClassStateChanged(DANGER, words.trouble());
   }
 }

@@ -16,6 +16,7 @@ public final class PlanActs {
   private final Runnable changed;
   private final ReadOnlyObjectWrapper<Map<PlanAct, String>> hindrances = new ReadOnlyObjectWrapper<>(Map.of());
   private final ReadOnlyObjectWrapper<PlanSaid> said = new ReadOnlyObjectWrapper<>(PlanSaid.NOTHING);
+  private final ReadOnlyObjectWrapper<PlanLife> life = new ReadOnlyObjectWrapper<>(PlanLife.PLANNED);
   private Optional<Attempt> unsure = Optional.empty();
   private boolean acting;
 
@@ -38,12 +39,18 @@ public final class PlanActs {
     return said.getReadOnlyProperty();
   }
 
+  /** Where the plan's yarn is. */
+  ReadOnlyObjectProperty<PlanLife> lifeProperty() {
+    return life.getReadOnlyProperty();
+  }
+
   /** Judges anew what can be done. */
-  void judge(PlanAnswer answer, PlanLife life) {
+  void judge(PlanAnswer answer, PlanLife now) {
     Map<PlanAct, String> found = new EnumMap<>(PlanAct.class);
     for (PlanAct act : PlanAct.values()) {
-      found.put(act, act.hindrance(answer, life));
+      found.put(act, act.hindrance(answer, now));
     }
+    life.set(now);
     hindrances.set(found);
   }
 

@@ -5,13 +5,17 @@ import hankbook.exchange.Fault;
 import hankbook.exchange.PlanField;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** One field of the form: its caption, what is typed, and what is wrong with it. */
 final class PlanFieldBox extends VBox {
@@ -55,13 +59,30 @@ final class PlanFieldBox extends VBox {
   }
 
   /** A field to type in or to choose for. */
-  static PlanFieldBox chosen(PlanField field, double width, PlanEditor editor, Supplier<List<String>> choices) {
+  static PlanFieldBox chosen(PlanField field, double width, PlanEditor editor, Supplier<List<String>> choices, Function<String, Optional<Node>> picture) {
     ComboBox<String> box = new ComboBox<>();
     box.setEditable(true);
+    box.setCellFactory(_ -> new ChoiceCell(picture));
     PlanFieldBox made = new PlanFieldBox(field, box, box.getEditor(), width, editor);
     box.setValue(box.getEditor().getText());
     box.setOnShowing(_ -> made.offer(box, choices));
     return made;
+  }
+
+  /** One choice with its picture. */
+  private static final class ChoiceCell extends ListCell<String> {
+    private final Function<String, Optional<Node>> picture;
+
+    ChoiceCell(Function<String, Optional<Node>> picture) {
+      this.picture = picture;
+    }
+
+    @Override
+    protected void updateItem(@Nullable String choice, boolean empty) {
+      super.updateItem(choice, empty);
+      setText(choice);
+      setGraphic(choice == null || empty ? null : picture.apply(choice).orElse(null));
+    }
   }
 
   /** New choices must not disturb what was typed. */

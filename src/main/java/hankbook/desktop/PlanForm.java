@@ -5,12 +5,16 @@ import hankbook.exchange.Fault;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.yarn.YarnColour;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The fields of the open plan, in groups. Rebuilt only where rows come or go, so that typing is never disturbed. */
@@ -20,6 +24,7 @@ final class PlanForm extends VBox {
   private final TextField name = new TextField();
   private final Map<PlanField, PlanFieldBox> boxes = new HashMap<>();
   private final Map<PlanField, Label> messages = new HashMap<>();
+  private final PlanActButton putAway;
   private String shape = "";
 
   PlanForm(PlansModel model) {
@@ -28,6 +33,9 @@ final class PlanForm extends VBox {
     getStyleClass().add("plan-form");
     name.getStyleClass().addAll(Styles.TITLE_3, "plan-name");
     name.setId("plan-name");
+    HBox.setHgrow(name, Priority.ALWAYS);
+    putAway = new PlanActButton(PlanAct.PUT_AWAY, model);
+    putAway.getStyleClass().add(Styles.FLAT);
     name.setAccessibleText("Name of the plan");
     name.setOnAction(_ -> model.rename(name.getText()));
     name.focusedProperty().subscribe(focused -> {
@@ -67,7 +75,9 @@ final class PlanForm extends VBox {
   }
 
   private void build() {
-    getChildren().addAll(name, message(PlanField.of(PlanPart.PLAN, "")));
+    HBox head = new HBox(name, putAway);
+    head.getStyleClass().add("plan-head");
+    getChildren().addAll(head, message(PlanField.of(PlanPart.PLAN, "")));
     group("Pieces", list(PlanPart.PIECES, "Add a piece"));
     group("Warp", single(PlanPart.WARP, List.of("sett", "selvedgeEnds", "endsMultiple", "ends", "length")));
     group("Order of ends", list(PlanPart.ORDER, "Add to the order"));
@@ -121,12 +131,16 @@ final class PlanForm extends VBox {
     double width = PlanFieldRow.width(field);
     PlanFieldBox box =
         switch (field.key()) {
-          case "yarn" -> PlanFieldBox.chosen(field, width, editor, () -> palette().yarns());
-          case "colour" -> PlanFieldBox.chosen(field, width, editor, () -> palette().colours(yarnBeside(field)));
+          case "yarn" -> PlanFieldBox.chosen(field, width, editor, () -> palette().yarns(), _ -> Optional.empty());
+          case "colour" -> PlanFieldBox.chosen(field, width, editor, () -> palette().colours(yarnBeside(field)), colour -> swatch(yarnBeside(field), colour));
           default -> PlanFieldBox.typed(field, width, editor);
         };
     boxes.put(field, box);
     return box;
+  }
+
+  private Optional<Node> swatch(String yarn, String colour) {
+    return yarn.isBlank() || colour.isBlank() ? Optional.empty() : Optional.of(palette().swatch(new YarnColour(yarn, colour)));
   }
 
   private YarnPalette palette() {

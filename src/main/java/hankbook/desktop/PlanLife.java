@@ -45,6 +45,12 @@ record PlanLife(Held reserved, Held onLoom) {
     return Held.of(skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).toList());
   }
 
+  /** Where its yarn is; empty where it has none. */
+  String sentence() {
+    String set = reserved.isAny() ? "Reserved: " + reserved.words() + "." : "";
+    return onLoom.isAny() ? (set + " On the loom: " + onLoom.words() + ".").strip() : set;
+  }
+
   /** In a word. */
   String word() {
     if (onLoom.isAny()) {

@@ -160,6 +160,11 @@ public final class PlansModel {
     refresh();
   }
 
+  /** Puts what was entered into the ledger; for when the screen is left. */
+  public void keep() {
+    editor.keep();
+  }
+
   /** Gives the open plan another name. */
   void rename(String typed) {
     String from = editor.nameProperty().get();

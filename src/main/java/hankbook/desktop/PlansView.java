@@ -56,7 +56,7 @@ public final class PlansView extends BorderPane {
     Orientation wanted = wide ? Orientation.HORIZONTAL : Orientation.VERTICAL;
     if (width > 0 && open.getOrientation() != wanted) {
       open.setOrientation(wanted);
-      open.setDividerPositions(wide ? 0.54 : 0.48);
+      open.setDividerPositions(wide ? 0.55 : 0.48);
     }
   }
 

@@ -13,7 +13,8 @@ import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
@@ -37,7 +38,8 @@ import org.testfx.util.WaitForAsyncUtils;
 @SuppressWarnings("NullAway.Init")
 class PlansViewTest extends ApplicationTest {
   @TempDir private Path folder;
-  private final ExecutorService away = Executors.newFixedThreadPool(2);
+  /** A field that loses the focus as the window goes may still want to keep its text. */
+  private final ExecutorService away = new ThreadPoolExecutor(2, 2, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), new ThreadPoolExecutor.DiscardPolicy());
   private Studio studio;
   private PlansModel model;
 
