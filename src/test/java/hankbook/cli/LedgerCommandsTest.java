@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hankbook.store.LedgerAddress;
+import hankbook.studio.Plans;
+import hankbook.studio.Receive;
+import hankbook.studio.Studio;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,11 +31,32 @@ class LedgerCommandsTest {
   private String out = "";
   private String err = "";
 
+  /** Filled once, then copied for each test. */
+  @TempDir private static Path filled;
+
+  @BeforeAll
+  static void bringIn() throws Exception {
+    try (Studio studio = Studio.open(new LedgerAddress.InFile(filled.resolve("book")), "Ida")) {
+      new Receive(studio).file("imports/stock.csv", Files.readString(Path.of("imports/stock.csv")));
+      new Plans(studio).add("quay-towels.json", Files.readString(Path.of("imports/quay-towels.json")), false);
+      new Plans(studio).add("gorse-shawl.json", Files.readString(Path.of("imports/gorse-shawl.json")), false);
+    }
+  }
+
   @BeforeEach
-  void bringIn() {
-    assertThat(run("receive", "--csv", "imports/stock.csv")).isZero();
-    assertThat(run("plan", "add", "imports/quay-towels.json")).isZero();
-    assertThat(run("plan", "add", "imports/gorse-shawl.json")).isZero();
+  void copy() throws IOException {
+    Files.copy(filled.resolve("book.mv.db"), folder.resolve("book.mv.db"));
+  }
+
+  @Test
+  void aNewLedgerIsMadeByTheFirstThatIsEntered() {
+    String fresh = folder.resolve("fresh").toString();
+    assertThat(runExactly("receive", "--csv", "imports/stock.csv", "--ledger", fresh)).isZero();
+    assertThat(out).isEqualTo("Received 58 skeins.\n");
+    assertThat(runExactly("plan", "add", "imports/linen-runner.json", "--ledger", fresh)).isZero();
+    assertThat(out).isEqualTo("Kept the plan Linen runner.\n");
+    assertThat(runExactly("check", "Linen runner", "--ledger", fresh)).isEqualTo(ExitCode.SHORT);
+    assertThat(err).isEmpty();
   }
 
   @Test
