@@ -23,9 +23,11 @@ final class PlanAnswerView extends VBox {
   private static final double GAP = 20;
 
   private final PlansModel model;
+  private final RemedyList remedies;
 
   PlanAnswerView(PlansModel model) {
     this.model = model;
+    this.remedies = new RemedyList(model.remedies());
     getStyleClass().add("plan-answer");
     setFillWidth(true);
     model.editor().answerProperty().subscribe(_ -> show());
@@ -58,10 +60,11 @@ final class PlanAnswerView extends VBox {
     YarnPalette palette = YarnPalette.of(model.skeinsProperty().get());
     headline(reckoned.standing(), PlanWords.verdict(reckoned.standing(), check));
     VBox warp = column();
+    VBox yarn = column();
     section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
     section(warp, "In the reed", new OrderFigure(check.plan().warp().order(), check.yardage().width().ends(), palette));
-    VBox yarn = column();
     section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette)).toArray(Node[]::new));
+    yarn.getChildren().add(remedies);
     section(yarn, "What to know", check.warnings().stream().map(PlanAnswerView::warning).toArray(Node[]::new));
     FlowPane columns = new FlowPane(GAP, GAP, warp, yarn);
     List.of(warp, yarn).forEach(column -> column.prefWidthProperty().bind(columns.widthProperty().map(width -> columnWidth(width.doubleValue()))));

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
@@ -31,6 +32,9 @@ public interface PlanDesk {
 
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;
+
+  /** The most of a plan that what is free for it covers. */
+  Fit fit(Plan plan) throws BadInput;
 
   /** Brings what is reserved for a plan to what its allotment says. */
   void reserve(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone;

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.jspecify.annotations.Nullable;
 
 /** The plan that is open: its texts, and the answer to them as they stand. */
 public final class PlanEditor {
@@ -24,6 +25,7 @@ public final class PlanEditor {
   private final ReadOnlyObjectWrapper<PlanDraft> draft = new ReadOnlyObjectWrapper<>(PlanDraft.BLANK);
   private final ReadOnlyObjectWrapper<PlanAnswer> answer = new ReadOnlyObjectWrapper<>(new PlanAnswer.Reckoning());
   private final ReadOnlyBooleanWrapper reckoning = new ReadOnlyBooleanWrapper(false);
+  private volatile @Nullable PlanAnswer latest;
   private PlanDraft kept = PlanDraft.BLANK;
 
   PlanEditor(PlanDesk desk, Work work, Consumer<Exception> wrong) {
@@ -48,6 +50,11 @@ public final class PlanEditor {
   /** Whether the answer shown is to earlier texts and a new one is on its way. */
   ReadOnlyBooleanProperty reckoningProperty() {
     return reckoning.getReadOnlyProperty();
+  }
+
+  /** Whether an answer is to the texts as they stand; may be asked from any thread. */
+  boolean isLatest(PlanAnswer given) {
+    return given.equals(latest);
   }
 
   /** Opens a plan as it is kept. */
@@ -119,6 +126,7 @@ public final class PlanEditor {
       return;
     }
     long mine = asked.incrementAndGet();
+    latest = null;
     PlanDraft text = draft.get();
     reckoning.set(true);
     work.run(
@@ -128,6 +136,7 @@ public final class PlanEditor {
   }
 
   private void answered(PlanAnswer found) {
+    latest = found;
     answer.set(found);
     reckoning.set(false);
   }

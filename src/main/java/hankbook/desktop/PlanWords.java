@@ -23,7 +23,7 @@ final class PlanWords {
   static String caption(PlanPart part, String key) {
     return switch (key) {
       case "name" -> "Name";
-      case "count" -> "How many";
+      case "count" -> "Count";
       case "length" -> part == PlanPart.PIECES ? "Length" : part == PlanPart.WARP ? "Warp length" : "Woven length";
       case "width" -> part == PlanPart.WEFT ? "Part of reed" : "Width";
       case "hems" -> "Hems";

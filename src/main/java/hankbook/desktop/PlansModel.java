@@ -26,6 +26,7 @@ public final class PlansModel {
   private final Runnable ledgerChanged;
   private final PlanEditor editor;
   private final PlanActs acts;
+  private final PlanRemedies remedies;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -46,6 +47,7 @@ public final class PlansModel {
     this.ledgerChanged = ledgerChanged;
     this.acts = new PlanActs(desk, this.work, this::yarnMoved);
     this.editor = new PlanEditor(desk, this.work, this::wrong);
+    this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
     editor.answerProperty().subscribe(_ -> judge());
   }
 
@@ -64,6 +66,10 @@ public final class PlansModel {
 
   PlanEditor editor() {
     return editor;
+  }
+
+  PlanRemedies remedies() {
+    return remedies;
   }
 
   PlanActs acts() {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
@@ -67,6 +68,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public PlanCheck check(Plan plan) throws BadInput {
     return check.of(plan).check();
+  }
+
+  @Override
+  public Fit fit(Plan plan) throws BadInput {
+    return check.of(plan).fit();
   }
 
   @Override

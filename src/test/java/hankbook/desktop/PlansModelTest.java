@@ -193,6 +193,31 @@ class PlansModelTest {
   }
 
   @Test
+  void aShortPlanIsToldWhatWouldFitAndARemedyCanBeTriedAndPutBack() {
+    open("Quay towels").editor().enter(COUNT, "40");
+    Remedy fewer = model.remedies().foundProperty().get().get(0);
+    assertThat(fewer.words()).matches("Weave only \\d+\\.");
+    model.remedies().attempt(fewer.change().orElseThrow());
+    assertThat(model.editor().answerProperty().get().standing()).isNotEqualTo(Standing.SHORT);
+    assertThat(model.remedies().foundProperty().get()).isEmpty();
+    model.remedies().putBack();
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("40");
+    assertThat(model.remedies().beforeProperty().get()).isEmpty();
+  }
+
+  @Test
+  void everyRemedyThatCanBeTriedMakesThePlanFit() {
+    for (String plan : List.of("Gorse shawl", "Linen runner")) {
+      open(plan);
+      for (Remedy remedy : model.remedies().foundProperty().get()) {
+        remedy.change().ifPresent(model.remedies()::attempt);
+        assertThat(model.editor().answerProperty().get().standing()).as(plan + ": " + remedy).isNotEqualTo(remedy.change().isPresent() ? Standing.SHORT : Standing.UNFINISHED);
+        model.remedies().putBack();
+      }
+    }
+  }
+
+  @Test
   void aPlanCanBeRenamedUntilItHasYarn() {
     open("Quay towels").editor().enter(COUNT, "3");
     model.rename("Harbour towels");
