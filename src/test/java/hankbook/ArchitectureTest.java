@@ -22,15 +22,17 @@ class ArchitectureTest {
           .layer("exchange").definedBy("hankbook.exchange..")
           .layer("studio").definedBy("hankbook.studio..")
           .layer("cli").definedBy("hankbook.cli..")
+          .layer("desktop").definedBy("hankbook.desktop..")
           .layer("main").definedBy("hankbook")
           .whereLayer("main").mayNotBeAccessedByAnyLayer()
           .whereLayer("cli").mayOnlyBeAccessedByLayers("main")
-          .whereLayer("studio").mayOnlyBeAccessedByLayers("cli", "main")
-          .whereLayer("exchange").mayOnlyBeAccessedByLayers("studio", "cli")
-          .whereLayer("allot").mayOnlyBeAccessedByLayers("exchange", "studio", "cli")
-          .whereLayer("ledger").mayOnlyBeAccessedByLayers("exchange", "studio", "cli")
-          .whereLayer("plan").mayOnlyBeAccessedByLayers("allot", "exchange", "studio", "cli")
-          .whereLayer("yarn").mayOnlyBeAccessedByLayers("plan", "allot", "ledger", "exchange", "studio", "cli")
+          .whereLayer("desktop").mayOnlyBeAccessedByLayers("main")
+          .whereLayer("studio").mayOnlyBeAccessedByLayers("cli", "desktop", "main")
+          .whereLayer("exchange").mayOnlyBeAccessedByLayers("studio", "cli", "desktop")
+          .whereLayer("allot").mayOnlyBeAccessedByLayers("exchange", "studio", "cli", "desktop")
+          .whereLayer("ledger").mayOnlyBeAccessedByLayers("exchange", "studio", "cli", "desktop")
+          .whereLayer("plan").mayOnlyBeAccessedByLayers("allot", "exchange", "studio", "cli", "desktop")
+          .whereLayer("yarn").mayOnlyBeAccessedByLayers("plan", "allot", "ledger", "exchange", "studio", "cli", "desktop")
           .because("a change of a screen or a file form must never reach the maths");
 
   @ArchTest
