@@ -69,7 +69,7 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
 
   private static Skein bought(YarnColour yarn, Skein like, String code) {
     return new Skein(
-        code, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.measurement(), like.label(), false, "bought", "",
-        Optional.empty(), Optional.empty());
+        code, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.label(), like.weighing(), false, "bought", "",
+        Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

@@ -15,13 +15,13 @@ final class ShelfWarnings {
       warnings.add(new Warning(Warning.Code.UNKNOWN_YARN, yarn, yarn + ": no skein of this yarn and colour is on the shelf."));
     }
     for (Skein skein : skeins) {
-      if (skein.measurement().length().isEmpty()) {
+      if (!skein.isMeasured()) {
         String text = yarn + ": skein " + skein.code() + " has no length, nor a weight with a grist; it counts as nothing. Weigh or measure it.";
         warnings.add(new Warning(Warning.Code.UNMEASURED, yarn, text));
       }
       if (skein.weightDisagrees()) {
         String label = skein.label().orElseThrow().toString();
-        String text = yarn + ": skein " + skein.code() + " is " + skein.holds() + " by weight but " + label + " by its label; the weight is used.";
+        String text = yarn + ": skein " + skein.code() + " is " + skein.measurement().length().orElseThrow() + " by weight but " + label + " by its label; the weight is used.";
         warnings.add(new Warning(Warning.Code.WEIGHT_DISAGREES, yarn, text));
       }
     }

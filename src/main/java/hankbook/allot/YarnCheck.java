@@ -48,7 +48,7 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
   }
 
   private static List<Skein> measured(List<Skein> skeins) {
-    return skeins.stream().filter(skein -> skein.measurement().length().isPresent()).toList();
+    return skeins.stream().filter(Skein::isMeasured).toList();
   }
 
   private static Length need(List<Need> needs) {

@@ -7,8 +7,8 @@ import hankbook.measure.YarnNumber;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
-import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ final class StockRow {
     Optional<Boolean> opened = cell("opened", StockRow::yesOrNo);
     Optional<Money> cost = cell("cost", StockRow::money);
     Optional<LocalDate> received = cell("received", StockRow::date);
-    Measurement measurement = measurement(grist, length);
+    Optional<Weighing> weighing = weighing();
     for (String needed : List.of("code", "yarn", "colour")) {
       if (text(needed).isEmpty()) {
         faults.add(new CellFault(needed, "", "the skein's " + needed));
@@ -48,31 +48,22 @@ final class StockRow {
     }
     String hex = cell("hex", StockRow::hex).orElse("");
     if (!faults.isEmpty()) {
-      return new RowReading(measurement, Optional.empty(), faults);
+      return new RowReading(Measurement.of(grist, length, weighing), Optional.empty(), faults);
     }
-    Optional<Length> overruled = measurement instanceof Measurement.ByWeight ? length : Optional.empty();
     Skein skein = new Skein(
-        text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), measurement, overruled,
-        opened.orElse(false), text("lot"), text("location"), cost, received);
-    return new RowReading(measurement, Optional.of(skein), List.of());
+        text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
+        opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+    return new RowReading(skein.measurement(), Optional.of(skein), List.of());
   }
 
-  private Measurement measurement(Optional<YarnNumber> grist, Optional<Length> length) {
+  private Optional<Weighing> weighing() {
     Optional<Mass> gross = cell("gross", Mass::parse);
     Mass tare = cell("tare", Mass::parse).orElse(Mass.ZERO);
     if (gross.isPresent() && tare.compareTo(gross.get()) > 0) {
       faults.add(new CellFault("tare", text("tare"), "at most the gross, " + gross.get()));
-      return new Measurement.Unmeasured();
+      return Optional.empty();
     }
-    if (gross.isPresent() && grist.isPresent()) {
-      return new Measurement.ByWeight(gross.get(), tare, grist.get().grist());
-    }
-    return length
-        .<Measurement>map(
-            printed ->
-                new Measurement.ByLabel(
-                    printed, grist.map(number -> number.grist().massOf(printed, RoundingMode.HALF_UP)).filter(mass -> mass.milligrams() > 0)))
-        .orElseGet(Measurement.Unmeasured::new);
+    return gross.map(weight -> new Weighing(weight, tare));
   }
 
   private String text(String column) {

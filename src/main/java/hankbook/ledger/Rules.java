@@ -38,7 +38,7 @@ public final class Rules {
         .map(transfer -> new Refusal.WrongPlaces(entry.kind(), transfer));
   }
 
-  /** Judged on what the entry changes in all: within one entry the order of its transfers does not matter. */
+  /** Judged on what the entry changes in all, several transfers from one place together. */
   private static Optional<Refusal> notEnough(Entry entry, Known ledger) {
     for (Map.Entry<Holding, Length> change : Balances.changes(entry).entrySet()) {
       Holding holding = change.getKey();

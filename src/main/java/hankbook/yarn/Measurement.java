@@ -3,7 +3,7 @@ package hankbook.yarn;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
-import hankbook.measure.Unreadable;
+import hankbook.measure.YarnNumber;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -28,20 +28,13 @@ public sealed interface Measurement {
   /**
    * A weighing: (gross − tare) over the grist.
    *
-   * @param gross with what it is wound on
-   * @param tare what it is wound on, at most the gross
+   * @param weighing on the balance
    * @param grist of the yarn
    */
-  record ByWeight(Mass gross, Mass tare, Grist grist) implements Measurement {
-    public ByWeight {
-      if (tare.compareTo(gross) > 0) {
-        throw new Unreadable(tare.toString(), "a tare of at most the gross, " + gross);
-      }
-    }
-
+  record ByWeight(Weighing weighing, Grist grist) implements Measurement {
     @Override
     public Optional<Length> length() {
-      return Optional.of(grist.lengthOf(gross.minus(tare), RoundingMode.HALF_UP));
+      return Optional.of(grist.lengthOf(weighing.net(), RoundingMode.HALF_UP));
     }
   }
 
@@ -51,5 +44,19 @@ public sealed interface Measurement {
     public Optional<Length> length() {
       return Optional.empty();
     }
+  }
+
+  /** The surest that can be had: a weight with a grist, else a printed length. */
+  static Measurement of(Optional<YarnNumber> grist, Optional<Length> printed, Optional<Weighing> weighing) {
+    if (weighing.isPresent() && grist.isPresent()) {
+      return new ByWeight(weighing.get(), grist.get().grist());
+    }
+    return printed
+        .<Measurement>map(length -> new ByLabel(length, grist.map(number -> nominal(number, length)).filter(mass -> mass.milligrams() > 0)))
+        .orElseGet(Unmeasured::new);
+  }
+
+  private static Mass nominal(YarnNumber number, Length length) {
+    return number.grist().massOf(length, RoundingMode.HALF_UP);
   }
 }

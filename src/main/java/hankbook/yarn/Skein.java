@@ -16,13 +16,14 @@ import org.joda.money.Money;
  * @param fibre what it is spun of, or empty
  * @param grist its yarn number
  * @param form how it is put up
- * @param measurement how its length is known
- * @param label a printed length that a weighing has overruled
+ * @param label the length printed on it
+ * @param weighing its weight when it came
  * @param opened whether yarn was taken from it before
  * @param lot dye lot, or empty
  * @param location where it lies, or empty
  * @param cost what was paid for it
  * @param received when it came
+ * @param left what a ledger says there is of it now; empty where no ledger is kept of it
  */
 public record Skein(
     String code,
@@ -31,13 +32,14 @@ public record Skein(
     String fibre,
     Optional<YarnNumber> grist,
     PackageForm form,
-    Measurement measurement,
     Optional<Length> label,
+    Optional<Weighing> weighing,
     boolean opened,
     String lot,
     String location,
     Optional<Money> cost,
-    Optional<LocalDate> received) {
+    Optional<LocalDate> received,
+    Optional<Length> left) {
   public Skein {
     if (code.isBlank()) {
       throw new Unreadable(code, "a code of its own");
@@ -47,14 +49,31 @@ public record Skein(
     }
   }
 
+  /** How its length was known when it came. */
+  public Measurement measurement() {
+    return Measurement.of(grist, label, weighing);
+  }
+
+  /** Whether any length of it is known, by its measurement or from a ledger. */
+  public boolean isMeasured() {
+    return left.filter(Length::isPositive).isPresent() || measurement().length().isPresent();
+  }
+
   /** What it holds; nothing where that is not known. */
   public Length holds() {
-    return measurement.length().orElse(Length.ZERO);
+    return left.or(() -> measurement().length()).orElse(Length.ZERO);
+  }
+
+  /** The same skein with what a ledger says is left of it; it is opened if that is less than it came with. */
+  public Skein withLeft(Length now) {
+    boolean begun = opened || measurement().length().filter(first -> now.compareTo(first) < 0).isPresent();
+    return new Skein(code, yarn, hex, fibre, grist, form, label, weighing, begun, lot, location, cost, received, Optional.of(now));
   }
 
   /** Whether the printed length and the weighed one differ by over a tenth of the printed. */
   public boolean weightDisagrees() {
-    return label.filter(printed -> differs(printed, holds())).isPresent();
+    return measurement() instanceof Measurement.ByWeight weighed
+        && label.filter(printed -> differs(printed, weighed.length().orElseThrow())).isPresent();
   }
 
   private static boolean differs(Length printed, Length weighed) {

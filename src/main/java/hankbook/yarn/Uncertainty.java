@@ -25,7 +25,10 @@ public final class Uncertainty {
     double squares = 0;
     Map<String, Double> gristByLot = new HashMap<>();
     for (Skein skein : skeins) {
-      double own = own(skein.measurement());
+      if (skein.holds().isZero()) {
+        continue;
+      }
+      double own = own(skein);
       squares += own * own;
       String lot = skein.lot().isEmpty() ? "skein " + skein.code() : "lot " + skein.yarn() + " " + skein.lot();
       gristByLot.merge(lot, ofGrist(skein.measurement()), Double::sum);
@@ -34,13 +37,13 @@ public final class Uncertainty {
     return new Length(Math.round(Math.sqrt(squares + shared)));
   }
 
-  /** In tenths of a millimetre. */
-  private static double own(Measurement measurement) {
-    return switch (measurement) {
+  /** In tenths of a millimetre. What was taken from it since left the error of the first measurement in what remains. */
+  private static double own(Skein skein) {
+    return switch (skein.measurement()) {
       case Measurement.ByLabel label -> label.printed().tenthsOfMillimetre() * label.nominal().map(Uncertainty::ofLabel).orElse(BARE_LENGTH);
       case Measurement.ByWeight weight ->
           Math.sqrt(2) * BALANCE_DIVISION_MILLIGRAMS / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue();
-      case Measurement.Unmeasured none -> 0;
+      case Measurement.Unmeasured none -> skein.holds().tenthsOfMillimetre() * BARE_LENGTH;
     };
   }
 

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.YarnNumber;
-import hankbook.yarn.Measurement;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.Uncertainty;
+import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
 import java.time.LocalDate;
 import java.util.List;
@@ -44,8 +44,21 @@ class CoverTest {
   /** Council Directive 76/211/EEC, Annex I 2.4: 100 to 200 g, 4.5 %; as a rectangular half-width. */
   @Test
   void aLabelIsAsUncertainAsTheDirectiveTolerates() {
-    Skein skein = skein("1", "A", new Measurement.ByLabel(Length.metres(1500), Optional.of(Mass.grams(150))));
+    Skein skein = skein("1", "A", Optional.of(Length.metres(1500)), Optional.empty());
     assertThat(Uncertainty.of(List.of(skein)).tenthsOfMillimetre()).isEqualTo(Math.round(15_000_000 * 0.045 / Math.sqrt(3)));
+  }
+
+  @Test
+  void whatIsLeftOfASkeinKeepsTheErrorOfItsMeasurement() {
+    Skein whole = weighed("1", "A");
+    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.metres(10))))).isEqualTo(Uncertainty.of(List.of(whole)));
+    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.ZERO)))).isEqualTo(Length.ZERO);
+  }
+
+  @Test
+  void aSkeinFromWhichYarnWasTakenIsOpened() {
+    assertThat(weighed("1", "A").withLeft(Length.metres(1000)).opened()).isFalse();
+    assertThat(weighed("1", "A").withLeft(Length.metres(999)).opened()).isTrue();
   }
 
   /** Common practice: three skeins of 950 m hold 690 ends of 4 m. */
@@ -75,11 +88,12 @@ class CoverTest {
   }
 
   private static Skein weighed(String code, String lot) {
-    return skein(code, lot, new Measurement.ByWeight(Mass.grams(110), Mass.grams(10), YarnNumber.parse("tex 100").grist()));
+    return skein(code, lot, Optional.empty(), Optional.of(new Weighing(Mass.grams(110), Mass.grams(10))));
   }
 
-  private static Skein skein(String code, String lot, Measurement measurement) {
+  private static Skein skein(String code, String lot, Optional<Length> label, Optional<Weighing> weighing) {
+    Optional<YarnNumber> grist = Optional.of(YarnNumber.parse("tex 100"));
     return new Skein(
-        code, YARN, "", "wool", Optional.empty(), PackageForm.CONE, measurement, Optional.empty(), false, lot, "", Optional.empty(), Optional.empty());
+        code, YARN, "", "wool", grist, PackageForm.CONE, label, weighing, false, lot, "", Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

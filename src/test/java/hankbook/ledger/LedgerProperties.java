@@ -172,7 +172,10 @@ class LedgerProperties {
       List<Transfer> transfers = new ArrayList<>();
       for (int i = random.nextInt(3); i >= 0; i--) {
         EntryKind.Route route = pick(routes);
-        transfers.add(new Transfer(pick(SKEINS), place(route.from(), plan), place(route.to(), plan), new Length(1 + random.nextInt(100))));
+        Transfer next = new Transfer(pick(SKEINS), place(route.from(), plan), place(route.to(), plan), new Length(1 + random.nextInt(100)));
+        if (transfers.stream().noneMatch(t -> t.skein().equals(next.skein()) && (t.from().equals(next.to()) || t.to().equals(next.from())))) {
+          transfers.add(next);
+        }
       }
       return Entry.of(new UUID(1, ++ids), kind, DAY, "Ida", "", transfers);
     }

@@ -162,6 +162,8 @@ class LedgerTest {
     assertThatThrownBy(() -> new Place.Loom(" ")).hasMessage("plan is \" \", wanted a text that is not blank and has no spaces around it");
     assertThatThrownBy(() -> new Place.Loom("a\ud800")).hasMessageEndingWith("wanted one line of printable text");
     assertThatThrownBy(() -> entry(1, EntryKind.RECEIVE)).hasMessage("transfers is \"[]\", wanted at least one");
+    assertThatThrownBy(() -> entry(1, EntryKind.RECOUNT, move(SHELF, new Place.Recount(), 1), move(new Place.Recount(), SHELF, 2)))
+        .hasMessageEndingWith("wanted a skein only to leave or only to reach a place in one entry");
     assertThatThrownBy(() -> entry(1, EntryKind.REVERSAL, move(SHELF, MAKER, 1)))
         .hasMessage("reverses is \"\", wanted an original for a reversal and none for any other entry");
     assertThatThrownBy(() -> Entry.reversing(receive(1, 1), id(2), DAY, "Ida", " "))
