@@ -1,0 +1,30 @@
+package hankbook.desktop;
+
+import hankbook.ledger.Entry;
+import hankbook.ledger.Transfer;
+import hankbook.studio.JournalEntry;
+import java.util.stream.Collectors;
+
+/**
+ * One thing that happened to a skein, in words.
+ *
+ * @param date when
+ * @param what happened
+ * @param detail how much went from where to where
+ * @param note of whoever wrote it down
+ * @param takenBack whether it was taken back since
+ */
+record SkeinEvent(String date, String what, String detail, String note, boolean takenBack) {
+  static SkeinEvent of(JournalEntry journal, String code) {
+    Entry entry = journal.chained().entry();
+    String detail = entry.transfers().stream()
+        .filter(transfer -> transfer.skein().equals(code))
+        .map(SkeinEvent::words)
+        .collect(Collectors.joining("\n"));
+    return new SkeinEvent(entry.date().toString(), Wording.happened(entry.kind()), detail, entry.note(), journal.reversedBy().isPresent());
+  }
+
+  private static String words(Transfer transfer) {
+    return Wording.metres(transfer.length()) + " from " + transfer.from().words() + " to " + transfer.to().words();
+  }
+}

@@ -1,0 +1,53 @@
+package hankbook.desktop;
+
+import hankbook.ledger.EntryKind;
+import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** How quantities and happenings are written on the screen. */
+final class Wording {
+  private static final char THIN_SPACE = '\u202F';
+
+  private Wording() {}
+
+  /** Metres with one decimal, thousands apart by a thin space, so that neither comma nor point can be taken for the other. */
+  static String metres(Length length) {
+    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    symbols.setGroupingSeparator(THIN_SPACE);
+    DecimalFormat format = new DecimalFormat("#,##0.0", symbols);
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    return format.format(length.metres()) + " m";
+  }
+
+  /** What is said beside a field whose text cannot be taken. */
+  static String wanted(Unreadable unreadable) {
+    return "Wanted: " + unreadable.wanted() + ".";
+  }
+
+  /** So many of a thing, with its plural. */
+  static String count(long count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
+
+  /** What happened, in a word or two. */
+  static String happened(EntryKind kind) {
+    return switch (kind) {
+      case RECEIVE -> "Received";
+      case RESERVE -> "Reserved";
+      case RELEASE -> "Released";
+      case DRAW -> "Drawn";
+      case RETURN -> "Returned";
+      case WOVEN -> "Woven";
+      case WASTE -> "Loom waste";
+      case SAMPLE -> "Sampled";
+      case RECOUNT -> "Measured again";
+      case PART_WITH -> "Parted with";
+      case REWIND -> "Rewound";
+      case REVERSAL -> "Taken back";
+    };
+  }
+}
