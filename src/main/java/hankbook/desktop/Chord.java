@@ -15,16 +15,16 @@ enum Chord {
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T");
 
-  private final KeyCombination keys;
+  private final KeyCode key;
   private final String words;
 
   Chord(KeyCode key, String words) {
-    this.keys = new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+    this.key = key;
     this.words = words;
   }
 
   KeyCombination keys() {
-    return keys;
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
   }
 
   /** As it is written beside what it does. */
@@ -34,6 +34,6 @@ enum Chord {
 
   /** Lets the chords do what they stand for. */
   static void on(Scene scene, Map<Chord, Runnable> acts) {
-    acts.forEach((chord, act) -> scene.getAccelerators().put(chord.keys, act));
+    acts.forEach((chord, act) -> scene.getAccelerators().put(chord.keys(), act));
   }
 }

@@ -4,7 +4,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
-import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -20,8 +19,6 @@ public final class DesktopApplication extends Application {
   /** One thread, so that the ledger is asked in the order in which the user acted. */
   private final ExecutorService ledgerThread =
       Executors.newSingleThreadExecutor(task -> Thread.ofPlatform().name("ledger").daemon(true).unstarted(task));
-
-  private final Work work = new Work(ledgerThread, Platform::runLater);
 
   @Override
   public void start(Stage stage) {

@@ -14,9 +14,8 @@ final class FactList extends GridPane {
   FactList() {
     getStyleClass().add("facts");
     ColumnConstraints names = new ColumnConstraints();
-    names.setHgrow(Priority.SOMETIMES);
+    names.setHgrow(Priority.ALWAYS);
     ColumnConstraints values = new ColumnConstraints();
-    values.setHgrow(Priority.ALWAYS);
     values.setHalignment(HPos.RIGHT);
     getColumnConstraints().setAll(names, values);
   }

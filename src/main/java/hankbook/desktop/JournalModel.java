@@ -64,7 +64,11 @@ public final class JournalModel {
 
   private static List<JournalRow> rows(List<JournalEntry> entries) {
     Map<UUID, Long> numbers = entries.stream().collect(Collectors.toMap(entry -> entry.chained().entry().id(), entry -> entry.chained().number()));
-    return entries.stream().map(entry -> JournalRow.of(entry, entry.reversedBy().map(numbers::get))).toList();
+    return entries.stream().map(entry -> row(entry, numbers)).toList();
+  }
+
+  private static JournalRow row(JournalEntry entry, Map<UUID, Long> numbers) {
+    return JournalRow.of(entry, entry.reversedBy().map(numbers::get), entry.chained().entry().reverses().map(numbers::get));
   }
 
   private void show(List<JournalRow> rows) {

@@ -20,29 +20,31 @@ import java.util.stream.Collectors;
  * @param way from where to where
  * @param by who wrote it
  * @param note of whoever wrote it
- * @param state whether it was taken back, and by which entry
+ * @param state which entry took it back, or which one it took back itself
+ * @param takenBack whether it was taken back
  * @param searched the text it is searched by
  */
 record JournalRow(
-    Entry entry, long number, String date, String what, String yarn, String way, String by, String note, String state, String searched) {
-  /** @param takenBackBy the number of the entry that took it back */
-  static JournalRow of(JournalEntry journal, Optional<Long> takenBackBy) {
+    Entry entry, long number, String date, String what, String yarn, String way, String by, String note, String state,
+    boolean takenBack, String searched) {
+  /**
+   * @param takenBackBy the number of the entry that took it back
+   * @param takesBack the number of the entry that it took back itself
+   */
+  static JournalRow of(JournalEntry journal, Optional<Long> takenBackBy, Optional<Long> takesBack) {
     Entry entry = journal.chained().entry();
     String what = Wording.happened(entry.kind());
-    String state = takenBackBy.map(number -> "taken back by " + number).orElse("");
+    String state = takenBackBy.map(number -> "taken back by " + number).or(() -> takesBack.map(number -> "takes back " + number)).orElse("");
     String way = way(entry);
     String searched = PlainWords.of(
-        Long.toString(journal.chained().number()), entry.date().toString(), what, way, entry.author(), entry.note(), state, codes(entry));
+        Long.toString(journal.chained().number()), entry.date().toString(), what, way, entry.author(), entry.note(), state, codes(entry), entry.kind().words());
     return new JournalRow(
-        entry, journal.chained().number(), entry.date().toString(), what, yarn(entry), way, entry.author(), entry.note(), state, searched);
+        entry, journal.chained().number(), entry.date().toString(), what, yarn(entry), way, entry.author(), entry.note(), state,
+        takenBackBy.isPresent(), searched);
   }
 
   UUID id() {
     return entry.id();
-  }
-
-  boolean isTakenBack() {
-    return !state.isEmpty();
   }
 
   /** Each transfer on a line of its own. */
@@ -67,7 +69,7 @@ record JournalRow(
 
   private static String way(Entry entry) {
     return entry.transfers().stream()
-        .map(transfer -> transfer.from().words() + " to " + transfer.to().words())
+        .map(Wording::way)
         .distinct()
         .collect(Collectors.joining("; "));
   }

@@ -13,16 +13,17 @@ final class JournalTable extends TableView<JournalRow> {
   private static final double ROW_HEIGHT = 34;
 
   JournalTable(JournalModel model) {
-    TableColumn<JournalRow, Long> number = column("No.", 52, JournalRow::number);
+    TableColumn<JournalRow, Long> number = column("No.", 44, JournalRow::number);
     number.getStyleClass().add("amount");
     getColumns().setAll(List.of(
-        number, column("Date", 92, JournalRow::date), column("What", 112, JournalRow::what), column("Yarn", 172, JournalRow::yarn),
-        column("From where to where", 220, JournalRow::way), column("By", 70, JournalRow::by), column("Note", 130, JournalRow::note),
-        column("State", 120, JournalRow::state)));
+        number, column("Date", 92, JournalRow::date), column("What", 114, JournalRow::what), column("Yarn", 148, JournalRow::yarn),
+        column("From where to where", 192, JournalRow::way), column("By", 56, JournalRow::by), column("Note", 74, JournalRow::note),
+        column("State", 114, JournalRow::state)));
     setId("entries");
     setAccessibleText("Entries");
     setFixedCellSize(ROW_HEIGHT);
     setItems(model.shown());
+    setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     setPlaceholder(new Label("No entry answers to that."));
     choose(model);
   }
@@ -45,6 +46,7 @@ final class JournalTable extends TableView<JournalRow> {
   private static <T> TableColumn<JournalRow, T> column(String name, double width, Function<JournalRow, T> of) {
     TableColumn<JournalRow, T> column = new TableColumn<>(name);
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
+    column.setMinWidth(width);
     column.setPrefWidth(width);
     column.setSortable(false);
     return column;

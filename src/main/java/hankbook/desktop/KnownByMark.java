@@ -10,6 +10,6 @@ final class KnownByMark extends Region {
   }
 
   void show(KnownBy known) {
-    getStyleClass().setAll("known-by", known.name().toLowerCase(Locale.ROOT));
+    getStyleClass().setAll("known-by", "by-" + known.name().toLowerCase(Locale.ROOT));
   }
 }

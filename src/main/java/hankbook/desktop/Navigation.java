@@ -26,7 +26,7 @@ final class Navigation extends VBox {
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
-    Button theme = new Button("Light or dark", mark("theme-mark"));
+    Button theme = new Button("Theme", mark("theme-mark"));
     theme.setId("other-theme");
     theme.getStyleClass().add("flat");
     theme.setTooltip(new Tooltip("Change between light and dark, " + Chord.OTHER_THEME.words()));
@@ -58,6 +58,7 @@ final class Navigation extends VBox {
 
   private static HBox brand() {
     Label name = new Label("Hankbook");
+    name.setMinWidth(USE_PREF_SIZE);
     name.getStyleClass().add("brand");
     HBox brand = new HBox(mark("brand-mark"), name);
     brand.getStyleClass().add("brand-line");
@@ -66,7 +67,7 @@ final class Navigation extends VBox {
 
   private static Region mark(String style) {
     Region mark = new Region();
-    mark.getStyleClass().addAll("mark", style);
+    mark.getStyleClass().addAll("drawn", style);
     return mark;
   }
 }

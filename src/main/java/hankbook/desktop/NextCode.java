@@ -21,13 +21,13 @@ final class NextCode {
         .filter(Matcher::matches)
         .collect(Collectors.groupingBy(match -> match.group(1), Collectors.mapping(match -> match.group(2), Collectors.toList())));
     return byPrefix.entrySet().stream()
-        .max(Comparator.comparing((Map.Entry<String, List<String>> sort) -> sort.getValue().size()).thenComparing(Map.Entry::getKey))
+        .max(Comparator.comparingInt((Map.Entry<String, List<String>> sort) -> sort.getValue().size()).thenComparing(Map.Entry::getKey))
         .map(sort -> sort.getKey() + next(sort.getValue()))
         .orElse(FIRST);
   }
 
   private static String next(List<String> numbers) {
-    String highest = numbers.stream().max(Comparator.comparing(Long::valueOf)).orElseThrow();
+    String highest = numbers.stream().max(Comparator.comparingLong(Long::parseLong)).orElseThrow();
     return String.format("%0" + highest.length() + "d", Long.parseLong(highest) + 1);
   }
 }

@@ -29,7 +29,7 @@ public final class Parting {
     this.work = work;
     this.status = status;
     this.after = after;
-    length.textProperty().subscribe(this::judge);
+    length.lengthProperty().subscribe(gone -> judge());
   }
 
   TypedLength length() {

@@ -30,7 +30,7 @@ public final class Recounting {
     this.work = work;
     this.status = status;
     this.after = after;
-    found.textProperty().subscribe(this::judge);
+    found.lengthProperty().subscribe(length -> judge());
   }
 
   TypedLength found() {

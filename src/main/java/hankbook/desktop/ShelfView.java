@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -9,6 +10,8 @@ import javafx.scene.layout.HBox;
 
 /** The shelf: the table of skeins, and beside it either the chosen skein's page or the form for receiving one. */
 public final class ShelfView extends BorderPane {
+  private static final Insets BESIDE = new Insets(0, 0, 0, 12);
+
   private final ShelfModel shelf;
   private final TextField search = new TextField();
   private final SkeinPage page;
@@ -18,6 +21,8 @@ public final class ShelfView extends BorderPane {
     this.shelf = shelf;
     page = new SkeinPage(skein, recounting, parting, () -> shelf.choose(Optional.empty()));
     receiving = new ReceivePage(receive, this::stopReceiving);
+    BorderPane.setMargin(page, BESIDE);
+    BorderPane.setMargin(receiving, BESIDE);
     getStyleClass().add("screen");
     setTop(top());
     setCenter(new SkeinTable(shelf));

@@ -49,7 +49,8 @@ final class SkeinPage extends VBox {
     name.setText(skein.yarn().toString());
     code.setText(skein.code() + ", " + skein.form() + (skein.opened() ? ", opened" : ", not opened"));
     metres.clear();
-    metres.add("Holds", row.held().text() + known(row));
+    metres.add("Holds", row.held().text());
+    metres.add("Known", known(row));
     metres.add("Free", row.free().text());
     each("Set aside for ", row.shelf().reserved());
     each("On the loom for ", row.shelf().onLoom());
@@ -64,9 +65,9 @@ final class SkeinPage extends VBox {
 
   private static String known(SkeinRow row) {
     return switch (row.known()) {
-      case WEIGHED -> ", by its weight";
-      case LABEL -> ", by its label";
-      case UNMEASURED -> row.held().length().isZero() ? "never measured" : ", as counted";
+      case WEIGHED -> "by its weight";
+      case LABEL -> "by its label";
+      case UNMEASURED -> row.held().length().isZero() ? "never measured" : "as counted";
     };
   }
 

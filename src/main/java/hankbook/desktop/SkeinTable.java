@@ -11,24 +11,26 @@ import javafx.scene.control.TableView;
 /** The table of skeins. Where it is narrow, columns that the chosen skein's page repeats give way. */
 final class SkeinTable extends TableView<SkeinRow> {
   private static final double ROW_HEIGHT = 34;
-  private static final double WIDE_ENOUGH = 830;
+  private static final double ROOM_FOR_LOT = 650;
+  private static final double ROOM_FOR_KNOWN_BY = 760;
+  private static final double ROOM_FOR_PLACE = 850;
+  private static final double ROOM_FOR_FORM = 910;
 
-  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", 46, row -> row);
-  private final List<TableColumn<SkeinRow, ?>> givingWay;
+  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", 44, row -> row);
 
   SkeinTable(ShelfModel model) {
     swatch.setCellFactory(column -> new SwatchCell());
     swatch.setSortable(false);
-    TableColumn<SkeinRow, String> lot = column("Lot", 64, row -> row.skein().lot());
-    TableColumn<SkeinRow, String> form = column("Form", 58, row -> row.skein().form().toString());
-    TableColumn<SkeinRow, String> place = column("Place", 102, row -> row.skein().location());
+    TableColumn<SkeinRow, String> lot = column("Lot", 54, row -> row.skein().lot());
+    TableColumn<SkeinRow, String> form = column("Form", 54, row -> row.skein().form().toString());
+    TableColumn<SkeinRow, String> place = column("Place", 90, row -> row.skein().location());
+    TableColumn<SkeinRow, Amount> onLoom = amount("On the loom", 90, SkeinRow::onLoom);
     TableColumn<SkeinRow, KnownBy> known = column("Known by", 104, SkeinRow::known);
     known.setCellFactory(column -> new KnownByCell());
-    givingWay = List.of(form, place, known);
     getColumns().setAll(List.of(
-        swatch, column("Code", 60, SkeinRow::code), column("Yarn", 102, row -> row.skein().yarn().yarn()),
-        column("Colour", 82, row -> row.skein().yarn().colour()), lot, form, place, amount("Held", SkeinRow::held), amount("Free", SkeinRow::free),
-        amount("Reserved", SkeinRow::reserved), amount("On the loom", SkeinRow::onLoom), known));
+        swatch, column("Code", 52, SkeinRow::code), column("Yarn", 92, row -> row.skein().yarn().yarn()),
+        column("Colour", 74, row -> row.skein().yarn().colour()), lot, form, place, amount("Held", 78, SkeinRow::held), amount("Free", 78, SkeinRow::free),
+        amount("Reserved", 78, SkeinRow::reserved), onLoom, known));
     setId("skeins");
     setAccessibleText("Skeins");
     setFixedCellSize(ROW_HEIGHT);
@@ -36,7 +38,12 @@ final class SkeinTable extends TableView<SkeinRow> {
     setSortPolicy(table -> true);
     model.orderProperty().bind(comparatorProperty());
     setPlaceholder(new Label("No skein answers to that."));
-    widthProperty().subscribe(width -> fit(width.doubleValue()));
+    setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
+    givesWay(form, ROOM_FOR_FORM);
+    givesWay(place, ROOM_FOR_PLACE);
+    givesWay(known, ROOM_FOR_KNOWN_BY);
+    givesWay(lot, ROOM_FOR_LOT);
+    givesWay(onLoom, ROOM_FOR_LOT);
     choose(model);
   }
 
@@ -55,12 +62,12 @@ final class SkeinTable extends TableView<SkeinRow> {
     });
   }
 
-  private void fit(double width) {
-    givingWay.forEach(column -> column.setVisible(width >= WIDE_ENOUGH));
+  private void givesWay(TableColumn<SkeinRow, ?> column, double room) {
+    widthProperty().subscribe(width -> column.setVisible(width.doubleValue() >= room));
   }
 
-  private static TableColumn<SkeinRow, Amount> amount(String name, Function<SkeinRow, Amount> of) {
-    TableColumn<SkeinRow, Amount> column = column(name, 88, of);
+  private static TableColumn<SkeinRow, Amount> amount(String name, double width, Function<SkeinRow, Amount> of) {
+    TableColumn<SkeinRow, Amount> column = column(name, width, of);
     column.getStyleClass().add("amount");
     return column;
   }
@@ -68,6 +75,7 @@ final class SkeinTable extends TableView<SkeinRow> {
   private static <T> TableColumn<SkeinRow, T> column(String name, double width, Function<SkeinRow, T> of) {
     TableColumn<SkeinRow, T> column = new TableColumn<>(name);
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
+    column.setMinWidth(width);
     column.setPrefWidth(width);
     return column;
   }

@@ -22,6 +22,7 @@ final class StatusLine extends VBox {
     mark.getStyleClass().add("status-mark");
     Label text = new Label();
     text.setId("status");
+    text.getStyleClass().add("said");
     text.setWrapText(true);
     text.setMinHeight(USE_PREF_SIZE);
     text.textProperty().bind(status.lastProperty().map(StatusLine::words));
@@ -30,7 +31,11 @@ final class StatusLine extends VBox {
     more.setId("earlier");
     HBox.setHgrow(text, Priority.ALWAYS);
     text.setMaxWidth(Double.MAX_VALUE);
-    HBox line = new HBox(mark, text, Labels.quiet(beside), more);
+    Label end = Labels.quiet(beside);
+    end.setWrapText(false);
+    end.setMinWidth(USE_PREF_SIZE);
+    more.setMinWidth(USE_PREF_SIZE);
+    HBox line = new HBox(mark, text, end, more);
     line.getStyleClass().add("status-line");
     ObservableValue<Boolean> said = Bindings.isNotEmpty(status.earlier());
     Labels.showOnly(more, said);

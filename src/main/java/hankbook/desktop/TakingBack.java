@@ -100,7 +100,7 @@ public final class TakingBack {
   }
 
   private String whyNot(JournalRow row) {
-    if (row.isTakenBack()) {
+    if (row.takenBack()) {
       return "Entry " + row.number() + " is already " + row.state() + ". Take that one back to bring this one about again.";
     }
     return reason.get().isBlank() ? "Give the reason first." : "";

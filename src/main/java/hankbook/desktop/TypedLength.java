@@ -3,6 +3,8 @@ package hankbook.desktop;
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -12,7 +14,7 @@ import javafx.beans.property.StringProperty;
 final class TypedLength {
   private final StringProperty text = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
-  private Optional<Length> length = Optional.empty();
+  private final ReadOnlyObjectWrapper<Optional<Length>> length = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   TypedLength() {
     text.subscribe(this::read);
@@ -29,18 +31,19 @@ final class TypedLength {
 
   /** The length, where the text is one. */
   Optional<Length> length() {
-    return length;
+    return length.get();
+  }
+
+  ReadOnlyObjectProperty<Optional<Length>> lengthProperty() {
+    return length.getReadOnlyProperty();
   }
 
   private void read(String typed) {
-    length = Optional.empty();
-    message.set("");
-    if (typed.isBlank()) {
-      return;
-    }
     try {
-      length = Optional.of(Length.parse(typed));
+      length.set(typed.isBlank() ? Optional.empty() : Optional.of(Length.parse(typed)));
+      message.set("");
     } catch (Unreadable unreadable) {
+      length.set(Optional.empty());
       message.set(Wording.wanted(unreadable));
     }
   }

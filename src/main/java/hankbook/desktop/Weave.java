@@ -14,7 +14,7 @@ final class Weave {
   private static final int PIXELS = 8;
 
   private static final double DRAWN = 4;
-  private static final double DEPTH = 0.11;
+  private static final double DEPTH = 0.08;
   private static final Map<String, Paint> WOVEN = new HashMap<>();
 
   private Weave() {}
