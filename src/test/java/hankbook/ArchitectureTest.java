@@ -1,5 +1,8 @@
 package hankbook;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
@@ -7,6 +10,8 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import hankbook.store.LedgerAddress;
+import hankbook.store.LedgerUnavailable;
 
 @AnalyzeClasses(packages = "hankbook", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
@@ -19,20 +24,22 @@ class ArchitectureTest {
           .layer("plan").definedBy("hankbook.plan..")
           .layer("ledger").definedBy("hankbook.ledger..")
           .layer("allot").definedBy("hankbook.allot..")
+          .layer("store").definedBy("hankbook.store..")
           .layer("exchange").definedBy("hankbook.exchange..")
           .layer("studio").definedBy("hankbook.studio..")
           .layer("cli").definedBy("hankbook.cli..")
-          .layer("desktop").definedBy("hankbook.desktop..")
+          .optionalLayer("desktop").definedBy("hankbook.desktop..")
           .layer("main").definedBy("hankbook")
           .whereLayer("main").mayNotBeAccessedByAnyLayer()
           .whereLayer("cli").mayOnlyBeAccessedByLayers("main")
           .whereLayer("desktop").mayOnlyBeAccessedByLayers("main")
           .whereLayer("studio").mayOnlyBeAccessedByLayers("cli", "desktop", "main")
           .whereLayer("exchange").mayOnlyBeAccessedByLayers("studio", "cli", "desktop")
+          .whereLayer("store").mayOnlyBeAccessedByLayers("studio", "cli", "desktop", "main")
           .whereLayer("allot").mayOnlyBeAccessedByLayers("exchange", "studio", "cli", "desktop")
-          .whereLayer("ledger").mayOnlyBeAccessedByLayers("exchange", "studio", "cli", "desktop")
+          .whereLayer("ledger").mayOnlyBeAccessedByLayers("store", "studio", "cli", "desktop")
           .whereLayer("plan").mayOnlyBeAccessedByLayers("allot", "exchange", "studio", "cli", "desktop")
-          .whereLayer("yarn").mayOnlyBeAccessedByLayers("plan", "allot", "ledger", "exchange", "studio", "cli", "desktop")
+          .whereLayer("yarn").mayOnlyBeAccessedByLayers("plan", "allot", "ledger", "store", "exchange", "studio", "cli", "desktop")
           .because("a change of a screen or a file form must never reach the maths");
 
   @ArchTest
@@ -44,4 +51,24 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("java.io..", "java.nio.file..", "java.sql..", "javafx..", "org.jooq..", "org.h2..", "com.fasterxml..", "com.opencsv..", "picocli..")
           .because("a test of it needs no fixture, and a screen can recalculate at every keystroke");
+
+  @ArchTest
+  static final ArchRule ONLY_THE_STORE_SPEAKS_TO_THE_DATABASE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("hankbook.store..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "org.jooq..", "org.h2..", "org.flywaydb..", "com.zaxxer..", "org.postgresql..")
+          .because("a transaction begins and ends in one place");
+
+  @ArchTest
+  static final ArchRule SCREENS_AND_COMMANDS_GO_THROUGH_THE_STUDIO =
+      noClasses()
+          .that()
+          .resideInAnyPackage("hankbook.cli..", "hankbook.desktop..", "hankbook")
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage("hankbook.store..").and(not(assignableTo(LedgerAddress.class))).and(not(assignableTo(LedgerUnavailable.class))))
+          .because("what may be done to a ledger is said once, in the use cases; beside them only its address and why it will not open");
 }

@@ -2,7 +2,7 @@ package hankbook.cli;
 
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
-import hankbook.studio.CheckFiles;
+import hankbook.studio.Answer;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
@@ -21,7 +21,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
-    CheckFiles.Answer answer = files.answer();
+    Answer answer = files.answer();
     PrintWriter out = spec.commandLine().getOut();
     out.println(files.json() ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
     return PlanAndStock.exitCode(answer);

@@ -3,7 +3,7 @@ package hankbook.cli;
 import hankbook.allot.Fit;
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
-import hankbook.studio.CheckFiles;
+import hankbook.studio.Answer;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
@@ -22,7 +22,7 @@ final class FitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput {
-    CheckFiles.Answer answer = files.answer();
+    Answer answer = files.answer();
     PrintWriter out = spec.commandLine().getOut();
     Fit fit = answer.fit();
     out.println(files.json() ? AnswerFile.write(answer.check(), fit, answer.stock()) : FitReport.of(answer.check(), fit));

@@ -1,6 +1,7 @@
 package hankbook.cli;
 
 import hankbook.exchange.BadInput;
+import hankbook.studio.Answer;
 import hankbook.studio.CheckFiles;
 import java.nio.file.Path;
 import org.jspecify.annotations.NullUnmarked;
@@ -23,12 +24,12 @@ final class PlanAndStock {
     return json;
   }
 
-  CheckFiles.Answer answer() throws BadInput {
+  Answer answer() throws BadInput {
     return CheckFiles.check(plan, stock);
   }
 
   /** What a check's outcome is to the shell. */
-  static int exitCode(CheckFiles.Answer answer) {
+  static int exitCode(Answer answer) {
     return answer.check().isShort() ? ExitCode.SHORT : ExitCode.DONE;
   }
 }

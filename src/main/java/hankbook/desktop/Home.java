@@ -1,5 +1,9 @@
 package hankbook.desktop;
 
+import hankbook.studio.Journal;
+import hankbook.studio.Shelf;
+import hankbook.store.LedgerAddress;
+import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +14,7 @@ import javafx.scene.Scene;
 
 /** Everything in the window for one open ledger: its models, its screens, and what they tell each other. */
 public final class Home {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final ShelfModel shelf;
@@ -22,20 +26,19 @@ public final class Home {
   /**
    * @param plans the screen of the plans
    * @param refreshPlans asks the ledger anew for that screen
-   * @param ledger which ledger is open, in a word or two
    */
-  public Home(LedgerDesk desk, Work work, Status status, Node plans, Runnable refreshPlans, String ledger) {
-    this.desk = desk;
+  public Home(Studio studio, Work work, Status status, Node plans, Runnable refreshPlans) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
-    shelf = new ShelfModel(desk, work, status);
-    journal = new JournalModel(desk, work, status);
+    shelf = new ShelfModel(studio, work, status);
+    journal = new JournalModel(studio, work, status);
     shelfView = shelfView();
-    JournalView journalView = new JournalView(journal, new TakingBack(desk, work, status, journal::refresh));
+    JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plans, refreshPlans, plans::requestFocus);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, ledger);
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()));
   }
 
   /** What stands in the scene. */
@@ -50,12 +53,12 @@ public final class Home {
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     window.listenTo(scene, this::receive);
-    work.run(desk::isBlank, blank -> begin(blank, chooser), status::wrong);
+    work.run(studio::isBlank, blank -> begin(blank, chooser), status::wrong);
   }
 
   private void begin(boolean blank, Supplier<Optional<Path>> chooser) {
     if (blank) {
-      window.showInstead(new WelcomeView(new WelcomeModel(desk, work, status, this::toShelf), chooser));
+      window.showInstead(new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser));
     } else {
       toShelf();
     }
@@ -70,10 +73,18 @@ public final class Home {
     shelfView.receive();
   }
 
+  /** The end of a long path says most. */
+  private static String name(LedgerAddress address) {
+    return switch (address) {
+      case LedgerAddress.InFile(Path file) -> String.valueOf(file.getFileName());
+      case LedgerAddress.AtServer server -> server.text();
+    };
+  }
+
   private ShelfView shelfView() {
     return new ShelfView(
-        shelf, new SkeinPageModel(desk, work, status), new Recounting(desk, work, status, shelf::refresh),
-        new Parting(desk, work, status, shelf::refresh),
-        new ReceiveModel(desk, work, status, () -> shelf.all().stream().map(SkeinRow::skein).toList(), shelf::refresh));
+        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
+        new Parting(studio, work, status, shelf::refresh),
+        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh));
   }
 }

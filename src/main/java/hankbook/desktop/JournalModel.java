@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
+import hankbook.studio.Journal;
 import hankbook.studio.JournalEntry;
+import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +21,7 @@ import javafx.collections.transformation.FilteredList;
 
 /** Every entry, newest first, those that answer to the search, and the one that is chosen. */
 public final class JournalModel {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Latest latest = new Latest();
@@ -29,8 +31,8 @@ public final class JournalModel {
   private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<JournalRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
 
-  public JournalModel(LedgerDesk desk, Work work, Status status) {
-    this.desk = desk;
+  public JournalModel(Studio studio, Work work, Status status) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     search.subscribe(this::filter);
@@ -59,7 +61,7 @@ public final class JournalModel {
 
   /** Asks the ledger anew; the choice stays with the same entry. */
   public void refresh() {
-    work.run(() -> rows(desk.journal()), latest.only(this::show), status::wrong);
+    work.run(() -> rows(new Journal(studio).newestFirst()), latest.only(this::show), status::wrong);
   }
 
   private static List<JournalRow> rows(List<JournalEntry> entries) {

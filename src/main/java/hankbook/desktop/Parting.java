@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.studio.PartWith;
+import hankbook.studio.Studio;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -12,7 +14,7 @@ import javafx.beans.property.StringProperty;
 
 /** Letting some of the chosen skein leave the house: sold, given or lost. */
 public final class Parting {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Runnable after;
@@ -24,8 +26,8 @@ public final class Parting {
   private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is written down */
-  public Parting(LedgerDesk desk, Work work, Status status, Runnable after) {
-    this.desk = desk;
+  public Parting(Studio studio, Work work, Status status, Runnable after) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     this.after = after;
@@ -69,7 +71,7 @@ public final class Parting {
       String why = note.get().strip();
       work.run(
           () -> {
-            desk.partWith(mine, code, gone, why);
+            new PartWith(studio).skein(mine, code, gone, why);
             return code;
           },
           done -> {

@@ -3,6 +3,8 @@ package hankbook.desktop;
 import hankbook.exchange.CellFault;
 import hankbook.exchange.RowReading;
 import hankbook.exchange.StockFile;
+import hankbook.studio.Receive;
+import hankbook.studio.Studio;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.Skein;
 import java.util.LinkedHashMap;
@@ -19,7 +21,7 @@ import javafx.beans.property.StringProperty;
 
 /** The form by which one skein is received. Its fields are the columns of a stock file and are read by the same rules. */
 public final class ReceiveModel {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Supplier<List<Skein>> shelf;
@@ -35,8 +37,8 @@ public final class ReceiveModel {
    * @param shelf what is on the shelf already, to propose a code and to know a repeated one
    * @param after what follows once the skein is received
    */
-  public ReceiveModel(LedgerDesk desk, Work work, Status status, Supplier<List<Skein>> shelf, Runnable after) {
-    this.desk = desk;
+  public ReceiveModel(Studio studio, Work work, Status status, Supplier<List<Skein>> shelf, Runnable after) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     this.shelf = shelf;
@@ -98,7 +100,7 @@ public final class ReceiveModel {
       UUID mine = id;
       work.run(
           () -> {
-            desk.receive(mine, skein);
+            new Receive(studio).skein(mine, skein);
             return skein;
           },
           this::received,

@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.studio.Recount;
+import hankbook.studio.Studio;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -12,7 +14,7 @@ import javafx.beans.property.StringProperty;
 
 /** Measuring the chosen skein again. What is measured is the whole skein: what is set aside is still wound on it. */
 public final class Recounting {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Runnable after;
@@ -25,8 +27,8 @@ public final class Recounting {
   private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is written down */
-  public Recounting(LedgerDesk desk, Work work, Status status, Runnable after) {
-    this.desk = desk;
+  public Recounting(Studio studio, Work work, Status status, Runnable after) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     this.after = after;
@@ -75,7 +77,7 @@ public final class Recounting {
       String why = note.get().strip();
       work.run(
           () -> {
-            desk.recount(mine, row.code(), whole.minus(row.reserved().length()), why);
+            new Recount(studio).skein(mine, row.code(), whole.minus(row.reserved().length()), why);
             return row.code();
           },
           code -> {

@@ -1,7 +1,10 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
+import hankbook.studio.Studio;
+import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,20 +23,20 @@ import javafx.collections.transformation.SortedList;
 
 /** The skeins on the shelf, those that answer to the search, and the one that is chosen. */
 public final class ShelfModel {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Latest latest = new Latest();
   private final ObservableList<SkeinRow> all = FXCollections.observableArrayList();
-  private final ObservableList<SkeinRow> allSeen = FXCollections.unmodifiableObservableList(all);
   private final SortedList<SkeinRow> sorted = new SortedList<>(all);
   private final FilteredList<SkeinRow> shown = new FilteredList<>(sorted);
   private final StringProperty search = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<SkeinRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private List<Skein> ever = List.of();
 
-  public ShelfModel(LedgerDesk desk, Work work, Status status) {
-    this.desk = desk;
+  public ShelfModel(Studio studio, Work work, Status status) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     search.subscribe(this::filter);
@@ -43,9 +46,9 @@ public final class ShelfModel {
     return shown;
   }
 
-  /** Every skein, whatever is searched for. */
-  ObservableList<SkeinRow> all() {
-    return allSeen;
+  /** Every skein there ever was, used up or not. */
+  List<Skein> everySkein() {
+    return ever;
   }
 
   /** The order the table wants. */
@@ -73,12 +76,13 @@ public final class ShelfModel {
 
   /** Asks the ledger anew; the choice stays with the same skein. */
   public void refresh() {
-    work.run(desk::skeins, latest.only(this::show), status::wrong);
+    work.run(new Shelf(studio)::everySkein, latest.only(this::show), status::wrong);
   }
 
   private void show(List<ShelfSkein> skeins) {
     Optional<String> code = chosen.get().map(SkeinRow::code);
-    all.setAll(skeins.stream().map(SkeinRow::of).sorted(SkeinRow.ORDER).toList());
+    ever = skeins.stream().map(ShelfSkein::skein).toList();
+    all.setAll(skeins.stream().filter(skein -> !skein.isUsedUp()).map(SkeinRow::of).sorted(SkeinRow.ORDER).toList());
     summarise();
     choose(code.flatMap(this::row));
   }

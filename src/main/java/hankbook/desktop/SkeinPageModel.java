@@ -1,7 +1,9 @@
 package hankbook.desktop;
 
 import hankbook.ledger.Entry;
+import hankbook.studio.Journal;
 import hankbook.studio.JournalEntry;
+import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -11,7 +13,7 @@ import javafx.collections.ObservableList;
 
 /** The page of the chosen skein: what it holds, and what happened to it. */
 public final class SkeinPageModel {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Latest latest = new Latest();
@@ -19,8 +21,8 @@ public final class SkeinPageModel {
   private final ObservableList<SkeinEvent> history = FXCollections.observableArrayList();
   private final ObservableList<SkeinEvent> historySeen = FXCollections.unmodifiableObservableList(history);
 
-  public SkeinPageModel(LedgerDesk desk, Work work, Status status) {
-    this.desk = desk;
+  public SkeinPageModel(Studio studio, Work work, Status status) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
   }
@@ -45,7 +47,7 @@ public final class SkeinPageModel {
   }
 
   private List<SkeinEvent> events(String code) {
-    return desk.journal().stream().filter(entry -> touches(entry, code)).map(entry -> SkeinEvent.of(entry, code)).toList();
+    return new Journal(studio).newestFirst().stream().filter(entry -> touches(entry, code)).map(entry -> SkeinEvent.of(entry, code)).toList();
   }
 
   private static boolean touches(JournalEntry journal, String code) {

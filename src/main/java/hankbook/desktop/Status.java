@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import hankbook.exchange.BadInput;
+import hankbook.measure.Unreadable;
+import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import java.util.Objects;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -48,8 +50,11 @@ public final class Status {
 
   /** What a failure means to the user. */
   static String words(Exception trouble) {
-    if (trouble instanceof NotDone || trouble instanceof BadInput) {
+    if (trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
+    }
+    if (trouble instanceof Unreadable unreadable) {
+      return "That cannot be read: " + unreadable.getMessage() + ".";
     }
     String detail = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
     return "That did not work, and the fault is Hankbook's own: " + detail + ". The journal shows whether anything was written.";

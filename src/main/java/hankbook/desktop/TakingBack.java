@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import hankbook.studio.NotDone;
+import hankbook.studio.Reverse;
+import hankbook.studio.Studio;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -12,7 +14,7 @@ import javafx.beans.property.StringProperty;
 
 /** Taking the chosen entry back, with a reason. A refusal is said in place and the reason stays as it was typed. */
 public final class TakingBack {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Runnable after;
@@ -24,8 +26,8 @@ public final class TakingBack {
   private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is taken back */
-  public TakingBack(LedgerDesk desk, Work work, Status status, Runnable after) {
-    this.desk = desk;
+  public TakingBack(Studio studio, Work work, Status status, Runnable after) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     this.after = after;
@@ -70,7 +72,7 @@ public final class TakingBack {
       String why = reason.get().strip();
       work.run(
           () -> {
-            desk.reverse(mine, row.id(), why);
+            new Reverse(studio).entry(mine, row.id(), why);
             return row;
           },
           this::done,

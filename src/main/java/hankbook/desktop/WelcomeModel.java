@@ -1,7 +1,10 @@
 package hankbook.desktop;
 
 import hankbook.exchange.BadInput;
-import hankbook.exchange.TextFile;
+import hankbook.studio.Receive;
+import hankbook.studio.SampleStudio;
+import hankbook.studio.Studio;
+import hankbook.studio.TextFile;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -11,7 +14,7 @@ import javafx.collections.ObservableList;
 
 /** The three ways to begin a blank book. */
 public final class WelcomeModel {
-  private final LedgerDesk desk;
+  private final Studio studio;
   private final Work work;
   private final Status status;
   private final Runnable begun;
@@ -20,8 +23,8 @@ public final class WelcomeModel {
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
 
   /** @param begun what follows once the book is begun */
-  public WelcomeModel(LedgerDesk desk, Work work, Status status, Runnable begun) {
-    this.desk = desk;
+  public WelcomeModel(Studio studio, Work work, Status status, Runnable begun) {
+    this.studio = studio;
     this.work = work;
     this.status = status;
     this.begun = begun;
@@ -40,7 +43,7 @@ public final class WelcomeModel {
   /** Begins with the sample studio. */
   void sample() {
     begin(() -> {
-      desk.fillWithSample();
+      SampleStudio.fill(studio);
       return "The sample studio is on the shelf.";
     });
   }
@@ -48,8 +51,8 @@ public final class WelcomeModel {
   /** Begins with a stock file, all of it or nothing. */
   void stockFile(Path file) {
     begin(() -> {
-      int came = desk.receiveFile(file.getFileName().toString(), TextFile.read(file));
-      return "Received " + Wording.count(came, "skein", "skeins") + " from " + file.getFileName() + ".";
+      Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file));
+      return "Received " + Wording.count(came.received(), "skein", "skeins") + " from " + file.getFileName() + ".";
     });
   }
 

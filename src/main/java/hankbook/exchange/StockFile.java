@@ -25,9 +25,16 @@ public final class StockFile {
 
   private final String file;
   private final List<String> faults = new ArrayList<>();
-  private final List<Skein> skeins = new ArrayList<>();
+  private final List<Row> skeins = new ArrayList<>();
   private final Set<String> codes = new HashSet<>();
   private int row;
+
+  /**
+   * A skein and where it stands in the file.
+   *
+   * @param number of the row, the header being the first
+   */
+  public record Row(int number, Skein skein) {}
 
   private StockFile(String file) {
     this.file = file;
@@ -40,6 +47,16 @@ public final class StockFile {
    * @throws BadInput naming every row that cannot be read
    */
   public static List<Skein> read(String file, String text) throws BadInput {
+    return rows(file, text).stream().map(Row::skein).toList();
+  }
+
+  /**
+   * Reads the text of a stock file, keeping count of its rows.
+   *
+   * @param file its name, for messages
+   * @throws BadInput naming every row that cannot be read
+   */
+  public static List<Row> rows(String file, String text) throws BadInput {
     StockFile reader = new StockFile(file);
     ICSVParser parser = new RFC4180ParserBuilder().withFieldAsNull(CSVReaderNullFieldIndicator.NEITHER).build();
     String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -108,7 +125,7 @@ public final class StockFile {
 
   private void add(String where, Skein skein) {
     if (codes.add(skein.code())) {
-      skeins.add(skein);
+      skeins.add(new Row(row, skein));
     } else {
       faults.add(where + ", code: found '" + skein.code() + "' again, wanted a code of its own");
     }

@@ -5,6 +5,7 @@ import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
 import hankbook.yarn.Measurement;
+import hankbook.yarn.OneLine;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.Weighing;
@@ -46,14 +47,21 @@ final class StockRow {
         faults.add(new CellFault(needed, "", "the skein's " + needed));
       }
     }
+    for (String said : List.of("code", "yarn", "colour", "fibre", "lot", "location")) {
+      cell(said, OneLine::of);
+    }
     String hex = cell("hex", StockRow::hex).orElse("");
     if (!faults.isEmpty()) {
       return new RowReading(Measurement.of(grist, length, weighing), Optional.empty(), faults);
     }
-    Skein skein = new Skein(
-        text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
-        opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
-    return new RowReading(skein.measurement(), Optional.of(skein), List.of());
+    try {
+      Skein skein = new Skein(
+          text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
+          opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+      return new RowReading(skein.measurement(), Optional.of(skein), List.of());
+    } catch (Unreadable tooMuch) {
+      return new RowReading(new Measurement.Unmeasured(), Optional.empty(), List.of(new CellFault("length", tooMuch.found(), tooMuch.wanted())));
+    }
   }
 
   private Optional<Weighing> weighing() {
@@ -113,9 +121,13 @@ final class StockRow {
 
   private static LocalDate date(String text) {
     try {
-      return LocalDate.parse(text);
+      LocalDate date = LocalDate.parse(text);
+      if (date.getYear() >= 1 && date.getYear() <= 9999) {
+        return date;
+      }
     } catch (DateTimeException notDate) {
       throw new Unreadable(text, "a date such as 2026-03-14");
     }
+    throw new Unreadable(text, "a date such as 2026-03-14");
   }
 }

@@ -1,11 +1,20 @@
 package hankbook.ledger;
 
 import hankbook.measure.Length;
+import java.util.UUID;
 
 /** One thing an audit found wrong. */
 public sealed interface Finding {
   /** What is wrong, in words. */
   String message();
+
+  /** An entry that cannot even be read as one. */
+  record Illegible(long position, UUID id, String what) implements Finding {
+    @Override
+    public String message() {
+      return "Entry %d (%s) is not as it was written, and cannot be read: %s.".formatted(position, id, what);
+    }
+  }
 
   /** An entry whose number or hashes are not what its content and the entry before make them. */
   record BrokenChain(long position, ChainedEntry entry, String what) implements Finding {

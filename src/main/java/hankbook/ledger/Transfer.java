@@ -1,11 +1,12 @@
 package hankbook.ledger;
 
 import hankbook.measure.Length;
+import hankbook.yarn.Skein;
 
 /** A length of one skein going from one place to another. */
 public record Transfer(String skein, Place from, Place to, Length length) {
-  /** More than any mill ships, and small enough that millions of such transfers still add up exactly. */
-  public static final Length LONGEST = Length.metres(100_000_000);
+  /** No transfer moves more than a skein can hold. */
+  public static final Length LONGEST = Skein.LONGEST;
 
   public Transfer {
     Words.name("skein", skein);

@@ -8,8 +8,8 @@ import java.util.UUID;
 /**
  * An entry as the journal shows it.
  *
- * @param chained the entry and its number
+ * @param chained the entry in its place in the chain
  * @param recorded when it was written down
- * @param reversedBy the entry that took it back
+ * @param reversedBy the entry that took it back, where one did
  */
 public record JournalEntry(ChainedEntry chained, Instant recorded, Optional<UUID> reversedBy) {}

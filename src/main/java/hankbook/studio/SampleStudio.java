@@ -33,6 +33,22 @@ public final class SampleStudio {
     }
   }
 
+  /**
+   * Puts the sample shelf and plans into a ledger.
+   *
+   * @throws NotDone if something in the ledger is in its way
+   */
+  public static void fill(Studio studio) throws NotDone {
+    try {
+      new Receive(studio).file(STOCK, text(STOCK));
+      for (String plan : PLANS) {
+        new Plans(studio).add(plan, text(plan), false);
+      }
+    } catch (BadInput inTheWay) {
+      throw NotDone.because("The sample studio cannot be put beside what is here: " + inTheWay.getMessage());
+    }
+  }
+
   private static String text(String name) {
     try (InputStream in = SampleStudio.class.getResourceAsStream("/imports/" + name)) {
       if (in == null) {

@@ -1,15 +1,64 @@
 package hankbook.studio;
 
+import hankbook.ledger.Balances;
+import hankbook.ledger.Holding;
+import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.yarn.Skein;
+import java.util.Collections;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * A skein and where its yarn is.
+ * A skein and where its yarn is now.
  *
- * @param skein as it was received
- * @param free on the shelf, promised to nothing
- * @param reserved set aside, by plan
- * @param onLoom on a loom, by plan
+ * @param skein as it came, with what of it is in the house
+ * @param free on the shelf and promised to nothing
+ * @param reserved for each plan, by name
+ * @param onLoom for each plan, by name
  */
-public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved, Map<String, Length> onLoom) {}
+public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved, Map<String, Length> onLoom) {
+  public ShelfSkein {
+    reserved = Collections.unmodifiableSortedMap(new TreeMap<>(reserved));
+    onLoom = Collections.unmodifiableSortedMap(new TreeMap<>(onLoom));
+  }
+
+  static ShelfSkein of(Skein skein, Balances balances) {
+    SortedMap<String, Length> reserved = new TreeMap<>();
+    SortedMap<String, Length> onLoom = new TreeMap<>();
+    balances.lengths().forEach((holding, length) -> {
+      switch (holding.place()) {
+        case Place.Reserved(String plan) when holding.skein().equals(skein.code()) -> reserved.put(plan, length);
+        case Place.Loom(String plan) when holding.skein().equals(skein.code()) -> onLoom.put(plan, length);
+        default -> {}
+      }
+    });
+    Length free = balances.at(new Holding(skein.code(), new Place.Shelf()));
+    return new ShelfSkein(skein.withLeft(free.plus(sum(reserved)).plus(sum(onLoom))), free, reserved, onLoom);
+  }
+
+  /** What of it a plan may use: what is free, and what that plan has already. */
+  public Length freeFor(String plan) {
+    return free.plus(reserved.getOrDefault(plan, Length.ZERO)).plus(onLoom.getOrDefault(plan, Length.ZERO));
+  }
+
+  /** What is set aside for plans. */
+  public Length allReserved() {
+    return sum(reserved);
+  }
+
+  /** What is on looms. */
+  public Length allOnLoom() {
+    return sum(onLoom);
+  }
+
+  /** Whether nothing of it is in the house any more. A skein that was never measured may still be there. */
+  public boolean isUsedUp() {
+    return skein.isMeasured() && skein.holds().isZero();
+  }
+
+  private static Length sum(Map<String, Length> lengths) {
+    return lengths.values().stream().reduce(Length.ZERO, Length::plus);
+  }
+}

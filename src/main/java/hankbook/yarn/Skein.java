@@ -40,12 +40,27 @@ public record Skein(
     Optional<Money> cost,
     Optional<LocalDate> received,
     Optional<Length> left) {
+  /** More than any mill winds, and small enough that millions of such lengths still add up exactly. */
+  public static final Length LONGEST = Length.metres(100_000_000);
+
   public Skein {
+    code = OneLine.of(code);
+    fibre = OneLine.of(fibre);
+    lot = OneLine.of(lot);
+    location = OneLine.of(location);
     if (code.isBlank()) {
       throw new Unreadable(code, "a code of its own");
     }
     if (!hex.isEmpty() && !hex.matches("#[0-9a-f]{6}")) {
       throw new Unreadable(hex, "a colour such as #2f5d8a");
+    }
+    Optional<LocalDate> unlikely = received.filter(date -> date.getYear() < 1 || date.getYear() > 9999);
+    if (unlikely.isPresent()) {
+      throw new Unreadable(unlikely.get().toString(), "a date such as 2026-03-14");
+    }
+    Optional<Length> tooLong = Measurement.of(grist, label, weighing).length().filter(length -> length.compareTo(LONGEST) > 0);
+    if (tooLong.isPresent()) {
+      throw new Unreadable(tooLong.get().toString(), "a skein of at most " + LONGEST);
     }
   }
 

@@ -13,8 +13,8 @@ public record YarnColour(String yarn, String colour) implements Comparable<YarnC
   private static final Comparator<YarnColour> ORDER = Comparator.comparing(YarnColour::yarn).thenComparing(YarnColour::colour);
 
   public YarnColour {
-    yarn = yarn.strip();
-    colour = colour.strip();
+    yarn = OneLine.of(yarn);
+    colour = OneLine.of(colour);
     if (yarn.isEmpty()) {
       throw new Unreadable(yarn, "the yarn's name");
     }

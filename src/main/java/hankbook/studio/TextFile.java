@@ -1,19 +1,20 @@
-package hankbook.exchange;
+package hankbook.studio;
 
+import hankbook.exchange.BadInput;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Reads the text of a file that comes from outside. */
+/** A file someone named, as text. */
 public final class TextFile {
   private TextFile() {}
 
   /**
-   * The whole text of a file in UTF-8.
+   * Reads it.
    *
-   * @throws BadInput naming the file and why it cannot be read
+   * @throws BadInput if it is not there, or no text in UTF-8
    */
   public static String read(Path file) throws BadInput {
     try {

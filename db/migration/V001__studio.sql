@@ -1,3 +1,0 @@
-create table studio (
-  id integer not null primary key
-);

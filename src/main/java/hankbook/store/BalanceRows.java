@@ -1,0 +1,48 @@
+package hankbook.store;
+
+import static hankbook.store.schema.tables.Balance.BALANCE;
+
+import hankbook.ledger.Balances;
+import hankbook.ledger.Holding;
+import hankbook.ledger.Place;
+import hankbook.measure.Length;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record4;
+import org.jooq.impl.DSL;
+
+/** How much of each skein is where, as kept beside the entries. */
+public final class BalanceRows {
+  private final DSLContext sql;
+
+  BalanceRows(DSLContext sql) {
+    this.sql = sql;
+  }
+
+  /** Everything, everywhere. */
+  public Balances all() {
+    return where(DSL.noCondition());
+  }
+
+  /** One skein. */
+  public Balances ofSkein(String code) {
+    return where(BALANCE.SKEIN.eq(code));
+  }
+
+  /** What of all skeins is at the places of a plan. */
+  public Balances ofPlan(String plan) {
+    return where(BALANCE.PLAN.eq(plan));
+  }
+
+  private Balances where(Condition condition) {
+    return new Balances(
+        sql.select(BALANCE.SKEIN, BALANCE.PLACE, BALANCE.PLAN, BALANCE.TENTHS)
+            .from(BALANCE)
+            .where(condition)
+            .fetchMap(BalanceRows::holding, row -> new Length(row.value4())));
+  }
+
+  private static Holding holding(Record4<String, String, String, Long> row) {
+    return new Holding(row.value1(), Place.of(Place.Kind.valueOf(row.value2()), row.value3()));
+  }
+}

@@ -1,0 +1,170 @@
+package hankbook.store;
+
+import static hankbook.store.schema.tables.Balance.BALANCE;
+import static hankbook.store.schema.tables.ChainEnd.CHAIN_END;
+import static hankbook.store.schema.tables.Entry.ENTRY;
+import static hankbook.store.schema.tables.Transfer.TRANSFER;
+
+import hankbook.ledger.Chain;
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Holding;
+import hankbook.ledger.Known;
+import hankbook.ledger.Place;
+import hankbook.ledger.Refusal;
+import hankbook.ledger.Rules;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.store.schema.tables.records.ChainEndRecord;
+import hankbook.store.schema.tables.records.EntryRecord;
+import hankbook.store.schema.tables.records.TransferRecord;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Result;
+import org.jooq.impl.DSL;
+
+/** What was done, and the only way to do more. */
+public final class Entries implements Known {
+  private final DSLContext sql;
+
+  Entries(DSLContext sql) {
+    this.sql = sql;
+  }
+
+  /**
+   * Takes one more entry; empty where the very same was there already.
+   *
+   * @throws EntryRefused if it breaks a rule
+   */
+  public Optional<ChainedEntry> post(Entry entry, Instant now) {
+    Optional<Refusal> refusal = Rules.refusal(entry, this);
+    if (refusal.isPresent()) {
+      throw new EntryRefused(refusal.get());
+    }
+    if (entry(entry.id()).isPresent()) {
+      return Optional.empty();
+    }
+    ChainEndRecord end = sql.selectFrom(CHAIN_END).fetchSingle();
+    ChainedEntry link = Chain.link(end.getEntries() + 1, entry, end.getLastHash());
+    insert(link, now);
+    end.setEntries(link.number());
+    end.setLastHash(link.hash());
+    end.update();
+    return Optional.of(link);
+  }
+
+  private void insert(ChainedEntry link, Instant now) {
+    Entry entry = link.entry();
+    EntryRecord row = sql.newRecord(ENTRY);
+    row.setId(entry.id());
+    row.setNumber(link.number());
+    row.setKind(entry.kind().name());
+    row.setDated(entry.date());
+    row.setAuthor(entry.author());
+    row.setNote(entry.note());
+    row.setReverses(entry.reverses().orElse(null));
+    row.setPreviousHash(link.previousHash());
+    row.setHash(link.hash());
+    row.setRecordedAt(now.atOffset(ZoneOffset.UTC));
+    row.insert();
+    int line = 0;
+    for (Transfer transfer : entry.transfers()) {
+      line++;
+      insert(entry.id(), line, transfer);
+    }
+  }
+
+  private void insert(UUID entry, int line, Transfer transfer) {
+    TransferRecord row = sql.newRecord(TRANSFER);
+    row.setEntry(entry);
+    row.setLine(line);
+    row.setSkein(transfer.skein());
+    row.setFromPlace(transfer.from().kind().name());
+    row.setFromPlan(transfer.from().planName());
+    row.setToPlace(transfer.to().kind().name());
+    row.setToPlan(transfer.to().planName());
+    row.setTenths(transfer.length().tenthsOfMillimetre());
+    row.insert();
+  }
+
+  /** Every entry, first to last. */
+  public List<ChainedEntry> chain() {
+    return recorded(DSL.noCondition()).stream().map(RecordedEntry::chained).toList();
+  }
+
+  /** Every entry and when it was written down, first to last. */
+  public List<RecordedEntry> all() {
+    return recorded(DSL.noCondition());
+  }
+
+  /** The entry with a number, which is its place in the chain. */
+  public Optional<RecordedEntry> numbered(long number) {
+    return recorded(ENTRY.NUMBER.eq(number)).stream().findFirst();
+  }
+
+  @Override
+  public Optional<Entry> entry(UUID id) {
+    return recorded(ENTRY.ID.eq(id)).stream().findFirst().map(found -> found.chained().entry());
+  }
+
+  @Override
+  public boolean isReversed(UUID id) {
+    return sql.fetchExists(ENTRY, ENTRY.REVERSES.eq(id));
+  }
+
+  @Override
+  public Length balance(Holding holding) {
+    return sql.select(BALANCE.TENTHS)
+        .from(BALANCE)
+        .where(BALANCE.SKEIN.eq(holding.skein()), BALANCE.PLACE.eq(holding.place().kind().name()), BALANCE.PLAN.eq(holding.place().planName()))
+        .fetchOptional(row -> new Length(row.value1()))
+        .orElse(Length.ZERO);
+  }
+
+  private List<RecordedEntry> recorded(Condition condition) {
+    Map<UUID, Result<TransferRecord>> transfers =
+        sql.select(TRANSFER.fields())
+            .from(TRANSFER)
+            .join(ENTRY)
+            .on(TRANSFER.ENTRY.eq(ENTRY.ID))
+            .where(condition)
+            .orderBy(TRANSFER.ENTRY, TRANSFER.LINE)
+            .fetchInto(TRANSFER)
+            .intoGroups(TRANSFER.ENTRY);
+    return sql.selectFrom(ENTRY).where(condition).orderBy(ENTRY.NUMBER).fetch(row -> legible(row, of(row.getId(), transfers)));
+  }
+
+  private static List<TransferRecord> of(UUID entry, Map<UUID, Result<TransferRecord>> transfers) {
+    Result<TransferRecord> found = transfers.get(entry);
+    return found == null ? List.of() : found;
+  }
+
+  private static RecordedEntry legible(EntryRecord row, List<TransferRecord> transfers) {
+    try {
+      return entry(row, transfers.stream().map(Entries::transfer).toList());
+    } catch (IllegalArgumentException changed) {
+      throw new IllegibleEntry(row.getNumber(), row.getId(), changed);
+    }
+  }
+
+  private static RecordedEntry entry(EntryRecord row, List<Transfer> transfers) {
+    Entry entry =
+        new Entry(
+            row.getId(), EntryKind.valueOf(row.getKind()), row.getDated(), row.getAuthor(), row.getNote(), transfers, Optional.ofNullable(row.getReverses()));
+    ChainedEntry chained = new ChainedEntry(row.getNumber(), entry, row.getPreviousHash(), row.getHash());
+    return new RecordedEntry(chained, row.getRecordedAt().toInstant());
+  }
+
+  private static Transfer transfer(TransferRecord row) {
+    Place from = Place.of(Place.Kind.valueOf(row.getFromPlace()), row.getFromPlan());
+    Place to = Place.of(Place.Kind.valueOf(row.getToPlace()), row.getToPlan());
+    return new Transfer(row.getSkein(), from, to, new Length(row.getTenths()));
+  }
+}

@@ -1,0 +1,39 @@
+package hankbook.store;
+
+import static hankbook.store.schema.tables.ChainEnd.CHAIN_END;
+
+import org.jooq.DSLContext;
+
+/** The ledger within one transaction. */
+public final class Session {
+  private final DSLContext sql;
+
+  Session(DSLContext sql) {
+    this.sql = sql;
+  }
+
+  /** The skeins as they came. */
+  public SkeinRows skeins() {
+    return new SkeinRows(sql);
+  }
+
+  /** The plans. */
+  public PlanVersions plans() {
+    return new PlanVersions(sql);
+  }
+
+  /** What was done. */
+  public Entries entries() {
+    return new Entries(sql);
+  }
+
+  /** How much is where. */
+  public BalanceRows balances() {
+    return new BalanceRows(sql);
+  }
+
+  /** One writer at a time: the next waits here until this transaction ends. */
+  void lockChain() {
+    sql.select(CHAIN_END.LAST_HASH).from(CHAIN_END).forUpdate().fetchSingle();
+  }
+}

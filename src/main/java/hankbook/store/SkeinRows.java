@@ -1,0 +1,84 @@
+package hankbook.store;
+
+import static hankbook.store.schema.tables.Skein.SKEIN;
+
+import hankbook.measure.Length;
+import hankbook.measure.Mass;
+import hankbook.measure.YarnNumber;
+import hankbook.store.schema.tables.records.SkeinRecord;
+import hankbook.yarn.PackageForm;
+import hankbook.yarn.Skein;
+import hankbook.yarn.Weighing;
+import hankbook.yarn.YarnColour;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.jooq.DSLContext;
+
+/** The skeins as they came; what is left of one is for the balances to say. */
+public final class SkeinRows {
+  private final DSLContext sql;
+
+  SkeinRows(DSLContext sql) {
+    this.sql = sql;
+  }
+
+  /** The skein with a code. */
+  public Optional<Skein> find(String code) {
+    return sql.selectFrom(SKEIN).where(SKEIN.CODE.eq(code)).fetchOptional(SkeinRows::skein);
+  }
+
+  /** Whether there never was one. */
+  public boolean isEmpty() {
+    return !sql.fetchExists(SKEIN);
+  }
+
+  /** Every skein there ever was, by code. */
+  public List<Skein> all() {
+    return sql.selectFrom(SKEIN).orderBy(SKEIN.CODE).fetch(SkeinRows::skein);
+  }
+
+  /** Writes down a skein whose code is not taken. */
+  public void add(Skein skein, Instant now) {
+    SkeinRecord row = sql.newRecord(SKEIN);
+    row.setCode(skein.code());
+    row.setYarn(skein.yarn().yarn());
+    row.setColour(skein.yarn().colour());
+    row.setHex(skein.hex());
+    row.setFibre(skein.fibre());
+    row.setGrist(skein.grist().map(YarnNumber::toString).orElse(null));
+    row.setForm(skein.form().name());
+    row.setLabelTenths(skein.label().map(Length::tenthsOfMillimetre).orElse(null));
+    row.setGrossMilligrams(skein.weighing().map(weighing -> weighing.gross().milligrams()).orElse(null));
+    row.setTareMilligrams(skein.weighing().map(weighing -> weighing.tare().milligrams()).orElse(null));
+    row.setOpened(skein.opened());
+    row.setLot(skein.lot());
+    row.setLocation(skein.location());
+    row.setCostMinor(skein.cost().map(Money::getAmountMinorLong).orElse(null));
+    row.setCurrency(skein.cost().map(cost -> cost.getCurrencyUnit().getCode()).orElse(null));
+    row.setReceived(skein.received().orElse(null));
+    row.setRecordedAt(now.atOffset(ZoneOffset.UTC));
+    row.insert();
+  }
+
+  private static Skein skein(SkeinRecord row) {
+    return new Skein(
+        row.getCode(),
+        new YarnColour(row.getYarn(), row.getColour()),
+        row.getHex(),
+        row.getFibre(),
+        Optional.ofNullable(row.getGrist()).map(YarnNumber::parse),
+        PackageForm.valueOf(row.getForm()),
+        Optional.ofNullable(row.getLabelTenths()).map(Length::new),
+        Optional.ofNullable(row.getGrossMilligrams()).map(gross -> new Weighing(new Mass(gross), new Mass(row.getTareMilligrams()))),
+        row.getOpened(),
+        row.getLot(),
+        row.getLocation(),
+        Optional.ofNullable(row.getCurrency()).map(currency -> Money.ofMinor(CurrencyUnit.of(currency), row.getCostMinor())),
+        Optional.ofNullable(row.getReceived()),
+        Optional.empty());
+  }
+}

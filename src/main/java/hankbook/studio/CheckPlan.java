@@ -1,0 +1,49 @@
+package hankbook.studio;
+
+import hankbook.exchange.BadInput;
+import hankbook.exchange.PlanFile;
+import hankbook.plan.Plan;
+import hankbook.store.Session;
+import hankbook.yarn.Skein;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds a plan against the ledger: against what is free, and what the plan itself has reserved or on its loom. */
+public final class CheckPlan {
+  private final Studio studio;
+
+  public CheckPlan(Studio studio) {
+    this.studio = studio;
+  }
+
+  /**
+   * Checks a plan that need not be kept.
+   *
+   * @throws BadInput where it does not add up
+   */
+  public Answer of(Plan plan) throws BadInput {
+    return Answer.of(plan.name(), plan, studio.read(session -> Shelf.freeFor(plan.name(), session)));
+  }
+
+  /**
+   * Checks a plan of the ledger.
+   *
+   * @throws BadInput if there is none of that name, it is not finished, or it does not add up
+   */
+  public Answer named(String name) throws BadInput {
+    record Found(Optional<String> text, List<Skein> stock) {}
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session)));
+    return Answer.of(name, plan(name, found.text()), found.stock());
+  }
+
+  static Answer named(String name, Session session) throws BadInput {
+    return Answer.of(name, plan(name, Plans.text(session, name)), Shelf.freeFor(name, session));
+  }
+
+  private static Plan plan(String name, Optional<String> text) throws BadInput {
+    if (text.isEmpty()) {
+      throw new BadInput(name + ": found no plan of this name in the ledger, wanted one that plan list shows");
+    }
+    return PlanFile.read(name, text.get());
+  }
+}

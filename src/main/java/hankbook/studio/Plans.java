@@ -1,0 +1,117 @@
+package hankbook.studio;
+
+import hankbook.exchange.BadInput;
+import hankbook.exchange.PlanFile;
+import hankbook.measure.Length;
+import hankbook.plan.Plan;
+import hankbook.store.Session;
+import hankbook.yarn.OneLine;
+import java.util.List;
+import java.util.Optional;
+
+/** The plans that are kept in the ledger. Every version that was ever kept stays there. */
+public final class Plans {
+  /** The version of a plan that was put away. */
+  private static final String PUT_AWAY = "";
+
+  private final Studio studio;
+
+  public Plans(Studio studio) {
+    this.studio = studio;
+  }
+
+  /** The plans' names, in order. */
+  public List<String> names() {
+    return studio.read(session -> session.plans().names().stream().filter(name -> text(session, name).isPresent()).toList());
+  }
+
+  /** A plan as it was last kept, as the text of a plan file. */
+  public Optional<String> text(String name) {
+    return studio.read(session -> text(session, name));
+  }
+
+  /**
+   * A plan as it was last kept.
+   *
+   * @throws BadInput if it is not finished yet
+   */
+  public Optional<Plan> plan(String name) throws BadInput {
+    Optional<String> text = text(name);
+    return text.isEmpty() ? Optional.empty() : Optional.of(PlanFile.read(name, text.get()));
+  }
+
+  /** Keeps a plan as it is now, finished or not. */
+  public void keep(String name, String text) throws NotDone {
+    String plan = OneLine.of(name);
+    if (plan.isEmpty()) {
+      throw NotDone.because("A plan needs a name before it can be kept.");
+    }
+    studio.write(session -> keep(session, plan, text));
+  }
+
+  /**
+   * Takes a plan from a file into the ledger.
+   *
+   * @param replace whether it may take the place of another of its name
+   * @return its name
+   * @throws BadInput if the file holds no plan
+   * @throws NotDone if there is another plan of its name, and it may not be replaced
+   */
+  public String add(String file, String text, boolean replace) throws BadInput, NotDone {
+    String name = PlanFile.read(file, text).name();
+    return studio.write(session -> {
+      if (!replace && text(session, name).filter(kept -> !kept.equals(text)).isPresent()) {
+        throw NotDone.because("There is a plan " + name + " already that says something else; replace it outright, or give this one another name.");
+      }
+      return keep(session, name, text);
+    });
+  }
+
+  /**
+   * Gives a plan another name.
+   *
+   * @param text the plan under its new name
+   * @throws NotDone if the new name is taken, or yarn moves in the ledger under the old one
+   */
+  public void rename(String from, String to, String text) throws NotDone {
+    String name = OneLine.of(to);
+    if (name.isEmpty()) {
+      throw NotDone.because("A plan needs a name before it can be kept.");
+    }
+    studio.write(session -> {
+      if (text(session, name).isPresent()) {
+        throw NotDone.because("There is a plan " + name + " already; choose another name.");
+      }
+      refuseIfItHasYarn(session, from, "keeps its name");
+      keep(session, from, PUT_AWAY);
+      return keep(session, name, text);
+    });
+  }
+
+  /**
+   * Takes a plan off the list.
+   *
+   * @throws NotDone if yarn is reserved for it or on its loom
+   */
+  public void putAway(String name) throws NotDone {
+    studio.write(session -> {
+      refuseIfItHasYarn(session, name, "stays on the list");
+      return keep(session, name, PUT_AWAY);
+    });
+  }
+
+  private static void refuseIfItHasYarn(Session session, String name, String so) throws NotDone {
+    if (session.balances().ofPlan(name).lengths().values().stream().anyMatch(Length::isPositive)) {
+      throw NotDone.because("The journal has yarn under " + name + ", so it " + so + ".");
+    }
+  }
+
+  private String keep(Session session, String name, String text) {
+    session.plans().keep(name, text, studio.author(), studio.now());
+    return name;
+  }
+
+  static Optional<String> text(Session session, String name) {
+    return session.plans().newest(name).filter(text -> !text.equals(PUT_AWAY));
+  }
+}

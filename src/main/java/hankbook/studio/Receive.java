@@ -1,0 +1,98 @@
+package hankbook.studio;
+
+import hankbook.exchange.BadInput;
+import hankbook.exchange.StockFile;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
+import hankbook.store.Session;
+import hankbook.yarn.Skein;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Takes skeins into the house. A skein whose length is not known is written down all the same, and counts as nothing until it is measured. */
+public final class Receive {
+  /**
+   * What became of the rows of a file.
+   *
+   * @param received taken into the house
+   * @param alreadyThere received before, just as the file says
+   */
+  public record Delivery(int received, int alreadyThere) {}
+
+  private final Studio studio;
+
+  public Receive(Studio studio) {
+    this.studio = studio;
+  }
+
+  /**
+   * Receives one skein.
+   *
+   * @throws NotDone if its code belongs to another
+   */
+  public void skein(UUID id, Skein skein) throws NotDone {
+    studio.write(session -> {
+      Optional<Skein> there = session.skeins().find(skein.code());
+      if (there.isPresent() && !there.get().equals(skein)) {
+        throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
+      }
+      if (there.isEmpty()) {
+        receive(session, id, skein, "");
+      }
+      return skein;
+    });
+  }
+
+  /**
+   * Receives all skeins of a stock file, or none. Those received before are left as they are, so that a file may be read again.
+   *
+   * @param name the file's, for messages and the journal
+   * @throws BadInput naming every row that cannot be taken
+   */
+  public Delivery file(String name, String text) throws BadInput, NotDone {
+    List<StockFile.Row> rows = StockFile.rows(name, text);
+    List<String> faults = new ArrayList<>();
+    Delivery delivery = studio.write(session -> {
+      faults.clear();
+      return receive(session, name, rows, faults);
+    });
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    return delivery;
+  }
+
+  private Delivery receive(Session session, String name, List<StockFile.Row> rows, List<String> faults) {
+    List<Skein> fresh = new ArrayList<>();
+    for (StockFile.Row row : rows) {
+      Optional<Skein> there = session.skeins().find(row.skein().code());
+      if (there.isEmpty()) {
+        fresh.add(row.skein());
+      } else if (!there.get().equals(row.skein())) {
+        faults.add(
+            name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
+      }
+    }
+    if (faults.isEmpty()) {
+      fresh.forEach(skein -> receive(session, receiptOf(skein), skein, "from " + name));
+    }
+    return new Delivery(fresh.size(), rows.size() - fresh.size());
+  }
+
+  /** A code is given once, so that its receipt has one id however often a file is read. */
+  private static UUID receiptOf(Skein skein) {
+    return UUID.nameUUIDFromBytes(("received " + skein.code()).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void receive(Session session, UUID id, Skein skein, String note) {
+    session.skeins().add(skein, studio.now());
+    if (skein.holds().isPositive()) {
+      Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), skein.holds());
+      studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(transfer));
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package hankbook.studio;
+
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Place;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Gives back to the shelf what was promised to a plan. */
+public final class Release {
+  private final Studio studio;
+
+  public Release(Studio studio) {
+    this.studio = studio;
+  }
+
+  /**
+   * Releases all that is reserved for a plan.
+   *
+   * @throws NotDone if nothing is
+   */
+  public Optional<ChainedEntry> plan(UUID id, String name) throws NotDone {
+    return new PlanYarn(studio, EntryKind.RELEASE, new Place.Reserved(name), new Place.Shelf())
+        .move(id, "Nothing is reserved for " + name + ", so there is nothing to release.");
+  }
+}

@@ -1,0 +1,49 @@
+package hankbook.studio;
+
+import hankbook.ledger.Balances;
+import hankbook.ledger.Holding;
+import hankbook.measure.Length;
+import hankbook.store.Session;
+import hankbook.yarn.Skein;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is on the shelf, and what of it is promised. */
+public final class Shelf {
+  private final Studio studio;
+
+  public Shelf(Studio studio) {
+    this.studio = studio;
+  }
+
+  /** The skeins in the house, by code. */
+  public List<ShelfSkein> skeins() {
+    return everySkein().stream().filter(skein -> !skein.isUsedUp()).toList();
+  }
+
+  /** Every skein there ever was, by code. */
+  public List<ShelfSkein> everySkein() {
+    return studio.read(Shelf::everySkein);
+  }
+
+  /** One skein. */
+  public Optional<ShelfSkein> skein(String code) {
+    return studio.read(session -> session.skeins().find(code).map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code))));
+  }
+
+  static List<ShelfSkein> everySkein(Session session) {
+    Map<String, Map<Holding, Length>> bySkein = new HashMap<>();
+    session.balances().all().lengths().forEach(
+        (holding, length) -> bySkein.computeIfAbsent(holding.skein(), code -> new HashMap<>()).put(holding, length));
+    return session.skeins().all().stream()
+        .map(skein -> ShelfSkein.of(skein, new Balances(bySkein.getOrDefault(skein.code(), Map.of()))))
+        .toList();
+  }
+
+  /** The skeins in the house, each with what of it a plan may use. */
+  static List<Skein> freeFor(String plan, Session session) {
+    return everySkein(session).stream().filter(held -> !held.isUsedUp()).map(held -> held.skein().withLeft(held.freeFor(plan))).toList();
+  }
+}

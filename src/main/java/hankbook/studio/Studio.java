@@ -1,0 +1,124 @@
+package hankbook.studio;
+
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Transfer;
+import hankbook.store.EntryRefused;
+import hankbook.store.LedgerAddress;
+import hankbook.store.LedgerUnavailable;
+import hankbook.store.Session;
+import hankbook.store.Store;
+import hankbook.yarn.OneLine;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+
+/** An open ledger and who writes in it: what each thing a person does starts from. Safe to be used by several threads. */
+public final class Studio implements AutoCloseable {
+  private final Store store;
+  private final String author;
+  private final Clock clock;
+
+  private Studio(Store store, String author, Clock clock) {
+    this.store = store;
+    this.author = author;
+    this.clock = clock;
+  }
+
+  /**
+   * Opens a ledger, and makes it where there is none.
+   *
+   * @param author who signs what is entered; not blank
+   */
+  public static Studio open(LedgerAddress address, String author) throws LedgerUnavailable {
+    return open(address, author, Clock.system(ZoneId.systemDefault()));
+  }
+
+  /** Opens a ledger with a clock of one's own. */
+  public static Studio open(LedgerAddress address, String author, Clock clock) throws LedgerUnavailable {
+    String signature = OneLine.of(author);
+    return new Studio(Store.open(address), signature.isEmpty() ? "unnamed" : signature, clock);
+  }
+
+  /** Where the ledger is kept. */
+  public LedgerAddress address() {
+    return store.address();
+  }
+
+  /** Who signs what is entered. */
+  public String author() {
+    return author;
+  }
+
+  /** The date that what is done now bears. */
+  public LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  /** Whether nothing was ever entered. */
+  public boolean isBlank() {
+    return read(session -> session.skeins().isEmpty() && session.plans().names().isEmpty());
+  }
+
+  <T> T read(Function<Session, T> work) {
+    return store.read(work);
+  }
+
+  /** Does all of the work or, where it throws, nothing of it. */
+  <T> T write(Work<T> work) throws NotDone {
+    try {
+      return store.write(session -> {
+        try {
+          return work.on(session);
+        } catch (NotDone notDone) {
+          throw new TakenBack(notDone);
+        }
+      });
+    } catch (EntryRefused refused) {
+      throw NotDone.because(refused.refusal().message());
+    } catch (TakenBack takenBack) {
+      throw takenBack.why;
+    }
+  }
+
+  Instant now() {
+    return clock.instant();
+  }
+
+  /** Posts what moves anything at all. */
+  Optional<ChainedEntry> post(Session session, UUID id, EntryKind kind, String note, List<Transfer> transfers) {
+    return post(session, id, kind, today(), note, transfers);
+  }
+
+  Optional<ChainedEntry> post(Session session, UUID id, EntryKind kind, LocalDate date, String note, List<Transfer> transfers) {
+    return transfers.isEmpty() ? Optional.empty() : session.entries().post(Entry.of(id, kind, date, author, note, transfers), now());
+  }
+
+  @Override
+  public void close() {
+    store.close();
+  }
+
+  /** Work in the ledger that may turn out not to be possible. */
+  interface Work<T> {
+    T on(Session session) throws NotDone;
+  }
+
+  /** Carries a reason through the transaction, which it undoes. */
+  private static final class TakenBack extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final NotDone why;
+
+    TakenBack(NotDone why) {
+      super(why);
+      this.why = why;
+    }
+  }
+}

@@ -1,0 +1,200 @@
+package hankbook.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hankbook.allot.Verdict;
+import hankbook.ledger.Entry;
+import hankbook.ledger.EntryKind;
+import hankbook.measure.Length;
+import hankbook.store.LedgerAddress;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The use cases on a ledger in a file, with the sample studio in it. */
+class StudioTest {
+  private static final Clock NOON = Clock.fixed(Instant.parse("2026-03-14T12:00:00Z"), ZoneOffset.UTC);
+  private static final String TOWELS = "Quay towels";
+
+  @TempDir private Path folder;
+  private Studio studio;
+
+  @BeforeEach
+  void open() throws Exception {
+    studio = Studio.open(new LedgerAddress.InFile(folder.resolve("ledger")), "Ida", NOON);
+    SampleStudio.fill(studio);
+  }
+
+  @AfterEach
+  void auditAndClose() {
+    assertThat(new AuditLedger(studio).audit().audit().findings()).isEmpty();
+    studio.close();
+  }
+
+  @Test
+  void aBlankLedgerSaysSoUntilSomethingIsEntered() throws Exception {
+    try (Studio blank = Studio.open(new LedgerAddress.InFile(folder.resolve("blank")), "Ida", NOON)) {
+      assertThat(blank.isBlank()).isTrue();
+      new Plans(blank).keep("Scarf", "{}");
+      assertThat(blank.isBlank()).isFalse();
+    }
+    assertThat(studio.isBlank()).isFalse();
+  }
+
+  @Test
+  void whatWasEnteredIsThereWhenTheLedgerIsOpenedAgain() throws Exception {
+    List<ShelfSkein> before = new Shelf(studio).everySkein();
+    studio.close();
+    studio = Studio.open(new LedgerAddress.InFile(folder.resolve("ledger")), "Ida", NOON);
+    assertThat(new Shelf(studio).everySkein()).isEqualTo(before).hasSize(58);
+    assertThat(new Plans(studio).names()).containsExactly("Ash blanket", "Gorse shawl", "Linen runner", "Quay towels");
+  }
+
+  @Test
+  void theSampleFilesAreReceivedOnce() throws Exception {
+    int entries = new Journal(studio).newestFirst().size();
+    SampleStudio.fill(studio);
+    assertThat(new Journal(studio).newestFirst()).hasSize(entries);
+  }
+
+  @Test
+  void thePlansOfTheLedgerGetTheVerdictsOfTheirFiles() throws Exception {
+    for (var fromFiles : SampleStudio.checks()) {
+      Answer answer = new CheckPlan(studio).named(fromFiles.plan().name());
+      assertThat(answer.check().covers()).isEqualTo(fromFiles.covers());
+      assertThat(answer.check().shares()).isEqualTo(fromFiles.shares());
+      assertThat(answer.check().warnings()).isEqualTo(fromFiles.warnings());
+    }
+  }
+
+  @Test
+  void yarnReservedForOnePlanIsNotFreeForAnotherAndComesBackWhenReleased() throws Exception {
+    Answer before = new CheckPlan(studio).named(TOWELS);
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    assertThat(new CheckPlan(studio).named(TOWELS).check().covers()).isEqualTo(before.check().covers());
+    new Plans(studio).add("copy", new Plans(studio).text(TOWELS).orElseThrow().replace(TOWELS, "Second towels"), false);
+    Length reserved = new Shelf(studio).skeins().stream().map(ShelfSkein::allReserved).reduce(Length.ZERO, Length::plus);
+    Length free = before.check().covers().stream().map(cover -> cover.free()).reduce(Length.ZERO, Length::plus);
+    Length freeNow = new CheckPlan(studio).named("Second towels").check().covers().stream().map(cover -> cover.free()).reduce(Length.ZERO, Length::plus);
+    assertThat(reserved.isPositive()).isTrue();
+    assertThat(freeNow).isEqualTo(free.minus(reserved));
+    new Release(studio).plan(UUID.randomUUID(), TOWELS);
+    assertThat(new CheckPlan(studio).named("Second towels").check().covers()).isEqualTo(before.check().covers());
+  }
+
+  @Test
+  void reservingAgainReservesNothingMoreUnlessThePlanChanged() throws Exception {
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false)).hasSize(1);
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false)).isEmpty();
+    String fewer = new Plans(studio).text(TOWELS).orElseThrow().replace("\"count\": 4", "\"count\": 2");
+    new Plans(studio).keep(TOWELS, fewer);
+    var entered = new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    assertThat(entered).isNotEmpty();
+    assertThat(entered.getFirst().entry().kind()).isEqualTo(EntryKind.RELEASE);
+    Length need = new CheckPlan(studio).named(TOWELS).check().covers().stream().map(cover -> cover.need()).reduce(Length.ZERO, Length::plus);
+    Length reserved = new Shelf(studio).skeins().stream().map(ShelfSkein::allReserved).reduce(Length.ZERO, Length::plus);
+    assertThat(reserved).isEqualTo(need);
+  }
+
+  @Test
+  void aShortPlanReservesNothingUnlessToldTo() throws Exception {
+    assertThatThrownBy(() -> new Reserve(studio).plan(UUID.randomUUID(), "Gorse shawl", false))
+        .isInstanceOfSatisfying(NotDone.class, notDone -> assertThat(notDone.yarnIsShort()).isTrue())
+        .hasMessageStartingWith("Nothing was reserved for Gorse shawl, since it is short: ");
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), "Gorse shawl", true)).hasSize(1);
+    assertThat(new CheckPlan(studio).named("Gorse shawl").check().isShort()).isTrue();
+  }
+
+  @Test
+  void theSameReservationTwiceIsThereOnce() throws Exception {
+    UUID id = UUID.randomUUID();
+    new Reserve(studio).plan(id, TOWELS, false);
+    int entries = new Journal(studio).newestFirst().size();
+    assertThat(new Reserve(studio).plan(id, TOWELS, false)).isEmpty();
+    assertThat(new Journal(studio).newestFirst()).hasSize(entries);
+  }
+
+  @Test
+  void drawnYarnIsOnTheLoomUntilSomeIsReturned() throws Exception {
+    assertThatThrownBy(() -> new Draw(studio).plan(UUID.randomUUID(), TOWELS)).isInstanceOf(NotDone.class).hasMessageContaining("reserve its yarn");
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    new Draw(studio).plan(UUID.randomUUID(), TOWELS);
+    ShelfSkein wound = new Shelf(studio).skeins().stream().filter(skein -> skein.onLoom().containsKey(TOWELS)).findFirst().orElseThrow();
+    assertThat(wound.allReserved()).isEqualTo(Length.ZERO);
+    new Return(studio).skein(UUID.randomUUID(), TOWELS, wound.skein().code(), Length.metres(3));
+    ShelfSkein after = new Shelf(studio).skein(wound.skein().code()).orElseThrow();
+    assertThat(after.free()).isEqualTo(wound.free().plus(Length.metres(3)));
+    assertThat(after.skein().holds()).isEqualTo(wound.skein().holds());
+    assertThatThrownBy(() -> new Return(studio).skein(UUID.randomUUID(), TOWELS, wound.skein().code(), Length.metres(100_000)))
+        .isInstanceOf(NotDone.class)
+        .hasMessageStartingWith("Not enough " + wound.skein().code());
+  }
+
+  @Test
+  void aRecountPutsTheShelfRight() throws Exception {
+    new Recount(studio).skein(UUID.randomUUID(), "S001", Length.metres(1500), "weighed again");
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1500));
+    new Recount(studio).skein(UUID.randomUUID(), "S001", Length.metres(1510), "");
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1510));
+    assertThat(new Recount(studio).skein(UUID.randomUUID(), "S001", Length.metres(1510), "")).isEmpty();
+    assertThatThrownBy(() -> new Recount(studio).skein(UUID.randomUUID(), "nowhere", Length.ZERO, "")).hasMessage("There is no skein nowhere in the ledger.");
+  }
+
+  @Test
+  void whatIsPartedWithIsGone() throws Exception {
+    new PartWith(studio).skein(UUID.randomUUID(), "S001", Length.metres(1600), "to a friend");
+    assertThat(new Shelf(studio).skeins()).noneMatch(skein -> skein.skein().code().equals("S001"));
+    assertThat(new Shelf(studio).everySkein()).anyMatch(skein -> skein.skein().code().equals("S001"));
+    assertThatThrownBy(() -> new PartWith(studio).skein(UUID.randomUUID(), "S002", Length.metres(1601), ""))
+        .hasMessage("Not enough S002: the shelf holds 1600 m, and 1601 m would be taken (1 m short).");
+  }
+
+  @Test
+  void anEntryTakenBackIsShownWithItsReversalAndCanBeTakenBackOnce() throws Exception {
+    new PartWith(studio).skein(UUID.randomUUID(), "S001", Length.metres(10), "");
+    Entry parted = new Journal(studio).newestFirst().getFirst().chained().entry();
+    new Reverse(studio).entry(UUID.randomUUID(), parted.id(), "it was S002");
+    List<JournalEntry> journal = new Journal(studio).newestFirst();
+    assertThat(journal.get(1).reversedBy()).contains(journal.get(0).chained().entry().id());
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1600));
+    assertThatThrownBy(() -> new Reverse(studio).entry(UUID.randomUUID(), parted.id(), "again")).hasMessageContaining("has already been taken back");
+    assertThatThrownBy(() -> new Reverse(studio).numbered(UUID.randomUUID(), 1, " ")).hasMessageStartingWith("Say why");
+    assertThatThrownBy(() -> new Reverse(studio).numbered(UUID.randomUUID(), 999, "slip")).hasMessage("There is no such entry in the journal.");
+  }
+
+  @Test
+  void aPlanWithYarnUnderItsNameIsNeitherRenamedNorPutAway() throws Exception {
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    assertThatThrownBy(() -> new Plans(studio).putAway(TOWELS)).isInstanceOf(NotDone.class);
+    assertThatThrownBy(() -> new Plans(studio).rename(TOWELS, "Towels", "{}")).isInstanceOf(NotDone.class);
+    new Release(studio).plan(UUID.randomUUID(), TOWELS);
+    new Plans(studio).putAway(TOWELS);
+    assertThat(new Plans(studio).names()).doesNotContain(TOWELS);
+  }
+
+  @Test
+  void aSkeinOfUnknownLengthCountsAsNothingUntilItIsMeasured() throws Exception {
+    new Receive(studio).file("odd.csv", "code,yarn,colour\nN1,Nameless,Grey\n");
+    assertThat(new Shelf(studio).skein("N1").orElseThrow().free()).isEqualTo(Length.ZERO);
+    assertThat(new Shelf(studio).skeins()).anyMatch(skein -> skein.skein().code().equals("N1"));
+    new Recount(studio).skein(UUID.randomUUID(), "N1", Length.metres(40), "measured");
+    assertThat(new Shelf(studio).skein("N1").orElseThrow().free()).isEqualTo(Length.metres(40));
+  }
+
+  @Test
+  void aFileWithOneBadRowOrATakenCodeChangesNothing() {
+    assertThatThrownBy(() -> new Receive(studio).file("odd.csv", "code,yarn,colour,length\nN1,Nameless,Grey,40 m\nN2,Nameless,Grey,forty\n"))
+        .hasMessage("odd.csv, row 3, length: found 'forty', wanted a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)");
+    assertThatThrownBy(() -> new Receive(studio).file("odd.csv", "code,yarn,colour,length\nN1,Nameless,Grey,40 m\n\nS001,Nameless,Grey,4 m\n"))
+        .hasMessage("odd.csv, row 4, code: found 'S001', which another skein of the ledger has, wanted a code of its own");
+    assertThat(new Shelf(studio).everySkein()).noneMatch(skein -> skein.skein().code().startsWith("N"));
+  }
+}
