@@ -16,8 +16,8 @@ final class JournalTable extends TableView<JournalRow> {
     TableColumn<JournalRow, Long> number = column("No.", 44, JournalRow::number);
     number.getStyleClass().add("amount");
     getColumns().setAll(List.of(
-        number, column("Date", 92, JournalRow::date), column("What", 114, JournalRow::what), column("Yarn", 148, JournalRow::yarn),
-        column("From where to where", 192, JournalRow::way), column("By", 56, JournalRow::by), column("Note", 74, JournalRow::note),
+        number, column("Date", 92, JournalRow::date), column("What", 92, JournalRow::what), column("Yarn", 162, JournalRow::yarn),
+        column("From where to where", 208, JournalRow::way), column("By", 48, JournalRow::by), column("Note", 74, JournalRow::note),
         column("State", 114, JournalRow::state)));
     setId("entries");
     setAccessibleText("Entries");

@@ -59,7 +59,7 @@ final class SkeinPage extends VBox {
     facts.add("Place", skein.location());
     facts.add("Grist", skein.grist().map(Object::toString).orElse(""));
     facts.add("Fibre", skein.fibre());
-    facts.add("Cost", skein.cost().map(Object::toString).orElse(""));
+    facts.add("Cost", skein.cost().map(cost -> cost.getAmount() + " " + cost.getCurrencyUnit().getCode()).orElse(""));
     facts.add("Received", skein.received().map(Object::toString).orElse(""));
   }
 

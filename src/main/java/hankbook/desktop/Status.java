@@ -40,7 +40,12 @@ public final class Status {
 
   /** Says what went wrong. */
   public void wrong(Exception trouble) {
-    say(new Said(words(trouble), true));
+    wrong(words(trouble));
+  }
+
+  /** Says what was not done, where the screen itself says why. */
+  public void wrong(String text) {
+    say(new Said(text, true));
   }
 
   private void say(Said said) {

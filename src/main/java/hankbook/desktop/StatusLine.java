@@ -25,7 +25,7 @@ final class StatusLine extends VBox {
     text.getStyleClass().add("said");
     text.setWrapText(true);
     text.setMinHeight(USE_PREF_SIZE);
-    text.textProperty().bind(status.lastProperty().map(StatusLine::words));
+    text.textProperty().bind(status.lastProperty().map(Status.Said::text));
     ToggleButton more = new ToggleButton("Earlier");
     more.getStyleClass().addAll("flat", "small");
     more.setId("earlier");
@@ -58,15 +58,16 @@ final class StatusLine extends VBox {
     return list;
   }
 
-  private static String words(Status.Said said) {
-    return (said.trouble() ? "Not done: " : "") + said.text();
-  }
-
   private static final class SaidCell extends ListCell<Status.Said> {
+    SaidCell() {
+      setWrapText(true);
+      setPrefWidth(0);
+    }
+
     @Override
     protected void updateItem(Status.@Nullable Said said, boolean empty) {
       super.updateItem(said, empty);
-      setText(empty || said == null ? null : words(said));
+      setText(empty || said == null ? null : said.text());
     }
   }
 }

@@ -91,8 +91,10 @@ public final class TakingBack {
     if (trouble instanceof NotDone && entry.filter(now -> now.id().equals(row.id())).isPresent()) {
       id = UUID.randomUUID();
       refusal.set(Status.words(trouble));
+      status.wrong("Entry " + row.number() + " was not taken back.");
+    } else {
+      status.wrong(trouble);
     }
-    status.wrong(trouble);
   }
 
   private void judge() {

@@ -77,7 +77,9 @@ public final class WelcomeModel {
     busy.set(false);
     if (trouble instanceof BadInput bad) {
       faults.setAll(bad.faults());
+      status.wrong("Nothing was taken from the file; what is wrong with it is listed above.");
+    } else {
+      status.wrong(trouble);
     }
-    status.wrong(trouble);
   }
 }

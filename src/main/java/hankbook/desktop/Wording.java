@@ -70,7 +70,7 @@ final class Wording {
       case WOVEN -> "Woven";
       case WASTE -> "Loom waste";
       case SAMPLE -> "Sampled";
-      case RECOUNT -> "Measured again";
+      case RECOUNT -> "Recounted";
       case PART_WITH -> "Parted with";
       case REWIND -> "Rewound";
       case REVERSAL -> "Taken back";

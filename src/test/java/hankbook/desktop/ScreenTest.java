@@ -39,6 +39,10 @@ abstract class ScreenTest extends ApplicationTest {
     return Optional.empty();
   }
 
+  double width() {
+    return 1000;
+  }
+
   final Studio studio() {
     return Objects.requireNonNull(studio);
   }
@@ -57,7 +61,7 @@ abstract class ScreenTest extends ApplicationTest {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
     fill(studio);
     Home home = new Home(studio, new Work(Runnable::run, Platform::runLater), new Status(), new Label("Plans"), () -> {});
-    Scene scene = new Scene(home.node(), 1000, 760);
+    Scene scene = new Scene(home.node(), width(), 760);
     Theme.LIGHT.on(scene);
     stage.setScene(scene);
     stage.show();
