@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 
@@ -13,18 +12,18 @@ final class JournalTable extends TableView<JournalRow> {
   private static final double ROW_HEIGHT = 34;
 
   JournalTable(JournalModel model) {
-    TableColumn<JournalRow, Long> number = column("No.", 44, JournalRow::number);
+    TableColumn<JournalRow, Long> number = column("No.", 42, JournalRow::number);
     number.getStyleClass().add("amount");
     getColumns().setAll(List.of(
-        number, column("Date", 92, JournalRow::date), column("What", 92, JournalRow::what), column("Yarn", 162, JournalRow::yarn),
-        column("From where to where", 208, JournalRow::way), column("By", 48, JournalRow::by), column("Note", 74, JournalRow::note),
-        column("State", 114, JournalRow::state)));
+        number, column("Date", 92, JournalRow::date), column("What", 88, JournalRow::what), column("Yarn", 158, JournalRow::yarn),
+        column("From where to where", 224, JournalRow::way), column("By", 46, JournalRow::by), column("Note", 74, JournalRow::note),
+        column("State", 112, JournalRow::state)));
     setId("entries");
     setAccessibleText("Entries");
     setFixedCellSize(ROW_HEIGHT);
     setItems(model.shown());
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
-    setPlaceholder(new Label("No entry answers to that."));
+    setPlaceholder(Labels.quiet(model.searchProperty().map(asked -> asked.isBlank() ? "Nothing was entered yet." : "No entry answers to that.")));
     choose(model);
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -111,7 +112,8 @@ public final class ReceiveModel {
   private void received(Skein skein) {
     status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
     id = UUID.randomUUID();
-    List.of("code", "length", "gross", "cost").forEach(column -> field(column).set(""));
+    List.of("length", "gross", "cost").forEach(column -> field(column).set(""));
+    field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
     after.run();
   }
 

@@ -39,9 +39,10 @@ final class ReceivePage extends VBox {
     getChildren().addAll(scroll, foot());
   }
 
-  /** Takes the keyboard. */
+  /** Takes the keyboard; before the first pulse the fields would not be in the scene yet. */
   void begin() {
     model.begin();
+    applyCss();
     first.field().requestFocus();
   }
 
@@ -76,7 +77,9 @@ final class ReceivePage extends VBox {
   }
 
   private FieldBox box(String column, String name, String example) {
-    return new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column);
+    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column);
+    box.field().setOnAction(event -> model.receive());
+    return box;
   }
 
   private Node hex() {

@@ -9,12 +9,15 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The chosen skein's page: what it holds, where it lies, what was done with it, and what can be done. */
 final class SkeinPage extends VBox {
+  private final SkeinPageModel model;
   private final Swatch swatch = Swatch.wide(64);
   private final Label name = Labels.title("");
   private final Label code = Labels.quiet("");
@@ -23,7 +26,13 @@ final class SkeinPage extends VBox {
   private final VBox history = new VBox();
 
   SkeinPage(SkeinPageModel model, Recounting recounting, Parting parting, Runnable close) {
+    this.model = model;
     getStyleClass().add("side-page");
+    addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
+      if (pressed.getCode() == KeyCode.ESCAPE) {
+        close.run();
+      }
+    });
     Button closing = new Button("Close");
     closing.getStyleClass().addAll("flat", "small");
     closing.setId("close-skein");
@@ -40,7 +49,7 @@ final class SkeinPage extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     model.skeinProperty().subscribe(chosen -> chosen.ifPresent(this::show));
-    model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory(model));
+    model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory());
   }
 
   private void show(SkeinRow row) {
@@ -48,12 +57,7 @@ final class SkeinPage extends VBox {
     swatch.show(skein.hex(), skein.yarn().colour());
     name.setText(skein.yarn().toString());
     code.setText(skein.code() + ", " + skein.form() + (skein.opened() ? ", opened" : ", not opened"));
-    metres.clear();
-    metres.add("Holds", row.held().text());
-    metres.add("Known", known(row));
-    metres.add("Free", row.free().text());
-    each("Set aside for ", row.shelf().reserved());
-    each("On the loom for ", row.shelf().onLoom());
+    showMetres(row);
     facts.clear();
     facts.add("Lot", skein.lot());
     facts.add("Place", skein.location());
@@ -63,11 +67,25 @@ final class SkeinPage extends VBox {
     facts.add("Received", skein.received().map(Object::toString).orElse(""));
   }
 
-  private static String known(SkeinRow row) {
+  private void showMetres(SkeinRow row) {
+    metres.clear();
+    metres.add("Holds", row.held().text());
+    metres.add("Known", known(row));
+    metres.add("Free", row.free().text());
+    each("Set aside for ", row.shelf().reserved());
+    each("On the loom for ", row.shelf().onLoom());
+  }
+
+  private String known(SkeinRow row) {
+    Optional<SkeinEvent> recount = model.history().stream().filter(SkeinEvent::isStandingRecount).findFirst();
+    return recount.map(event -> "recounted " + event.date()).orElseGet(() -> asItCame(row));
+  }
+
+  private static String asItCame(SkeinRow row) {
     return switch (row.known()) {
       case WEIGHED -> "by its weight";
       case LABEL -> "by its label";
-      case UNMEASURED -> row.held().length().isZero() ? "never measured" : "as counted";
+      case UNMEASURED -> "never measured";
     };
   }
 
@@ -75,7 +93,8 @@ final class SkeinPage extends VBox {
     byPlan.forEach((plan, length) -> metres.add(what + plan, Wording.metres(length)));
   }
 
-  private void showHistory(SkeinPageModel model) {
+  private void showHistory() {
+    model.skeinProperty().get().ifPresent(this::showMetres);
     history.getChildren().setAll(model.history().stream().map(SkeinPage::event).toList());
   }
 

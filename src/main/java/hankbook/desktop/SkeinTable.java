@@ -4,23 +4,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 
 /** The table of skeins. Where it is narrow, columns that the chosen skein's page repeats give way. */
 final class SkeinTable extends TableView<SkeinRow> {
   private static final double ROW_HEIGHT = 34;
+  private static final double SWATCH_WIDTH = 46;
   private static final double ROOM_FOR_LOT = 650;
   private static final double ROOM_FOR_KNOWN_BY = 760;
   private static final double ROOM_FOR_PLACE = 850;
   private static final double ROOM_FOR_FORM = 910;
 
-  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", 44, row -> row);
+  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", SWATCH_WIDTH, row -> row);
 
   SkeinTable(ShelfModel model) {
     swatch.setCellFactory(column -> new SwatchCell());
     swatch.setSortable(false);
+    swatch.setMaxWidth(SWATCH_WIDTH);
     TableColumn<SkeinRow, String> lot = column("Lot", 54, row -> row.skein().lot());
     TableColumn<SkeinRow, String> form = column("Form", 54, row -> row.skein().form().toString());
     TableColumn<SkeinRow, String> place = column("Place", 90, row -> row.skein().location());
@@ -37,7 +38,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     setItems(model.shown());
     setSortPolicy(table -> true);
     model.orderProperty().bind(comparatorProperty());
-    setPlaceholder(new Label("No skein answers to that."));
+    setPlaceholder(Labels.quiet(model.searchProperty().map(asked -> asked.isBlank() ? "Nothing is on the shelf yet." : "No skein answers to that.")));
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     givesWay(form, ROOM_FOR_FORM);
     givesWay(place, ROOM_FOR_PLACE);
