@@ -11,6 +11,7 @@ public final class Main {
 
   /** Runs the command and leaves with its exit code. */
   public static void main(String[] args) {
+    Quiet.logs();
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     if (args.length == 0) {

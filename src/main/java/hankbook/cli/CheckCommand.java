@@ -2,8 +2,8 @@ package hankbook.cli;
 
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
-import hankbook.studio.Answer;
-import java.io.PrintWriter;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.NotDone;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
@@ -15,15 +15,13 @@ import picocli.CommandLine.Spec;
 @NullUnmarked
 @Command(name = "check", description = "Does the stock cover the plan? By how much, and how surely?", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-  @Mixin private PlanAndStock files;
+  @Mixin private PlanAndStock asked;
 
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws BadInput {
-    Answer answer = files.answer();
-    PrintWriter out = spec.commandLine().getOut();
-    out.println(files.json() ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
-    return PlanAndStock.exitCode(answer);
+  public Integer call() throws BadInput, NotDone, LedgerUnavailable {
+    return asked.print(
+        spec.commandLine().getOut(), (answer, json) -> json ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
   }
 }

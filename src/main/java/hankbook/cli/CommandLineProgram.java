@@ -1,6 +1,9 @@
 package hankbook.cli;
 
 import hankbook.exchange.BadInput;
+import hankbook.measure.Unreadable;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.NotDone;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -12,7 +15,11 @@ import picocli.CommandLine.ParameterException;
     description = "Does the yarn on the shelf cover the plan?",
     mixinStandardHelpOptions = true,
     version = "Hankbook 0.1.0",
-    subcommands = {CheckCommand.class, FitCommand.class})
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {
+      CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
+      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class
+    })
 public final class CommandLineProgram {
   /** Runs one command and says how it went, see {@link ExitCode}. */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
@@ -27,17 +34,25 @@ public final class CommandLineProgram {
   }
 
   private static int misused(ParameterException problem, PrintWriter err) {
-    String usage = problem.getCommandLine().getCommandName();
-    err.println(problem.getMessage() + ". See " + (usage.equals("hankbook") ? "--help" : usage + " --help") + ".");
+    String usage = problem.getCommandLine().getCommandSpec().qualifiedName();
+    err.println(problem.getMessage() + ". See " + usage + " --help.");
     return ExitCode.BAD_INPUT;
   }
 
   private static int failed(Exception problem, PrintWriter err) {
-    if (problem instanceof BadInput bad) {
-      bad.faults().forEach(err::println);
-      return ExitCode.BAD_INPUT;
+    switch (problem) {
+      case BadInput bad -> bad.faults().forEach(err::println);
+      case LedgerUnavailable unavailable -> err.println(unavailable.getMessage());
+      case Unreadable unreadable -> err.println(unreadable.getMessage());
+      case NotDone notDone -> {
+        err.println(notDone.getMessage());
+        return notDone.yarnIsShort() ? ExitCode.SHORT : ExitCode.BAD_INPUT;
+      }
+      default -> {
+        err.println("Hankbook failed, and changed nothing: " + problem);
+        return ExitCode.FAULT;
+      }
     }
-    err.println("Hankbook failed, and changed nothing: " + problem);
-    return ExitCode.FAULT;
+    return ExitCode.BAD_INPUT;
   }
 }

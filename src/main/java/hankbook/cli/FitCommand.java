@@ -3,8 +3,9 @@ package hankbook.cli;
 import hankbook.allot.Fit;
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
+import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Answer;
-import java.io.PrintWriter;
+import hankbook.studio.NotDone;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
@@ -16,16 +17,17 @@ import picocli.CommandLine.Spec;
 @NullUnmarked
 @Command(name = "fit", description = "What is the most of this plan that the stock covers, and what must be bought?", mixinStandardHelpOptions = true)
 final class FitCommand implements Callable<Integer> {
-  @Mixin private PlanAndStock files;
+  @Mixin private PlanAndStock asked;
 
   @Spec private CommandSpec spec;
 
   @Override
-  public Integer call() throws BadInput {
-    Answer answer = files.answer();
-    PrintWriter out = spec.commandLine().getOut();
+  public Integer call() throws BadInput, NotDone, LedgerUnavailable {
+    return asked.print(spec.commandLine().getOut(), FitCommand::page);
+  }
+
+  private static String page(Answer answer, boolean json) throws BadInput {
     Fit fit = answer.fit();
-    out.println(files.json() ? AnswerFile.write(answer.check(), fit, answer.stock()) : FitReport.of(answer.check(), fit));
-    return PlanAndStock.exitCode(answer);
+    return json ? AnswerFile.write(answer.check(), fit, answer.stock()) : FitReport.of(answer.check(), fit);
   }
 }

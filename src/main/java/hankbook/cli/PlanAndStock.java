@@ -1,35 +1,47 @@
 package hankbook.cli;
 
 import hankbook.exchange.BadInput;
+import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Answer;
 import hankbook.studio.CheckFiles;
+import hankbook.studio.CheckPlan;
+import hankbook.studio.NotDone;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.jspecify.annotations.NullUnmarked;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The words that commands on a plan file and a stock file share. */
+/** The words that commands on a plan and a stock share: two files, or a plan of the ledger. */
 @NullUnmarked
 final class PlanAndStock {
-  @Parameters(paramLabel = "PLAN.json", description = "The plan.")
-  private Path plan;
+  @Parameters(paramLabel = "PLAN", description = "The plan: a file where --stock is given, else a plan of the ledger by its name.")
+  private String plan;
 
-  @Option(names = "--stock", required = true, paramLabel = "STOCK.csv", description = "The skeins on the shelf.")
+  @Option(names = "--stock", paramLabel = "STOCK.csv", description = "The skeins on the shelf, without a ledger.")
   private Path stock;
 
-  @Option(names = "--json", description = "Print one JSON object and nothing else.")
-  private boolean json;
+  @Mixin private LedgerChoice ledger;
 
-  boolean json() {
-    return json;
+  /** What is printed of an answer. */
+  interface Page {
+    String of(Answer answer, boolean json) throws BadInput;
   }
 
-  Answer answer() throws BadInput {
-    return CheckFiles.check(plan, stock);
+  /** Prints a page on the answer, and says to the shell whether a yarn is short. */
+  int print(PrintWriter out, Page page) throws BadInput, NotDone, LedgerUnavailable {
+    if (stock != null) {
+      return print(out, page, CheckFiles.check(Path.of(plan), stock));
+    }
+    if (plan.endsWith(".json")) {
+      throw new BadInput(plan + ": found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name");
+    }
+    return ledger.reading(studio -> print(out, page, new CheckPlan(studio).named(plan)));
   }
 
-  /** What a check's outcome is to the shell. */
-  static int exitCode(Answer answer) {
+  private int print(PrintWriter out, Page page, Answer answer) throws BadInput {
+    out.println(page.of(answer, ledger.json()));
     return answer.check().isShort() ? ExitCode.SHORT : ExitCode.DONE;
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.store;
 
 import hankbook.measure.Unreadable;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import net.harawata.appdirs.AppDirsFactory;
@@ -9,6 +10,9 @@ import net.harawata.appdirs.AppDirsFactory;
 public sealed interface LedgerAddress {
   /** The address as its owner would give it. */
   String text();
+
+  /** Whether a ledger may be there; a server is asked only when it is opened. */
+  boolean isThere();
 
   /**
    * A file of its own, for one program at a time.
@@ -27,6 +31,11 @@ public sealed interface LedgerAddress {
     @Override
     public String text() {
       return file + ENDING;
+    }
+
+    @Override
+    public boolean isThere() {
+      return Files.exists(Path.of(text()));
     }
   }
 
@@ -48,6 +57,11 @@ public sealed interface LedgerAddress {
     @Override
     public String text() {
       return url.replaceFirst("\\?.*", "");
+    }
+
+    @Override
+    public boolean isThere() {
+      return true;
     }
   }
 

@@ -40,9 +40,14 @@ public final class CheckPlan {
     return Answer.of(name, plan(name, Plans.text(session, name)), Shelf.freeFor(name, session));
   }
 
+  /** What is said where the ledger has no plan of a name. */
+  public static BadInput noSuchPlan(String name) {
+    return new BadInput(name + ": found no plan of this name in the ledger, wanted one that plan list shows");
+  }
+
   private static Plan plan(String name, Optional<String> text) throws BadInput {
     if (text.isEmpty()) {
-      throw new BadInput(name + ": found no plan of this name in the ledger, wanted one that plan list shows");
+      throw noSuchPlan(name);
     }
     return PlanFile.read(name, text.get());
   }

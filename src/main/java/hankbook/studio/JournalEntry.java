@@ -12,4 +12,9 @@ import java.util.UUID;
  * @param recorded when it was written down
  * @param reversedBy the entry that took it back, where one did
  */
-public record JournalEntry(ChainedEntry chained, Instant recorded, Optional<UUID> reversedBy) {}
+public record JournalEntry(ChainedEntry chained, Instant recorded, Optional<UUID> reversedBy) {
+  /** Whether the entry moves a skein. */
+  public boolean moves(String code) {
+    return chained.entry().transfers().stream().anyMatch(transfer -> transfer.skein().equals(code));
+  }
+}

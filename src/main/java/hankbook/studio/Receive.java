@@ -55,19 +55,12 @@ public final class Receive {
    */
   public Delivery file(String name, String text) throws BadInput, NotDone {
     List<StockFile.Row> rows = StockFile.rows(name, text);
-    List<String> faults = new ArrayList<>();
-    Delivery delivery = studio.write(session -> {
-      faults.clear();
-      return receive(session, name, rows, faults);
-    });
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults);
-    }
-    return delivery;
+    return studio.write(session -> receive(session, name, rows));
   }
 
-  private Delivery receive(Session session, String name, List<StockFile.Row> rows, List<String> faults) {
+  private Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
     List<Skein> fresh = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       if (there.isEmpty()) {
@@ -77,9 +70,10 @@ public final class Receive {
             name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       }
     }
-    if (faults.isEmpty()) {
-      fresh.forEach(skein -> receive(session, receiptOf(skein), skein, "from " + name));
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
     }
+    fresh.forEach(skein -> receive(session, receiptOf(skein), skein, "from " + name));
     return new Delivery(fresh.size(), rows.size() - fresh.size());
   }
 

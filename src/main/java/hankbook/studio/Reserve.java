@@ -37,20 +37,10 @@ public final class Reserve {
    * @throws NotDone if a yarn is short
    */
   public List<ChainedEntry> plan(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone {
-    List<BadInput> unreadable = new ArrayList<>();
-    List<ChainedEntry> entered = studio.write(session -> {
-      unreadable.clear();
-      try {
-        return session.entries().entry(id).isPresent() ? List.of() : reserve(session, id, CheckPlan.named(name, session).check(), evenIfShort);
-      } catch (BadInput bad) {
-        unreadable.add(bad);
-        return List.of();
-      }
+    return studio.write(session -> {
+      boolean done = session.entries().entry(id).isPresent();
+      return done ? List.of() : reserve(session, id, CheckPlan.named(name, session).check(), evenIfShort);
     });
-    if (!unreadable.isEmpty()) {
-      throw unreadable.get(0);
-    }
-    return entered;
   }
 
   private List<ChainedEntry> reserve(Session session, UUID id, PlanCheck check, boolean evenIfShort) throws NotDone {

@@ -44,6 +44,10 @@ public final class Shelf {
 
   /** The skeins in the house, each with what of it a plan may use. */
   static List<Skein> freeFor(String plan, Session session) {
-    return everySkein(session).stream().filter(held -> !held.isUsedUp()).map(held -> held.skein().withLeft(held.freeFor(plan))).toList();
+    return freeFor(plan, everySkein(session));
+  }
+
+  static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
+    return skeins.stream().filter(held -> !held.isUsedUp()).map(held -> held.skein().withLeft(held.freeFor(plan))).toList();
   }
 }

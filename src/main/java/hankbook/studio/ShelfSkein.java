@@ -5,7 +5,9 @@ import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.yarn.Skein;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -51,6 +53,24 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
   /** What is on looms. */
   public Length allOnLoom() {
     return sum(onLoom);
+  }
+
+  /** Whether each of some words, whatever their case, stands somewhere in what is known of it. */
+  public boolean mentions(String words) {
+    String known =
+        String.join(
+                "\n",
+                skein.code(),
+                skein.yarn().toString(),
+                skein.fibre(),
+                skein.grist().map(Object::toString).orElse(""),
+                skein.form().toString(),
+                skein.lot(),
+                skein.location(),
+                String.join("\n", reserved.keySet()),
+                String.join("\n", onLoom.keySet()))
+            .toLowerCase(Locale.ROOT);
+    return Arrays.stream(words.toLowerCase(Locale.ROOT).split("\\s+")).allMatch(known::contains);
   }
 
   /** Whether nothing of it is in the house any more. A skein that was never measured may still be there. */

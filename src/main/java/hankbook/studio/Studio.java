@@ -15,8 +15,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 
 /** An open ledger and who writes in it: what each thing a person does starts from. Safe to be used by several threads. */
@@ -71,19 +73,29 @@ public final class Studio implements AutoCloseable {
   }
 
   /** Does all of the work or, where it throws, nothing of it. */
-  <T> T write(Work<T> work) throws NotDone {
+  <T, X extends Exception> T write(Work<T, X> work) throws NotDone, X {
+    AtomicReference<Exception> why = new AtomicReference<>();
     try {
       return store.write(session -> {
         try {
           return work.on(session);
-        } catch (NotDone notDone) {
-          throw new TakenBack(notDone);
+        } catch (RuntimeException fault) {
+          throw fault;
+        } catch (Exception reason) {
+          why.set(reason);
+          throw new TakenBack();
         }
       });
     } catch (EntryRefused refused) {
       throw NotDone.because(refused.refusal().message());
-    } catch (TakenBack takenBack) {
-      throw takenBack.why;
+    } catch (TakenBack undone) {
+      if (why.get() instanceof NotDone notDone) {
+        throw notDone;
+      }
+      // Nothing else can have been caught than what the work declares.
+      @SuppressWarnings("unchecked")
+      X reason = (X) Objects.requireNonNull(why.get());
+      throw reason;
     }
   }
 
@@ -106,19 +118,12 @@ public final class Studio implements AutoCloseable {
   }
 
   /** Work in the ledger that may turn out not to be possible. */
-  interface Work<T> {
-    T on(Session session) throws NotDone;
+  interface Work<T, X extends Exception> {
+    T on(Session session) throws NotDone, X;
   }
 
-  /** Carries a reason through the transaction, which it undoes. */
+  /** Ends a transaction so that it is undone. */
   private static final class TakenBack extends RuntimeException {
     private static final long serialVersionUID = 1L;
-
-    private final NotDone why;
-
-    TakenBack(NotDone why) {
-      super(why);
-      this.why = why;
-    }
   }
 }

@@ -1,0 +1,119 @@
+package hankbook.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
+import hankbook.ledger.Finding;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.studio.AuditLedger;
+import hankbook.studio.JournalEntry;
+import hankbook.studio.PlanStanding;
+import hankbook.studio.Receive;
+import hankbook.studio.ShelfSkein;
+import java.util.List;
+import java.util.Map;
+
+/** What is in a ledger, as one JSON object each; metres to four places. */
+final class LedgerJson {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+
+  private LedgerJson() {}
+
+  static String delivery(Receive.Delivery delivery) {
+    return text(MAPPER.createObjectNode().put("received", delivery.received()).put("alreadyThere", delivery.alreadyThere()));
+  }
+
+  static String kept(String plan) {
+    return text(MAPPER.createObjectNode().put("plan", plan));
+  }
+
+  static String shelf(List<ShelfSkein> skeins) {
+    ObjectNode root = MAPPER.createObjectNode();
+    ArrayNode array = root.putArray("skeins");
+    skeins.forEach(held -> skein(array.addObject(), held));
+    return text(root);
+  }
+
+  private static void skein(ObjectNode node, ShelfSkein held) {
+    node.put("code", held.skein().code()).put("yarn", held.skein().yarn().yarn()).put("colour", held.skein().yarn().colour());
+    node.put("lot", held.skein().lot()).put("form", held.skein().form().toString()).put("location", held.skein().location());
+    node.put("measured", held.skein().isMeasured()).put("freeM", held.free().metres());
+    byPlan(node.putArray("reserved"), held.reserved());
+    byPlan(node.putArray("onLoom"), held.onLoom());
+  }
+
+  private static void byPlan(ArrayNode array, Map<String, Length> lengths) {
+    lengths.forEach((plan, length) -> array.addObject().put("plan", plan).put("lengthM", length.metres()));
+  }
+
+  static String plans(List<PlanStanding> plans) {
+    ObjectNode root = MAPPER.createObjectNode();
+    ArrayNode array = root.putArray("plans");
+    for (PlanStanding plan : plans) {
+      ObjectNode node = array.addObject().put("plan", plan.name());
+      plan.verdict().ifPresentOrElse(verdict -> node.put("verdict", verdict.name()), () -> node.putNull("verdict").put("unfinished", plan.unfinished()));
+      node.put("reservedM", plan.reserved().metres()).put("onLoomM", plan.onLoom().metres());
+    }
+    return text(root);
+  }
+
+  static String entered(List<ChainedEntry> entries) {
+    ObjectNode root = MAPPER.createObjectNode();
+    ArrayNode array = root.putArray("entries");
+    entries.forEach(entry -> entry(array.addObject(), entry));
+    return text(root);
+  }
+
+  static String journal(List<JournalEntry> entries) {
+    ObjectNode root = MAPPER.createObjectNode();
+    ArrayNode array = root.putArray("entries");
+    for (JournalEntry entry : entries) {
+      ObjectNode node = entry(array.addObject(), entry.chained()).put("recorded", entry.recorded().toString());
+      entry.reversedBy().ifPresentOrElse(by -> node.put("reversedBy", by.toString()), () -> node.putNull("reversedBy"));
+    }
+    return text(root);
+  }
+
+  private static ObjectNode entry(ObjectNode node, ChainedEntry chained) {
+    Entry entry = chained.entry();
+    node.put("number", chained.number()).put("id", entry.id().toString()).put("kind", entry.kind().name()).put("date", entry.date().toString());
+    node.put("author", entry.author()).put("note", entry.note());
+    entry.reverses().ifPresentOrElse(original -> node.put("reverses", original.toString()), () -> node.putNull("reverses"));
+    ArrayNode transfers = node.putArray("transfers");
+    for (Transfer transfer : entry.transfers()) {
+      transfers.addObject()
+          .put("skein", transfer.skein())
+          .put("from", transfer.from().text())
+          .put("to", transfer.to().text())
+          .put("lengthM", transfer.length().metres());
+    }
+    return node.put("hash", chained.hash());
+  }
+
+  static String audited(AuditLedger.Audited audited) {
+    ObjectNode root = MAPPER.createObjectNode().put("entries", audited.entries()).put("sound", audited.audit().isClean());
+    ArrayNode findings = root.putArray("findings");
+    audited.audit().findings().stream().map(Finding::message).forEach(findings::add);
+    return text(root);
+  }
+
+  private static String text(ObjectNode root) {
+    try {
+      return MAPPER.writeValueAsString(root);
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package hankbook.cli;
+
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
+import hankbook.studio.AuditLedger;
+import hankbook.studio.JournalEntry;
+import hankbook.studio.PlanStanding;
+import hankbook.studio.Receive;
+import hankbook.studio.ShelfSkein;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What is in a ledger, as pages to read. */
+final class LedgerReport {
+  private static final Comparator<ShelfSkein> BY_YARN = Comparator.comparing((ShelfSkein held) -> held.skein().yarn()).thenComparing(held -> held.skein().code());
+
+  private LedgerReport() {}
+
+  static String delivery(Receive.Delivery delivery) {
+    String before = delivery.alreadyThere() == 0 ? "." : "; " + delivery.alreadyThere() + " of the file had come before.";
+    return "Received " + count(delivery.received(), "skein", "skeins") + before;
+  }
+
+  static String shelf(List<ShelfSkein> skeins) {
+    if (skeins.isEmpty()) {
+      return "No skein to show.";
+    }
+    TextTable table = new TextTable("code", "yarn", "lot", "form", ">free", ">reserved", ">on loom", "where");
+    skeins.stream().sorted(BY_YARN).forEach(held -> table.row(
+        held.skein().code(),
+        held.skein().yarn().toString(),
+        held.skein().lot(),
+        held.skein().form().toString(),
+        held.skein().isMeasured() ? metres(held.free()) : "unmeasured",
+        metresOrNothing(held.allReserved()),
+        metresOrNothing(held.allOnLoom()),
+        held.skein().location()));
+    List<String> lines = new ArrayList<>(table.lines());
+    lines.add("");
+    lines.add(
+        count(skeins.size(), "skein", "skeins") + ": " + sum(skeins, ShelfSkein::free) + " free, " + sum(skeins, ShelfSkein::allReserved) + " reserved, "
+            + sum(skeins, ShelfSkein::allOnLoom) + " on the loom.");
+    return page(lines);
+  }
+
+  static String plans(List<PlanStanding> plans) {
+    if (plans.isEmpty()) {
+      return "No plan yet; plan add takes one from a file.";
+    }
+    TextTable table = new TextTable("plan", "verdict", "stands", ">reserved", ">on loom");
+    plans.forEach(plan -> table.row(
+        plan.name(), plan.verdict().map(Enum::name).orElse("unfinished"), plan.life(), metresOrNothing(plan.reserved()), metresOrNothing(plan.onLoom())));
+    List<String> lines = new ArrayList<>(table.lines());
+    lines.add("");
+    lines.add("Each verdict is for that plan alone: what two plans both want is counted for each of them until one reserves it.");
+    plans.stream().filter(plan -> plan.verdict().isEmpty()).forEach(plan -> lines.add(plan.unfinished()));
+    return page(lines);
+  }
+
+  static String entered(List<ChainedEntry> entries) {
+    return entries.isEmpty() ? "Nothing to change: the ledger says so already." : page(entries.stream().flatMap(LedgerReport::entry).toList());
+  }
+
+  static String journal(List<JournalEntry> entries) {
+    if (entries.isEmpty()) {
+      return "Nothing is entered yet.";
+    }
+    return page(entries.stream()
+        .flatMap(entry -> Stream.concat(
+            entry(entry.chained()), entry.reversedBy().isPresent() ? Stream.of("      taken back since") : Stream.of()))
+        .toList());
+  }
+
+  static String audited(AuditLedger.Audited audited) {
+    if (audited.audit().isClean()) {
+      return "The ledger is sound: " + count(audited.entries(), "entry", "entries") + ", every hash and every balance as it should be.";
+    }
+    List<String> lines = new ArrayList<>(List.of("The ledger is not sound. Keep a copy of it before anything else; what does not hold:"));
+    audited.audit().findings().forEach(finding -> lines.add("  " + finding.message()));
+    return page(lines);
+  }
+
+  private static Stream<String> entry(ChainedEntry chained) {
+    Entry entry = chained.entry();
+    String first = "%5d  %s  %s, by %s%s".formatted(
+        chained.number(), entry.date(), entry.kind().words(), entry.author(), entry.note().isEmpty() ? "" : ": " + entry.note());
+    return Stream.concat(Stream.of(first), entry.transfers().stream().map(LedgerReport::transfer));
+  }
+
+  private static String transfer(Transfer transfer) {
+    return "       %s of %s from %s to %s".formatted(transfer.length(), transfer.skein(), transfer.from().words(), transfer.to().words());
+  }
+
+  private static String sum(List<ShelfSkein> skeins, Function<ShelfSkein, Length> part) {
+    return metres(skeins.stream().map(part).reduce(Length.ZERO, Length::plus));
+  }
+
+  private static String metresOrNothing(Length length) {
+    return length.isZero() ? "" : metres(length);
+  }
+
+  private static String metres(Length length) {
+    return length.print(LengthUnit.METRE, 1);
+  }
+
+  private static String count(long count, String one, String more) {
+    return count + " " + (count == 1 ? one : more);
+  }
+
+  private static String page(List<String> lines) {
+    return String.join(System.lineSeparator(), lines);
+  }
+}

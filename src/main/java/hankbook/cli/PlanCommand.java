@@ -1,0 +1,12 @@
+package hankbook.cli;
+
+import picocli.CommandLine.Command;
+
+/** The commands on the plans of the ledger. */
+@Command(
+    name = "plan",
+    description = "The plans of the ledger.",
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {PlanAddCommand.class, PlanListCommand.class, PlanShowCommand.class, PlanPutAwayCommand.class})
+final class PlanCommand {}

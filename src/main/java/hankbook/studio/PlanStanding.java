@@ -1,0 +1,24 @@
+package hankbook.studio;
+
+import hankbook.allot.Verdict;
+import hankbook.measure.Length;
+import java.util.Optional;
+
+/**
+ * How a plan of the ledger stands.
+ *
+ * @param name the plan
+ * @param verdict whether the shelf covers it, the worst of its yarns; empty where the plan is not finished
+ * @param unfinished what is missing or cannot be read in it; empty where it is finished
+ * @param reserved for it, of all skeins together
+ * @param onLoom of all skeins together
+ */
+public record PlanStanding(String name, Optional<Verdict> verdict, String unfinished, Length reserved, Length onLoom) {
+  /** What has become of it so far. */
+  public String life() {
+    if (onLoom.isPositive()) {
+      return "on the loom";
+    }
+    return reserved.isPositive() ? "reserved" : "planned";
+  }
+}
