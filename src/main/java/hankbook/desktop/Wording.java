@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import hankbook.ledger.EntryKind;
+import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
@@ -33,6 +35,30 @@ final class Wording {
     return count + " " + (count == 1 ? one : many);
   }
 
+  /** From where to where yarn went, in few words; a plan that stays the same is said once. */
+  static String way(Transfer transfer) {
+    Place to = transfer.to();
+    boolean samePlan = transfer.from().planName().equals(to.planName());
+    return place(transfer.from(), samePlan ? "" : transfer.from().planName()) + " → " + place(to, to.planName());
+  }
+
+  private static String place(Place place, String plan) {
+    String name = switch (place.kind()) {
+      case MAKER -> "maker";
+      case ORDERED -> "on order";
+      case SHELF -> "shelf";
+      case RESERVED -> "reserved";
+      case LOOM -> "loom";
+      case CLOTH -> "cloth";
+      case THRUMS -> "thrums";
+      case SAMPLE -> "samples";
+      case AWAY -> "away";
+      case RECOUNT -> "recounts";
+      case REWOUND -> "other skein";
+    };
+    return plan.isEmpty() ? name : name + ", " + plan;
+  }
+
   /** What happened, in a word or two. */
   static String happened(EntryKind kind) {
     return switch (kind) {
@@ -44,7 +70,7 @@ final class Wording {
       case WOVEN -> "Woven";
       case WASTE -> "Loom waste";
       case SAMPLE -> "Sampled";
-      case RECOUNT -> "Measured again";
+      case RECOUNT -> "Recounted";
       case PART_WITH -> "Parted with";
       case REWIND -> "Rewound";
       case REVERSAL -> "Taken back";

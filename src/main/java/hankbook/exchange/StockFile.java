@@ -19,7 +19,7 @@ import java.util.Set;
 /** Reads a stock file: RFC 4180, UTF-8, a header row, columns in any order. All rows or none; every bad row is reported at once. */
 public final class StockFile {
   /** The columns, in the order they are written. */
-  static final List<String> COLUMNS =
+  public static final List<String> COLUMNS =
       List.of(
           "code", "yarn", "colour", "hex", "fibre", "grist", "form", "length", "gross", "tare", "opened", "lot", "location", "cost", "received");
 
@@ -71,6 +71,11 @@ public final class StockFile {
     return List.copyOf(reader.skeins);
   }
 
+  /** Reads one row by the names of its columns, by the same rules; a column that is not there is unknown. */
+  public static RowReading row(Map<String, String> values) {
+    return StockRow.read(values);
+  }
+
   private void rows(CSVReader rows) throws IOException, CsvValidationException, BadInput {
     String[] header = rows.readNext();
     if (header == null) {
@@ -113,13 +118,16 @@ public final class StockFile {
     for (int i = 0; i < cells.length; i++) {
       values.put(columns.get(i), cells[i].strip());
     }
-    StockRow cellsRead = new StockRow(where, values);
-    Skein skein = cellsRead.skein();
-    faults.addAll(cellsRead.faults());
-    if (skein != null && !codes.add(skein.code())) {
-      faults.add(where + ", code: found '" + skein.code() + "' again, wanted a code of its own");
-    } else if (skein != null) {
+    RowReading reading = row(values);
+    reading.faults().forEach(fault -> faults.add(where + ", " + fault));
+    reading.skein().ifPresent(skein -> add(where, skein));
+  }
+
+  private void add(String where, Skein skein) {
+    if (codes.add(skein.code())) {
       skeins.add(new Row(row, skein));
+    } else {
+      faults.add(where + ", code: found '" + skein.code() + "' again, wanted a code of its own");
     }
   }
 }

@@ -4,6 +4,7 @@ import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
+import hankbook.yarn.Measurement;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
@@ -18,25 +19,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.joda.money.Money;
-import org.jspecify.annotations.Nullable;
 
 /** One row of a stock file; empty cells are unknown. Every bad cell of it is a fault of its own. */
 final class StockRow {
-  private final String where;
   private final Map<String, String> values;
-  private final List<String> faults = new ArrayList<>();
+  private final List<CellFault> faults = new ArrayList<>();
 
-  StockRow(String where, Map<String, String> values) {
-    this.where = where;
+  private StockRow(Map<String, String> values) {
     this.values = values;
   }
 
-  List<String> faults() {
-    return faults;
+  /** Reads texts by the names of their columns; a column that is not there is empty. */
+  static RowReading read(Map<String, String> values) {
+    return new StockRow(values).reading();
   }
 
-  /** The skein, or null where a cell is at fault. */
-  @Nullable Skein skein() {
+  private RowReading reading() {
     Optional<YarnNumber> grist = cell("grist", YarnNumber::parse);
     Optional<Length> length = cell("length", Length::parse);
     Optional<PackageForm> form = cell("form", PackageForm::parse);
@@ -46,7 +44,7 @@ final class StockRow {
     Optional<Weighing> weighing = weighing();
     for (String needed : List.of("code", "yarn", "colour")) {
       if (text(needed).isEmpty()) {
-        faults.add(where + ", " + needed + ": found nothing, wanted the skein's " + needed);
+        faults.add(new CellFault(needed, "", "the skein's " + needed));
       }
     }
     for (String said : List.of("code", "yarn", "colour", "fibre", "lot", "location")) {
@@ -54,15 +52,15 @@ final class StockRow {
     }
     String hex = cell("hex", StockRow::hex).orElse("");
     if (!faults.isEmpty()) {
-      return null;
+      return new RowReading(Measurement.of(grist, length, weighing), Optional.empty(), faults);
     }
     try {
-      return new Skein(
+      Skein skein = new Skein(
           text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
           opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+      return new RowReading(skein.measurement(), Optional.of(skein), List.of());
     } catch (Unreadable tooMuch) {
-      faults.add(where + ", length: " + tooMuch.getMessage());
-      return null;
+      return new RowReading(new Measurement.Unmeasured(), Optional.empty(), List.of(new CellFault("length", tooMuch.found(), tooMuch.wanted())));
     }
   }
 
@@ -70,14 +68,14 @@ final class StockRow {
     Optional<Mass> gross = cell("gross", Mass::parse);
     Mass tare = cell("tare", Mass::parse).orElse(Mass.ZERO);
     if (gross.isPresent() && tare.compareTo(gross.get()) > 0) {
-      faults.add(where + ", tare: found '" + text("tare") + "', wanted at most the gross, " + gross.get());
+      faults.add(new CellFault("tare", text("tare"), "at most the gross, " + gross.get()));
       return Optional.empty();
     }
     return gross.map(weight -> new Weighing(weight, tare));
   }
 
   private String text(String column) {
-    return values.getOrDefault(column, "");
+    return values.getOrDefault(column, "").strip();
   }
 
   private <T> Optional<T> cell(String column, Function<String, T> reader) {
@@ -88,7 +86,7 @@ final class StockRow {
     try {
       return Optional.of(reader.apply(text));
     } catch (Unreadable unreadable) {
-      faults.add(where + ", " + column + ": " + unreadable.getMessage());
+      faults.add(new CellFault(column, unreadable.found(), unreadable.wanted()));
       return Optional.empty();
     }
   }

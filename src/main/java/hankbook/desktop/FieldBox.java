@@ -1,0 +1,36 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+
+/** A field with its name above and what is wrong with it below. */
+final class FieldBox extends VBox {
+  private final TextField field = new TextField();
+
+  FieldBox(String name, String example, StringProperty text, ObservableValue<String> message) {
+    Label label = new Label(name);
+    label.getStyleClass().add("field-name");
+    label.setLabelFor(field);
+    field.setPromptText(example);
+    field.setAccessibleText(name);
+    field.textProperty().bindBidirectional(text);
+    field.accessibleHelpProperty().bind(message);
+    message.subscribe(it -> field.pseudoClassStateChanged(Styles.STATE_DANGER, !it.isEmpty()));
+    getStyleClass().add("field-box");
+    getChildren().addAll(label, field, Labels.fault(message));
+  }
+
+  TextField field() {
+    return field;
+  }
+
+  /** Gives the field a name to be found by. */
+  FieldBox named(String id) {
+    field.setId(id);
+    return this;
+  }
+}

@@ -1,0 +1,90 @@
+package hankbook.desktop;
+
+import hankbook.studio.Journal;
+import hankbook.studio.Shelf;
+import hankbook.store.LedgerAddress;
+import hankbook.studio.Studio;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+
+/** Everything in the window for one open ledger: its models, its screens, and what they tell each other. */
+public final class Home {
+  private final Studio studio;
+  private final Work work;
+  private final Status status;
+  private final ShelfModel shelf;
+  private final JournalModel journal;
+  private final ShelfView shelfView;
+  private final Screen shelfScreen;
+  private final MainWindow window;
+
+  /**
+   * @param plans the screen of the plans
+   * @param refreshPlans asks the ledger anew for that screen
+   */
+  public Home(Studio studio, Work work, Status status, Node plans, Runnable refreshPlans) {
+    this.studio = studio;
+    this.work = work;
+    this.status = status;
+    shelf = new ShelfModel(studio, work, status);
+    journal = new JournalModel(studio, work, status);
+    shelfView = shelfView();
+    JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
+    shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
+    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plans, refreshPlans, plans::requestFocus);
+    Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()));
+  }
+
+  /** What stands in the scene. */
+  public Parent node() {
+    return window;
+  }
+
+  /** Begins with the shelf, or with the welcome where the book is blank. */
+  public void begin(Scene scene) {
+    begin(scene, WelcomeView.fileChooser(window));
+  }
+
+  void begin(Scene scene, Supplier<Optional<Path>> chooser) {
+    window.listenTo(scene, this::receive);
+    work.run(studio::isBlank, blank -> begin(blank, chooser), status::wrong);
+  }
+
+  private void begin(boolean blank, Supplier<Optional<Path>> chooser) {
+    if (blank) {
+      window.showInstead(new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser));
+    } else {
+      toShelf();
+    }
+  }
+
+  private void toShelf() {
+    window.turnTo(shelfScreen);
+  }
+
+  private void receive() {
+    toShelf();
+    shelfView.receive();
+  }
+
+  /** The end of a long path says most. */
+  private static String name(LedgerAddress address) {
+    return switch (address) {
+      case LedgerAddress.InFile(Path file) -> String.valueOf(file.getFileName());
+      case LedgerAddress.AtServer server -> server.text();
+    };
+  }
+
+  private ShelfView shelfView() {
+    return new ShelfView(
+        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
+        new Parting(studio, work, status, shelf::refresh),
+        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh));
+  }
+}

@@ -1,0 +1,57 @@
+package hankbook.desktop;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.layout.BorderPane;
+
+/** The whole window: the navigation, the screen turned to, and the status line. */
+final class MainWindow extends BorderPane {
+  private final List<Screen> screens;
+  private final Navigation navigation;
+  private Theme theme = Theme.LIGHT;
+  private Screen turnedTo;
+
+  /**
+   * @param screens at least one
+   * @param beside what the status line says at its end, such as which ledger is open
+   */
+  MainWindow(List<Screen> screens, Status status, String beside) {
+    this.screens = List.copyOf(screens);
+    turnedTo = screens.getFirst();
+    navigation = new Navigation(screens, this::turnTo, this::otherTheme);
+    getStyleClass().add("window");
+    setLeft(navigation);
+    setBottom(new StatusLine(status, beside));
+  }
+
+  /** Lets the keys work once the window stands in a scene. */
+  void listenTo(Scene scene, Runnable receive) {
+    Map<Chord, Runnable> acts = new EnumMap<>(Chord.class);
+    screens.forEach(screen -> acts.put(screen.chord(), () -> turnTo(screen)));
+    acts.put(Chord.SEARCH, () -> turnedTo.search().run());
+    acts.put(Chord.OTHER_THEME, this::otherTheme);
+    acts.put(Chord.RECEIVE, receive);
+    Chord.on(scene, acts);
+  }
+
+  /** Turns to a screen, which asks the ledger anew. */
+  void turnTo(Screen screen) {
+    turnedTo = screen;
+    setCenter(screen.node());
+    navigation.mark(screen);
+    screen.refresh().run();
+  }
+
+  /** Shows something in place of a screen. */
+  void showInstead(Node node) {
+    setCenter(node);
+  }
+
+  private void otherTheme() {
+    theme = theme.other();
+    theme.on(getScene());
+  }
+}

@@ -1,0 +1,170 @@
+package hankbook.desktop;
+
+import hankbook.exchange.CellFault;
+import hankbook.exchange.RowReading;
+import hankbook.exchange.StockFile;
+import hankbook.studio.Receive;
+import hankbook.studio.Studio;
+import hankbook.yarn.Measurement;
+import hankbook.yarn.Skein;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** The form by which one skein is received. Its fields are the columns of a stock file and are read by the same rules. */
+public final class ReceiveModel {
+  private final Studio studio;
+  private final Work work;
+  private final Status status;
+  private final Supplier<List<Skein>> shelf;
+  private final Runnable after;
+  private final Map<String, StringProperty> fields = new LinkedHashMap<>();
+  private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
+  private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
+  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
+  private UUID id = UUID.randomUUID();
+
+  /**
+   * @param shelf what is on the shelf already, to propose a code and to know a repeated one
+   * @param after what follows once the skein is received
+   */
+  public ReceiveModel(Studio studio, Work work, Status status, Supplier<List<Skein>> shelf, Runnable after) {
+    this.studio = studio;
+    this.work = work;
+    this.status = status;
+    this.shelf = shelf;
+    this.after = after;
+    StockFile.COLUMNS.forEach(column -> fields.put(column, new SimpleStringProperty("")));
+    StockFile.COLUMNS.forEach(column -> messages.put(column, new ReadOnlyStringWrapper("")));
+    fields.values().forEach(field -> field.subscribe(text -> judge()));
+  }
+
+  /** What is typed in a column's field. */
+  StringProperty field(String column) {
+    return known(fields, column);
+  }
+
+  /** What is wrong with it, or empty. */
+  ReadOnlyStringProperty message(String column) {
+    return known(messages, column).getReadOnlyProperty();
+  }
+
+  /** The length the skein will count with, and how that is known. */
+  ReadOnlyStringProperty readingProperty() {
+    return reading.getReadOnlyProperty();
+  }
+
+  /** Why it cannot be received as it stands, or empty. */
+  ReadOnlyStringProperty whyNotProperty() {
+    return whyNot.getReadOnlyProperty();
+  }
+
+  ReadOnlyBooleanProperty possibleProperty() {
+    return possible.getReadOnlyProperty();
+  }
+
+  /** Proposes the next free code where none is typed; all else stays as it was left. */
+  void begin() {
+    if (field("code").get().isBlank()) {
+      field("code").set(NextCode.after(shelf.get().stream().map(Skein::code).toList()));
+    }
+    judge();
+  }
+
+  /** Fills what is still empty from a skein of the same yarn and colour, or at least of the same yarn. */
+  void fillFromShelf() {
+    String yarn = field("yarn").get().strip();
+    String colour = field("colour").get().strip();
+    List<Skein> same = shelf.get().stream().filter(skein -> skein.yarn().yarn().equals(yarn)).toList();
+    same.stream().findFirst().ifPresent(skein -> {
+      fill("fibre", skein.fibre());
+      fill("grist", skein.grist().map(Object::toString).orElse(""));
+    });
+    same.stream().filter(skein -> skein.yarn().colour().equals(colour)).findFirst().ifPresent(skein -> fill("hex", skein.hex()));
+  }
+
+  /** Receives the skein. */
+  void receive() {
+    RowReading row = judge();
+    if (possible.get()) {
+      Skein skein = row.skein().orElseThrow();
+      UUID mine = id;
+      work.run(
+          () -> {
+            new Receive(studio).skein(mine, skein);
+            return skein;
+          },
+          this::received,
+          status::wrong);
+    }
+  }
+
+  private void received(Skein skein) {
+    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
+    id = UUID.randomUUID();
+    List.of("length", "gross", "cost").forEach(column -> field(column).set(""));
+    field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
+    after.run();
+  }
+
+  private void fill(String column, String text) {
+    if (field(column).get().isBlank()) {
+      field(column).set(text);
+    }
+  }
+
+  private RowReading judge() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    fields.forEach((column, field) -> texts.put(column, field.get()));
+    RowReading row = StockFile.row(texts);
+    messages.values().forEach(message -> message.set(""));
+    row.faults().stream().filter(fault -> !fault.found().isEmpty()).forEach(this::say);
+    if (isTaken()) {
+      known(messages, "code").set("Another skein bears this code.");
+    }
+    reading.set(Counting.words(row.measurement(), texts));
+    whyNot.set(whyNot(row));
+    possible.set(whyNot.get().isEmpty());
+    return row;
+  }
+
+  private void say(CellFault fault) {
+    known(messages, fault.column()).set("Wanted: " + fault.wanted() + ".");
+  }
+
+  private boolean isTaken() {
+    String code = field("code").get().strip();
+    return shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
+  }
+
+  private String whyNot(RowReading row) {
+    List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(CellFault::column).toList();
+    if (!missing.isEmpty()) {
+      return "Still wanted: " + String.join(", ", missing) + ".";
+    }
+    if (!row.faults().isEmpty() || isTaken()) {
+      return "Mend the fields marked above.";
+    }
+    return row.measurement() instanceof Measurement.Unmeasured || row.measurement().length().orElseThrow().isPositive()
+        ? ""
+        : "A skein of no length cannot be received.";
+  }
+
+  private static <T> T known(Map<String, T> byColumn, String column) {
+    T found = byColumn.get(column);
+    if (found == null) {
+      throw new IllegalArgumentException("column is " + column + ", wanted one of " + byColumn.keySet());
+    }
+    return found;
+  }
+}

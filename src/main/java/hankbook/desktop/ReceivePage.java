@@ -1,0 +1,125 @@
+package hankbook.desktop;
+
+import hankbook.yarn.PackageForm;
+import java.util.Arrays;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The form for receiving a skein, beside the table. */
+final class ReceivePage extends VBox {
+  private final ReceiveModel model;
+  private final GridPane grid = new GridPane();
+  private final FieldBox first;
+
+  ReceivePage(ReceiveModel model, Runnable close) {
+    this.model = model;
+    getStyleClass().add("side-page");
+    Button closing = new Button("Close");
+    closing.getStyleClass().addAll("flat", "small");
+    closing.setOnAction(event -> close.run());
+    HBox top = new HBox(Labels.title("Receive a skein"), Labels.gap(), closing);
+    top.getStyleClass().add("page-top");
+    first = box("code", "Code", "");
+    layOut();
+    VBox body = new VBox(top, grid);
+    body.getStyleClass().add("side-body");
+    ScrollPane scroll = new ScrollPane(body);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(scroll, foot());
+  }
+
+  /** Takes the keyboard; before the first pulse the fields would not be in the scene yet. */
+  void begin() {
+    model.begin();
+    applyCss();
+    first.field().requestFocus();
+  }
+
+  private void layOut() {
+    grid.getStyleClass().add("form");
+    ColumnConstraints half = new ColumnConstraints();
+    half.setPercentWidth(50);
+    grid.getColumnConstraints().setAll(half, half);
+    FieldBox colour = box("colour", "Colour", "");
+    colour.field().focusedProperty().subscribe(focused -> {
+      if (!focused) {
+        model.fillFromShelf();
+      }
+    });
+    grid.addRow(0, first, form());
+    grid.addRow(1, box("yarn", "Yarn", ""), colour);
+    grid.addRow(2, box("fibre", "Fibre", "wool"), hex());
+    grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("length", "Length on the label", "950 m"));
+    grid.addRow(4, box("gross", "Weight with its cone", "240 g"), box("tare", "Weight of the cone", "40 g"));
+    grid.addRow(5, box("lot", "Lot", ""), box("location", "Place", "chest"));
+    grid.addRow(6, box("cost", "Cost", "24.50 EUR"), box("received", "Received", "2026-03-14"));
+    grid.addRow(7, opened());
+  }
+
+  private Node foot() {
+    Label reading = Labels.quiet(model.readingProperty());
+    reading.setId("reading");
+    VBox foot = new VBox(
+        reading, new ActButton("Receive skein", model::receive, model.possibleProperty(), model.whyNotProperty()).named("receive").main());
+    foot.getStyleClass().add("side-foot");
+    return foot;
+  }
+
+  private FieldBox box(String column, String name, String example) {
+    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column);
+    box.field().setOnAction(event -> model.receive());
+    return box;
+  }
+
+  private Node hex() {
+    Swatch swatch = new Swatch(28, 28);
+    model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
+    FieldBox box = box("hex", "Hex", "#2f5d8a");
+    box.getChildren().set(1, beside(box.field(), swatch));
+    return box;
+  }
+
+  private static Node beside(Node field, Node swatch) {
+    HBox both = new HBox(field, swatch);
+    both.getStyleClass().add("beside");
+    HBox.setHgrow(field, Priority.ALWAYS);
+    return both;
+  }
+
+  private Node form() {
+    ComboBox<String> forms = new ComboBox<>();
+    forms.getItems().setAll(Arrays.stream(PackageForm.values()).map(PackageForm::toString).toList());
+    forms.setMaxWidth(Double.MAX_VALUE);
+    forms.setAccessibleText("Form");
+    forms.setId("receive-form");
+    if (model.field("form").get().isEmpty()) {
+      model.field("form").set(PackageForm.CONE.toString());
+    }
+    forms.valueProperty().bindBidirectional(model.field("form"));
+    Label label = new Label("Form");
+    label.setLabelFor(forms);
+    label.getStyleClass().add("field-name");
+    VBox box = new VBox(label, forms);
+    box.getStyleClass().add("field-box");
+    return box;
+  }
+
+  private Node opened() {
+    CheckBox box = new CheckBox("Opened before");
+    box.setId("receive-opened");
+    box.setSelected(model.field("opened").get().equals("yes"));
+    box.selectedProperty().subscribe(opened -> model.field("opened").set(opened ? "yes" : "no"));
+    return box;
+  }
+}

@@ -1,0 +1,120 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.studio.Recount;
+import hankbook.studio.Studio;
+import java.util.Optional;
+import java.util.UUID;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** Measuring the chosen skein again. What is measured is the whole skein: what is set aside is still wound on it. */
+public final class Recounting {
+  private final Studio studio;
+  private final Work work;
+  private final Status status;
+  private final Runnable after;
+  private final TypedLength found = new TypedLength();
+  private final StringProperty note = new SimpleStringProperty("");
+  private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
+  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
+  private Optional<SkeinRow> skein = Optional.empty();
+  private UUID id = UUID.randomUUID();
+
+  /** @param after what follows once it is written down */
+  public Recounting(Studio studio, Work work, Status status, Runnable after) {
+    this.studio = studio;
+    this.work = work;
+    this.status = status;
+    this.after = after;
+    found.lengthProperty().subscribe(length -> judge());
+  }
+
+  TypedLength found() {
+    return found;
+  }
+
+  StringProperty noteProperty() {
+    return note;
+  }
+
+  /** What the typed length changes. */
+  ReadOnlyStringProperty readingProperty() {
+    return reading.getReadOnlyProperty();
+  }
+
+  /** Why it cannot be written down as it stands, or empty. */
+  ReadOnlyStringProperty whyNotProperty() {
+    return whyNot.getReadOnlyProperty();
+  }
+
+  ReadOnlyBooleanProperty possibleProperty() {
+    return possible.getReadOnlyProperty();
+  }
+
+  /** Turns to a skein, or to none; what was typed for another one is cleared. */
+  void turnTo(Optional<SkeinRow> row) {
+    boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));
+    skein = row;
+    if (another) {
+      clear();
+    }
+    judge();
+  }
+
+  /** Writes down what was found. */
+  void record() {
+    judge();
+    if (possible.get()) {
+      SkeinRow row = skein.orElseThrow();
+      Length whole = found.length().orElseThrow();
+      UUID mine = id;
+      String why = note.get().strip();
+      work.run(
+          () -> {
+            new Recount(studio).skein(mine, row.code(), whole.minus(row.reserved().length()), why);
+            return row.code();
+          },
+          code -> {
+            status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
+            clear();
+            after.run();
+          },
+          status::wrong);
+    }
+  }
+
+  private void clear() {
+    id = UUID.randomUUID();
+    found.textProperty().set("");
+    note.set("");
+  }
+
+  private void judge() {
+    Optional<Length> whole = skein.flatMap(row -> found.length());
+    Length aside = skein.map(row -> row.reserved().length()).orElse(Length.ZERO);
+    Length before = skein.map(row -> row.free().length().plus(aside)).orElse(Length.ZERO);
+    String why = whole.map(length -> whyNot(length, before, aside)).orElse("Type what it measures now.");
+    whyNot.set(why);
+    possible.set(why.isEmpty());
+    reading.set(whole.filter(length -> why.isEmpty()).map(length -> difference(length.minus(before))).orElse(""));
+  }
+
+  private static String whyNot(Length whole, Length before, Length aside) {
+    if (whole.compareTo(aside) < 0) {
+      return "That is less than the " + Wording.metres(aside) + " set aside; release those first.";
+    }
+    return whole.equals(before) ? "That is what the ledger says already." : "";
+  }
+
+  private static String difference(Length difference) {
+    return difference.isNegative()
+        ? Wording.metres(difference.negated()) + " less than the ledger says."
+        : Wording.metres(difference) + " more than the ledger says.";
+  }
+}

@@ -1,0 +1,105 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.studio.Shelf;
+import hankbook.studio.ShelfSkein;
+import hankbook.studio.Studio;
+import hankbook.yarn.Skein;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.collections.transformation.FilteredList;
+import javafx.collections.transformation.SortedList;
+
+/** The skeins on the shelf, those that answer to the search, and the one that is chosen. */
+public final class ShelfModel {
+  private final Studio studio;
+  private final Work work;
+  private final Status status;
+  private final Latest latest = new Latest();
+  private final ObservableList<SkeinRow> all = FXCollections.observableArrayList();
+  private final SortedList<SkeinRow> sorted = new SortedList<>(all);
+  private final FilteredList<SkeinRow> shown = new FilteredList<>(sorted);
+  private final StringProperty search = new SimpleStringProperty("");
+  private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<SkeinRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private List<Skein> ever = List.of();
+
+  public ShelfModel(Studio studio, Work work, Status status) {
+    this.studio = studio;
+    this.work = work;
+    this.status = status;
+    search.subscribe(this::filter);
+  }
+
+  ObservableList<SkeinRow> shown() {
+    return shown;
+  }
+
+  /** Every skein there ever was, used up or not. */
+  List<Skein> everySkein() {
+    return ever;
+  }
+
+  /** The order the table wants. */
+  ObjectProperty<Comparator<? super SkeinRow>> orderProperty() {
+    return sorted.comparatorProperty();
+  }
+
+  StringProperty searchProperty() {
+    return search;
+  }
+
+  /** How many skeins are shown and how much of them is free. */
+  ReadOnlyStringProperty summaryProperty() {
+    return summary.getReadOnlyProperty();
+  }
+
+  ReadOnlyObjectProperty<Optional<SkeinRow>> chosenProperty() {
+    return chosen.getReadOnlyProperty();
+  }
+
+  /** Chooses a skein, or none. */
+  void choose(Optional<SkeinRow> row) {
+    chosen.set(row);
+  }
+
+  /** Asks the ledger anew; the choice stays with the same skein. */
+  public void refresh() {
+    work.run(new Shelf(studio)::everySkein, latest.only(this::show), status::wrong);
+  }
+
+  private void show(List<ShelfSkein> skeins) {
+    Optional<String> code = chosen.get().map(SkeinRow::code);
+    ever = skeins.stream().map(ShelfSkein::skein).toList();
+    all.setAll(skeins.stream().filter(skein -> !skein.isUsedUp()).map(SkeinRow::of).sorted(SkeinRow.ORDER).toList());
+    summarise();
+    choose(code.flatMap(this::row));
+  }
+
+  private Optional<SkeinRow> row(String code) {
+    return all.stream().filter(row -> row.code().equals(code)).findFirst();
+  }
+
+  private void filter(String asked) {
+    Predicate<String> matches = PlainWords.all(asked);
+    shown.setPredicate(row -> matches.test(row.searched()));
+    summarise();
+  }
+
+  private void summarise() {
+    Length free = shown.stream().map(row -> row.free().length()).reduce(Length.ZERO, Length::plus);
+    String among = shown.size() == all.size() ? "" : " of " + all.size();
+    summary.set(shown.size() + among + (all.size() == 1 ? " skein, " : " skeins, ") + Wording.metres(free) + " free");
+  }
+}

@@ -1,0 +1,109 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.yarn.Skein;
+import java.util.Map;
+import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The chosen skein's page: what it holds, where it lies, what was done with it, and what can be done. */
+final class SkeinPage extends VBox {
+  private final SkeinPageModel model;
+  private final Swatch swatch = Swatch.wide(64);
+  private final Label name = Labels.title("");
+  private final Label code = Labels.quiet("");
+  private final FactList metres = new FactList();
+  private final FactList facts = new FactList();
+  private final VBox history = new VBox();
+
+  SkeinPage(SkeinPageModel model, Recounting recounting, Parting parting, Runnable close) {
+    this.model = model;
+    getStyleClass().add("side-page");
+    addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
+      if (pressed.getCode() == KeyCode.ESCAPE) {
+        close.run();
+      }
+    });
+    Button closing = new Button("Close");
+    closing.getStyleClass().addAll("flat", "small");
+    closing.setId("close-skein");
+    closing.setOnAction(event -> close.run());
+    HBox top = new HBox(new VBox(name, code), Labels.gap(), closing);
+    top.getStyleClass().add("page-top");
+    history.getStyleClass().add("history");
+    VBox body = new VBox(
+        swatch, top, metres, new SkeinActs(recounting, parting), Labels.heading("About it"), facts, Labels.heading("What happened to it"), history);
+    body.getStyleClass().add("side-body");
+    ScrollPane scroll = new ScrollPane(body);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().add(scroll);
+    model.skeinProperty().subscribe(chosen -> chosen.ifPresent(this::show));
+    model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory());
+  }
+
+  private void show(SkeinRow row) {
+    Skein skein = row.skein();
+    swatch.show(skein.hex(), skein.yarn().colour());
+    name.setText(skein.yarn().toString());
+    code.setText(skein.code() + ", " + skein.form() + (skein.opened() ? ", opened" : ", not opened"));
+    showMetres(row);
+    facts.clear();
+    facts.add("Lot", skein.lot());
+    facts.add("Place", skein.location());
+    facts.add("Grist", skein.grist().map(Object::toString).orElse(""));
+    facts.add("Fibre", skein.fibre());
+    facts.add("Cost", skein.cost().map(cost -> cost.getAmount() + " " + cost.getCurrencyUnit().getCode()).orElse(""));
+    facts.add("Received", skein.received().map(Object::toString).orElse(""));
+  }
+
+  private void showMetres(SkeinRow row) {
+    metres.clear();
+    metres.add("Holds", row.held().text());
+    metres.add("Known", known(row));
+    metres.add("Free", row.free().text());
+    each("Set aside for ", row.shelf().reserved());
+    each("On the loom for ", row.shelf().onLoom());
+  }
+
+  private String known(SkeinRow row) {
+    Optional<SkeinEvent> recount = model.history().stream().filter(SkeinEvent::isStandingRecount).findFirst();
+    return recount.map(event -> "recounted " + event.date()).orElseGet(() -> asItCame(row));
+  }
+
+  private static String asItCame(SkeinRow row) {
+    return switch (row.known()) {
+      case WEIGHED -> "by its weight";
+      case LABEL -> "by its label";
+      case UNMEASURED -> "never measured";
+    };
+  }
+
+  private void each(String what, Map<String, Length> byPlan) {
+    byPlan.forEach((plan, length) -> metres.add(what + plan, Wording.metres(length)));
+  }
+
+  private void showHistory() {
+    model.skeinProperty().get().ifPresent(this::showMetres);
+    history.getChildren().setAll(model.history().stream().map(SkeinPage::event).toList());
+  }
+
+  private static Node event(SkeinEvent event) {
+    Label what = new Label(event.what() + (event.takenBack() ? " (taken back)" : ""));
+    what.getStyleClass().add("event");
+    HBox top = new HBox(what, Labels.gap(), Labels.quiet(event.date()));
+    VBox box = new VBox(top, Labels.quiet(event.detail()));
+    Optional.of(event.note()).filter(note -> !note.isBlank()).map(Labels::quiet).ifPresent(box.getChildren()::add);
+    return box;
+  }
+}

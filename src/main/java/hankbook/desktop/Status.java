@@ -1,0 +1,67 @@
+package hankbook.desktop;
+
+import hankbook.exchange.BadInput;
+import hankbook.measure.Unreadable;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.NotDone;
+import java.util.Objects;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** What the status line says: what was last done or what went wrong, and everything said before. */
+public final class Status {
+  /**
+   * One thing said.
+   *
+   * @param text a sentence
+   * @param trouble whether it tells of something that went wrong
+   */
+  public record Said(String text, boolean trouble) {}
+
+  private final ReadOnlyObjectWrapper<Said> last = new ReadOnlyObjectWrapper<>(new Said("", false));
+  private final ObservableList<Said> earlier = FXCollections.observableArrayList();
+  private final ObservableList<Said> earlierSeen = FXCollections.unmodifiableObservableList(earlier);
+
+  public ReadOnlyObjectProperty<Said> lastProperty() {
+    return last.getReadOnlyProperty();
+  }
+
+  /** Everything said since the window opened, newest first. */
+  public ObservableList<Said> earlier() {
+    return earlierSeen;
+  }
+
+  /** Says what was done. */
+  public void done(String text) {
+    say(new Said(text, false));
+  }
+
+  /** Says what went wrong. */
+  public void wrong(Exception trouble) {
+    wrong(words(trouble));
+  }
+
+  /** Says what was not done, where the screen itself says why. */
+  public void wrong(String text) {
+    say(new Said(text, true));
+  }
+
+  private void say(Said said) {
+    earlier.addFirst(said);
+    last.set(said);
+  }
+
+  /** What a failure means to the user. */
+  static String words(Exception trouble) {
+    if (trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable) {
+      return Objects.requireNonNullElse(trouble.getMessage(), "");
+    }
+    if (trouble instanceof Unreadable unreadable) {
+      return "That cannot be read: " + unreadable.getMessage() + ".";
+    }
+    String detail = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
+    return "That did not work, and the fault is Hankbook's own: " + detail + ". The journal shows whether anything was written.";
+  }
+}

@@ -1,0 +1,73 @@
+package hankbook.desktop;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** What was last done or what went wrong, in full, and on request all that was said before. */
+final class StatusLine extends VBox {
+  private static final double EARLIER_HEIGHT = 150;
+
+  StatusLine(Status status, String beside) {
+    getStyleClass().add("status");
+    Region mark = new Region();
+    mark.getStyleClass().add("status-mark");
+    Label text = new Label();
+    text.setId("status");
+    text.getStyleClass().add("said");
+    text.setWrapText(true);
+    text.setMinHeight(USE_PREF_SIZE);
+    text.textProperty().bind(status.lastProperty().map(Status.Said::text));
+    ToggleButton more = new ToggleButton("Earlier");
+    more.getStyleClass().addAll("flat", "small");
+    more.setId("earlier");
+    HBox.setHgrow(text, Priority.ALWAYS);
+    text.setMaxWidth(Double.MAX_VALUE);
+    Label end = Labels.quiet(beside);
+    end.setWrapText(false);
+    end.setMinWidth(USE_PREF_SIZE);
+    more.setMinWidth(USE_PREF_SIZE);
+    HBox line = new HBox(mark, text, end, more);
+    line.getStyleClass().add("status-line");
+    ObservableValue<Boolean> said = Bindings.isNotEmpty(status.earlier());
+    Labels.showOnly(more, said);
+    ListView<Status.Said> earlier = earlier(status);
+    Labels.showOnly(earlier, more.selectedProperty());
+    getChildren().addAll(earlier, line);
+    status.lastProperty().subscribe(last -> {
+      getStyleClass().removeAll("done", "trouble");
+      if (!last.text().isEmpty()) {
+        getStyleClass().add(last.trouble() ? "trouble" : "done");
+      }
+    });
+  }
+
+  private static ListView<Status.Said> earlier(Status status) {
+    ListView<Status.Said> list = new ListView<>(status.earlier());
+    list.setPrefHeight(EARLIER_HEIGHT);
+    list.setAccessibleText("What was said before");
+    list.setCellFactory(view -> new SaidCell());
+    return list;
+  }
+
+  private static final class SaidCell extends ListCell<Status.Said> {
+    SaidCell() {
+      setWrapText(true);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(Status.@Nullable Said said, boolean empty) {
+      super.updateItem(said, empty);
+      setText(empty || said == null ? null : said.text());
+    }
+  }
+}

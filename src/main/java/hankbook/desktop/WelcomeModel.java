@@ -1,0 +1,85 @@
+package hankbook.desktop;
+
+import hankbook.exchange.BadInput;
+import hankbook.studio.Receive;
+import hankbook.studio.SampleStudio;
+import hankbook.studio.Studio;
+import hankbook.studio.TextFile;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** The three ways to begin a blank book. */
+public final class WelcomeModel {
+  private final Studio studio;
+  private final Work work;
+  private final Status status;
+  private final Runnable begun;
+  private final ObservableList<String> faults = FXCollections.observableArrayList();
+  private final ObservableList<String> faultsSeen = FXCollections.unmodifiableObservableList(faults);
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
+
+  /** @param begun what follows once the book is begun */
+  public WelcomeModel(Studio studio, Work work, Status status, Runnable begun) {
+    this.studio = studio;
+    this.work = work;
+    this.status = status;
+    this.begun = begun;
+  }
+
+  /** What is wrong with the stock file that was chosen last; nothing of it was taken. */
+  ObservableList<String> faults() {
+    return faultsSeen;
+  }
+
+  /** Whether something is being brought in. */
+  ReadOnlyBooleanProperty busyProperty() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Begins with the sample studio. */
+  void sample() {
+    begin(() -> {
+      SampleStudio.fill(studio);
+      return "The sample studio is on the shelf.";
+    });
+  }
+
+  /** Begins with a stock file, all of it or nothing. */
+  void stockFile(Path file) {
+    begin(() -> {
+      Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file));
+      return "Received " + Wording.count(came.received(), "skein", "skeins") + " from " + file.getFileName() + ".";
+    });
+  }
+
+  /** Begins with nothing. */
+  void blankBook() {
+    begun.run();
+  }
+
+  private void begin(Callable<String> way) {
+    faults.clear();
+    busy.set(true);
+    work.run(way, this::done, this::refused);
+  }
+
+  private void done(String words) {
+    busy.set(false);
+    status.done(words);
+    begun.run();
+  }
+
+  private void refused(Exception trouble) {
+    busy.set(false);
+    if (trouble instanceof BadInput bad) {
+      faults.setAll(bad.faults());
+      status.wrong("Nothing was taken from the file; what is wrong with it is listed above.");
+    } else {
+      status.wrong(trouble);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package hankbook.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+
+/** What a blank book shows: three ways to begin. */
+public final class WelcomeView extends VBox {
+  private final WelcomeModel model;
+  private final Supplier<Optional<Path>> chooser;
+
+  /** @param chooser asks the user for a file */
+  public WelcomeView(WelcomeModel model, Supplier<Optional<Path>> chooser) {
+    this.model = model;
+    this.chooser = chooser;
+    getStyleClass().addAll("screen", "welcome");
+    HBox ways = new HBox(
+        way("begin-file", "Your own stock file", "A CSV file with one row for each skein: code, yarn and colour, and whatever else you know of it.",
+            "Choose a stock file…", this::file),
+        way("begin-sample", "The sample studio", "An invented shelf of 58 skeins and four plans, to try everything with. Keep it in a book of its own.",
+            "Fill with the sample studio", model::sample),
+        way("begin-blank", "A blank book", "Nothing on the shelf yet; receive skeins one by one.", "Begin blank", model::blankBook));
+    ways.getStyleClass().add("ways");
+    ways.disableProperty().bind(model.busyProperty());
+    getChildren().addAll(
+        Labels.title("This book is blank"), Labels.quiet("Hankbook keeps what yarn there is, what is promised to which cloth, and whether it will do. How shall it begin?"),
+        ways, faults());
+  }
+
+  /** Asks for a stock file in a window of the system. */
+  public static Supplier<Optional<Path>> fileChooser(Node owner) {
+    return () -> {
+      FileChooser chooser = new FileChooser();
+      chooser.setTitle("Choose a stock file");
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Stock file", "*.csv"), new FileChooser.ExtensionFilter("Any file", "*.*"));
+      return Optional.ofNullable(chooser.showOpenDialog(owner.getScene().getWindow())).map(File::toPath);
+    };
+  }
+
+  private void file() {
+    chooser.get().ifPresent(model::stockFile);
+  }
+
+  private static Node way(String id, String name, String words, String act, Runnable doing) {
+    Button button = new Button(act);
+    button.setId(id);
+    button.setOnAction(event -> doing.run());
+    VBox room = new VBox();
+    VBox.setVgrow(room, Priority.ALWAYS);
+    VBox way = new VBox(Labels.heading(name), Labels.quiet(words), room, button);
+    way.getStyleClass().add("way");
+    HBox.setHgrow(way, Priority.ALWAYS);
+    return way;
+  }
+
+  private Node faults() {
+    Label heading = Labels.heading("");
+    heading.textProperty().bind(Bindings.size(model.faults()).map(size -> "Nothing was taken from the file: " + Wording.count(size.intValue(), "fault", "faults")));
+    ListView<String> list = new ListView<>(model.faults());
+    list.setId("faults");
+    list.setAccessibleText("Faults in the file");
+    VBox.setVgrow(list, Priority.ALWAYS);
+    VBox box = new VBox(heading, list);
+    box.getStyleClass().add("faults");
+    VBox.setVgrow(box, Priority.ALWAYS);
+    Labels.showOnly(box, Bindings.isNotEmpty(model.faults()));
+    return box;
+  }
+}

@@ -1,0 +1,75 @@
+package hankbook.desktop;
+
+import hankbook.store.LedgerAddress;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.NotDone;
+import hankbook.studio.Studio;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.framework.junit5.ApplicationTest;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The whole window over a ledger file of its own. */
+abstract class ScreenTest extends ApplicationTest {
+  private static final Clock NOON = Clock.fixed(Instant.parse("2026-03-14T12:00:00Z"), ZoneOffset.UTC);
+
+  @TempDir
+  static Path dir;
+
+  private @Nullable Studio studio;
+
+  /** Fills the ledger before the window opens. */
+  void fill(Studio blank) throws NotDone {}
+
+  /** The file that the user chooses when asked. */
+  Optional<Path> file() {
+    return Optional.empty();
+  }
+
+  double width() {
+    return 1000;
+  }
+
+  final Studio studio() {
+    return Objects.requireNonNull(studio);
+  }
+
+  final String textOf(String query) {
+    return lookup(query).queryAs(Labeled.class).getText();
+  }
+
+  /** Waits until the screen stands still. */
+  final void settle() {
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  @Override
+  public void start(Stage stage) throws LedgerUnavailable, NotDone {
+    studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
+    fill(studio);
+    Home home = new Home(studio, new Work(Runnable::run, Platform::runLater), new Status(), new Label("Plans"), () -> {});
+    Scene scene = new Scene(home.node(), width(), 760);
+    Theme.LIGHT.on(scene);
+    stage.setScene(scene);
+    stage.show();
+    home.begin(scene, this::file);
+  }
+
+  @AfterEach
+  void closeLedger() {
+    studio().close();
+  }
+}

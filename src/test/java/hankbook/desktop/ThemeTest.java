@@ -1,0 +1,60 @@
+package hankbook.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import javafx.scene.paint.Color;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ThemeTest {
+  private static final Pattern ROLE = Pattern.compile("(-(?:color|hb)-[a-z0-9-]+): (#[0-9a-f]{6});");
+
+  /** The least contrast for text: WCAG 2.2, success criterion 1.4.3. */
+  private static final double LEAST = 4.5;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"light.css", "dark.css"})
+  void everyTextStandsOutFromWhatItStandsOn(String sheet) throws IOException {
+    Map<String, String> roles = roles(sheet);
+    for (String text : List.of("-color-fg-default", "-color-fg-muted", "-color-accent-fg", "-color-danger-fg")) {
+      for (String ground : List.of("-color-bg-default", "-color-bg-subtle", "-hb-ground", "-hb-chosen", "-hb-navigation")) {
+        assertThat(contrast(role(roles, text), role(roles, ground))).as("%s on %s in %s", text, ground, sheet).isGreaterThanOrEqualTo(LEAST);
+      }
+    }
+    assertThat(contrast(role(roles, "-color-fg-emphasis"), role(roles, "-color-accent-emphasis"))).isGreaterThanOrEqualTo(LEAST);
+  }
+
+  private static Map<String, String> roles(String sheet) throws IOException {
+    try (InputStream in = Objects.requireNonNull(Theme.class.getResourceAsStream(sheet))) {
+      return ROLE.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8)).results()
+          .collect(Collectors.toMap(found -> found.group(1), found -> found.group(2)));
+    }
+  }
+
+  private static Color role(Map<String, String> roles, String name) {
+    return Color.web(Objects.requireNonNull(roles.get(name), name));
+  }
+
+  /** Contrast ratio after WCAG 2.2. */
+  private static double contrast(Color one, Color other) {
+    double lighter = Math.max(luminance(one), luminance(other));
+    double darker = Math.min(luminance(one), luminance(other));
+    return (lighter + 0.05) / (darker + 0.05);
+  }
+
+  private static double luminance(Color colour) {
+    return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
+  }
+
+  private static double linear(double channel) {
+    return channel <= 0.04045 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
+  }
+}
