@@ -24,8 +24,7 @@ final class CoverCard extends VBox {
     HBox figures = new HBox(
         figure("need", Wording.metres(cover.need())),
         figure("free", Wording.metres(cover.free())),
-        figure("margin", signed(cover.margin())),
-        figure("uncertainty", "± " + Wording.metres(cover.uncertainty())));
+        figure("margin ± uncertainty", signed(cover.margin()) + " ± " + Wording.metres(cover.uncertainty())));
     figures.getStyleClass().add("cover-figures");
     Label risk = new Label(PlanWords.risk(cover));
     risk.getStyleClass().addAll(Styles.TEXT_SMALL, "cover-risk");

@@ -36,7 +36,17 @@ final class InOrder implements Executor {
         }
         next = waiting.remove();
       }
+      runOne(next);
+    }
+  }
+
+  /** One that breaks must not keep the others waiting for ever. */
+  private static void runOne(Runnable next) {
+    try {
       next.run();
+    } catch (RuntimeException broken) {
+      Thread thread = Thread.currentThread();
+      thread.getUncaughtExceptionHandler().uncaughtException(thread, broken);
     }
   }
 }

@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 final class PlanAnswerView extends VBox {
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
-  private static final double ROOM_FOR_TWO = 640;
+  private static final double ROOM_FOR_TWO = 600;
   private static final double GAP = 20;
 
   private final PlansModel model;
@@ -75,6 +75,7 @@ final class PlanAnswerView extends VBox {
   private static VBox column() {
     VBox column = new VBox();
     column.getStyleClass().add("plan-column");
+    column.setMinWidth(0);
     return column;
   }
 

@@ -25,14 +25,14 @@ final class PlanFieldRow extends FlowPane {
 
   static double width(PlanField field) {
     if (NAMES.contains(field.key())) {
-      return 120;
+      return 112;
     }
     if (COUNTS.contains(field.key()) || (field.key().equals("ends") && field.part() == PlanPart.ORDER)) {
-      return 54;
+      return 48;
     }
     return switch (field.part()) {
-      case WARP, ALLOWANCES, WINDING -> 122;
-      case ORDER, WEFT -> field.key().equals("colour") ? 104 : field.key().equals("length") ? 108 : 84;
+      case WARP, ALLOWANCES, WINDING -> 104;
+      case ORDER, WEFT -> field.key().equals("colour") ? 98 : field.key().equals("length") ? 108 : 84;
       case PLAN, PIECES, SECTIONS -> 84;
     };
   }

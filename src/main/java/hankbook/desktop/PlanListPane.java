@@ -29,7 +29,7 @@ final class PlanListPane extends VBox {
         model.choose(row.name());
       }
     });
-    model.chosenProperty().subscribe(row -> row.ifPresent(chosen -> list.getSelectionModel().select(chosen)));
+    model.chosenProperty().subscribe(row -> row.ifPresentOrElse(list.getSelectionModel()::select, list.getSelectionModel()::clearSelection));
     getChildren().addAll(begin(), list);
   }
 

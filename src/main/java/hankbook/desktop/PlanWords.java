@@ -47,7 +47,7 @@ final class PlanWords {
       case "widthShrinkage" -> "Shrinkage, width";
       case "sampling" -> "Sampling";
       case "loomWaste" -> "Loom waste";
-      case "gap" -> "Gap between pieces";
+      case "gap" -> "Gap between";
       case "winding" -> "Winding loss";
       case "repairEnds" -> "Repair ends";
       case "roundUpTo" -> "Round warp up to";

@@ -84,16 +84,16 @@ public final class PlansModel {
   }
 
   private void show(List<String> names) {
+    chosen.get().filter(row -> !names.contains(row.name())).ifPresent(_ -> leave());
     plans.removeIf(row -> !names.contains(row.name()));
-    chosen.get().filter(row -> !plans.contains(row)).ifPresent(_ -> leave());
     names.stream().filter(name -> row(name).isEmpty()).forEach(name -> plans.add(new PlanRow(name)));
     plans.sort(BY_NAME);
     plans.forEach(this::reckon);
   }
 
   private void leave() {
-    editor.close();
     chosen.set(Optional.empty());
+    editor.close();
   }
 
   private void reckon(PlanRow row) {

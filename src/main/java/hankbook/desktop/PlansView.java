@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import java.util.Objects;
+import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -18,7 +19,8 @@ public final class PlansView extends BorderPane {
 
   private final PlansModel model;
   private final SplitPane open = new SplitPane();
-  private final Label none = new Label("Choose a plan, or begin a new one.");
+  private Optional<Orientation> turned = Optional.empty();
+  private final Label none = new Label();
 
   public PlansView(PlansModel model) {
     this.model = model;
@@ -28,7 +30,9 @@ public final class PlansView extends BorderPane {
     open.getStyleClass().add("plan-open");
     open.getItems().addAll(scrolled(new PlanForm(model)), answer());
     open.widthProperty().subscribe(width -> turn(width.doubleValue()));
-    none.getStyleClass().add(Styles.TEXT_MUTED);
+    none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
+    none.setWrapText(true);
+    model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
     setCenter(new StackPane(open, none));
     model.editor().nameProperty().subscribe(this::showOpen);
   }
@@ -54,9 +58,10 @@ public final class PlansView extends BorderPane {
   private void turn(double width) {
     boolean wide = width >= ROOM_FOR_BOTH;
     Orientation wanted = wide ? Orientation.HORIZONTAL : Orientation.VERTICAL;
-    if (width > 0 && open.getOrientation() != wanted) {
+    if (width > 0 && !turned.equals(Optional.of(wanted))) {
+      turned = Optional.of(wanted);
       open.setOrientation(wanted);
-      open.setDividerPositions(wide ? 0.55 : 0.48);
+      open.setDividerPositions(wide ? 0.54 : 0.48);
     }
   }
 

@@ -12,8 +12,10 @@ import hankbook.studio.Journal;
 import hankbook.studio.Plans;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -215,6 +217,32 @@ class PlansModelTest {
         model.remedies().putBack();
       }
     }
+  }
+
+  @Test
+  void whatMayHaveBeenDoneIsTriedAgainUnderTheSameIdSoThatItIsDoneOnce() {
+    List<Object> ids = new ArrayList<>();
+    PlanDesk breaking = failingAfter("reserve", ids);
+    model = new PlansModel(breaking, new Work(Runnable::run, Runnable::run), () -> moved++);
+    open("Quay towels").act(PlanAct.RESERVE);
+    assertThat(model.acts().saidProperty().get().text()).startsWith("That did not work, and the fault is Hankbook's own: the line went dead.");
+    model.act(PlanAct.RESERVE);
+    assertThat(ids).hasSize(2);
+    assertThat(ids.get(0)).isEqualTo(ids.get(1));
+    assertThat(moves()).containsExactly(EntryKind.RESERVE);
+  }
+
+  /** A desk of which one act is done but never answered. */
+  private PlanDesk failingAfter(String act, List<Object> ids) {
+    PlanDesk desk = new StudioPlanDesk(studio);
+    return (PlanDesk) Proxy.newProxyInstance(getClass().getClassLoader(), new Class<?>[] {PlanDesk.class}, (_, method, given) -> {
+      Object answer = method.invoke(desk, given);
+      if (method.getName().equals(act)) {
+        ids.add(given[0]);
+        throw new IllegalStateException("the line went dead");
+      }
+      return answer;
+    });
   }
 
   @Test

@@ -155,6 +155,35 @@ class PlansViewTest extends ApplicationTest {
   }
 
   @Test
+  void aRemedyOfAShortPlanIsTriedAndPutBack() throws TimeoutException {
+    open("Linen runner");
+    assertThat(verdict()).isEqualTo("SHORT");
+    until(() -> lookup("#try-length").tryQuery().isPresent());
+    interact(() -> button("try-length").fire());
+    until(() -> !verdict().equals("SHORT"));
+    assertThat(field("warp.length", TextField.class).getText()).isEqualTo("5.2 m");
+    interact(() -> button("put-back").fire());
+    until(() -> verdict().equals("SHORT"));
+    assertThat(field("warp.length", TextField.class).getText()).isEqualTo("5.22 m");
+  }
+
+  @Test
+  void aPlanThatIsPutAwayLeavesNoPlanOpenAndSaysSo() throws TimeoutException {
+    open("Linen runner");
+    clickOn("#plan-put-away");
+    until(() -> model.editor().nameProperty().get().isEmpty());
+    assertThat(lookup(".plan-none").queryLabeled().getText()).isEqualTo("Put away: the plan is off the list. Choose a plan, or begin a new one.");
+    assertThat(new Plans(studio).names()).doesNotContain("Linen runner");
+  }
+
+  @Test
+  void aNameThatIsTakenIsRefusedBesideTheList() throws TimeoutException {
+    until(() -> lookup("Quay towels").tryQuery().isPresent());
+    clickOn("#new-plan-name").write("Quay towels\n");
+    assertThat(lookup(".plan-none").queryLabeled().getText()).startsWith("There is a plan named Quay towels already.");
+  }
+
+  @Test
   void everyFieldIsReachedByTheTabulatorInReadingOrder() throws TimeoutException {
     open("Quay towels");
     interact(() -> field("pieces[1].name", Node.class).requestFocus());
