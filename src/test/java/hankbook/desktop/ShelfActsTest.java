@@ -68,7 +68,7 @@ class ShelfActsTest {
     assertThat(receiving.field("code").get()).isEqualTo("S002");
     type("code", "S001");
     assertThat(receiving.message("code").get()).isEqualTo("Another skein bears this code.");
-    assertThat(receiving.possibleProperty().get()).isFalse();
+    assertThat(receiving.act().isPossible()).isFalse();
   }
 
   @Test
@@ -92,7 +92,7 @@ class ShelfActsTest {
     assertThat(recounting.found().messageProperty().get()).startsWith("Wanted: a length such as");
     recounting.record();
     recounting.found().textProperty().set("1600 m");
-    assertThat(recounting.whyNotProperty().get()).isEqualTo("That is what the ledger says already.");
+    assertThat(recounting.act().whyNotProperty().get()).isEqualTo("That is what the ledger says already.");
     recounting.found().textProperty().set("1580 m");
     assertThat(recounting.readingProperty().get()).isEqualTo("20.0 m less than the ledger says.");
     recounting.record();
