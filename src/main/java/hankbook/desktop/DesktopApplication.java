@@ -32,6 +32,7 @@ public final class DesktopApplication extends Application {
 
   @Override
   public void start(Stage stage) {
+    Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> status.wrong(Status.words(fault)));
     Theme.LIGHT.on(scene);
     stage.setTitle("Hankbook");
     stage.setMinWidth(LEAST_WIDTH);

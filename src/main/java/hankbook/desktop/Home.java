@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.layout.StackPane;
 
 /** Everything in the window for one open ledger: its models, its screens, and what they tell each other. */
 public final class Home {
@@ -53,12 +54,15 @@ public final class Home {
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     window.listenTo(scene, this::receive);
+    window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     work.run(studio::isBlank, blank -> begin(blank, chooser), status::wrong);
   }
 
   private void begin(boolean blank, Supplier<Optional<Path>> chooser) {
     if (blank) {
-      window.showInstead(new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser));
+      WelcomeView welcome = new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser);
+      window.showInstead(welcome);
+      welcome.begin();
     } else {
       toShelf();
     }

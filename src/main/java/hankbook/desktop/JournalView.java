@@ -63,7 +63,7 @@ public final class JournalView extends BorderPane {
     reason.textProperty().bindBidirectional(taking.reasonProperty());
     reason.setOnAction(event -> taking.takeBack());
     HBox.setHgrow(reason, Priority.ALWAYS);
-    ActButton act = new ActButton("Take back this entry", taking::takeBack, taking.possibleProperty(), taking.whyNotProperty()).named("take-back");
+    ActButton act = new ActButton("Take back this entry", taking::takeBack, taking.act().possibleProperty(), taking.act().whyNotProperty()).named("take-back");
     Label refusal = Labels.fault(taking.refusalProperty());
     refusal.setId("refusal");
     HBox line = new HBox(reason, act);

@@ -4,34 +4,31 @@ import hankbook.measure.Length;
 import hankbook.studio.PartWith;
 import hankbook.studio.Studio;
 import java.util.Optional;
-import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
 /** Letting some of the chosen skein leave the house: sold, given or lost. */
 public final class Parting {
   private final Studio studio;
-  private final Work work;
   private final Status status;
   private final Runnable after;
+  private final Act act;
   private final TypedLength length = new TypedLength();
   private final StringProperty note = new SimpleStringProperty("");
-  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
-  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private Optional<SkeinRow> skein = Optional.empty();
-  private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is written down */
   public Parting(Studio studio, Work work, Status status, Runnable after) {
     this.studio = studio;
-    this.work = work;
     this.status = status;
     this.after = after;
+    act = new Act(work);
     length.lengthProperty().subscribe(gone -> judge());
+    note.subscribe(text -> judge());
+  }
+
+  Act act() {
+    return act;
   }
 
   TypedLength length() {
@@ -40,15 +37,6 @@ public final class Parting {
 
   StringProperty noteProperty() {
     return note;
-  }
-
-  /** Why it cannot be written down as it stands, or empty. */
-  ReadOnlyStringProperty whyNotProperty() {
-    return whyNot.getReadOnlyProperty();
-  }
-
-  ReadOnlyBooleanProperty possibleProperty() {
-    return possible.getReadOnlyProperty();
   }
 
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
@@ -63,37 +51,28 @@ public final class Parting {
 
   /** Writes down that it left. */
   void record() {
-    judge();
-    if (possible.get()) {
+    if (act.isPossible()) {
       String code = skein.orElseThrow().code();
       Length gone = length.length().orElseThrow();
-      UUID mine = id;
-      String why = note.get().strip();
-      work.run(
-          () -> {
-            new PartWith(studio).skein(mine, code, gone, why);
-            return code;
-          },
-          done -> {
-            status.done("Parted with " + Wording.metres(gone) + " of " + done + ".");
-            clear();
-            after.run();
-          },
-          status::wrong);
+      String whereTo = note.get().strip();
+      act.attempt(id -> new PartWith(studio).skein(id, code, gone, whereTo), () -> recorded(code, gone), status::wrong);
     }
   }
 
+  private void recorded(String code, Length gone) {
+    status.done("Parted with " + Wording.metres(gone) + " of " + code + ".");
+    clear();
+    after.run();
+  }
+
   private void clear() {
-    id = UUID.randomUUID();
     length.textProperty().set("");
     note.set("");
   }
 
   private void judge() {
-    Length free = skein.map(row -> row.free().length()).orElse(Length.ZERO);
-    String why = whyNot(free);
-    whyNot.set(why);
-    possible.set(why.isEmpty());
+    act.renew();
+    act.judge(whyNot(skein.map(row -> row.free().length()).orElse(Length.ZERO)));
   }
 
   private String whyNot(Length free) {

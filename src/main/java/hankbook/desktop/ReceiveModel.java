@@ -10,11 +10,8 @@ import hankbook.yarn.Skein;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -23,16 +20,13 @@ import javafx.beans.property.StringProperty;
 /** The form by which one skein is received. Its fields are the columns of a stock file and are read by the same rules. */
 public final class ReceiveModel {
   private final Studio studio;
-  private final Work work;
   private final Status status;
   private final Supplier<List<Skein>> shelf;
   private final Runnable after;
+  private final Act act;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
-  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
-  private UUID id = UUID.randomUUID();
 
   /**
    * @param shelf what is on the shelf already, to propose a code and to know a repeated one
@@ -40,13 +34,13 @@ public final class ReceiveModel {
    */
   public ReceiveModel(Studio studio, Work work, Status status, Supplier<List<Skein>> shelf, Runnable after) {
     this.studio = studio;
-    this.work = work;
+    act = new Act(work);
     this.status = status;
     this.shelf = shelf;
     this.after = after;
     StockFile.COLUMNS.forEach(column -> fields.put(column, new SimpleStringProperty("")));
     StockFile.COLUMNS.forEach(column -> messages.put(column, new ReadOnlyStringWrapper("")));
-    fields.values().forEach(field -> field.subscribe(text -> judge()));
+    fields.values().forEach(field -> field.subscribe(text -> changed()));
   }
 
   /** What is typed in a column's field. */
@@ -64,13 +58,8 @@ public final class ReceiveModel {
     return reading.getReadOnlyProperty();
   }
 
-  /** Why it cannot be received as it stands, or empty. */
-  ReadOnlyStringProperty whyNotProperty() {
-    return whyNot.getReadOnlyProperty();
-  }
-
-  ReadOnlyBooleanProperty possibleProperty() {
-    return possible.getReadOnlyProperty();
+  Act act() {
+    return act;
   }
 
   /** Proposes the next free code where none is typed; all else stays as it was left. */
@@ -96,22 +85,14 @@ public final class ReceiveModel {
   /** Receives the skein. */
   void receive() {
     RowReading row = judge();
-    if (possible.get()) {
+    if (act.isPossible()) {
       Skein skein = row.skein().orElseThrow();
-      UUID mine = id;
-      work.run(
-          () -> {
-            new Receive(studio).skein(mine, skein);
-            return skein;
-          },
-          this::received,
-          status::wrong);
+      act.attempt(id -> new Receive(studio).skein(id, skein), () -> received(skein), status::wrong);
     }
   }
 
   private void received(Skein skein) {
     status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
-    id = UUID.randomUUID();
     List.of("length", "gross", "cost").forEach(column -> field(column).set(""));
     field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
     after.run();
@@ -121,6 +102,11 @@ public final class ReceiveModel {
     if (field(column).get().isBlank()) {
       field(column).set(text);
     }
+  }
+
+  private void changed() {
+    act.renew();
+    judge();
   }
 
   private RowReading judge() {
@@ -133,8 +119,7 @@ public final class ReceiveModel {
       known(messages, "code").set("Another skein bears this code.");
     }
     reading.set(Counting.words(row.measurement(), texts));
-    whyNot.set(whyNot(row));
-    possible.set(whyNot.get().isEmpty());
+    act.judge(whyNot(row));
     return row;
   }
 

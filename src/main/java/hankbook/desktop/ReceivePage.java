@@ -3,11 +3,9 @@ package hankbook.desktop;
 import hankbook.yarn.PackageForm;
 import java.util.Arrays;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -15,28 +13,18 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The form for receiving a skein, beside the table. */
-final class ReceivePage extends VBox {
+final class ReceivePage extends SidePage {
   private final ReceiveModel model;
   private final GridPane grid = new GridPane();
   private final FieldBox first;
 
   ReceivePage(ReceiveModel model, Runnable close) {
+    super(close);
     this.model = model;
-    getStyleClass().add("side-page");
-    Button closing = new Button("Close");
-    closing.getStyleClass().addAll("flat", "small");
-    closing.setOnAction(event -> close.run());
-    HBox top = new HBox(Labels.title("Receive a skein"), Labels.gap(), closing);
-    top.getStyleClass().add("page-top");
     first = box("code", "Code", "");
     layOut();
-    VBox body = new VBox(top, grid);
-    body.getStyleClass().add("side-body");
-    ScrollPane scroll = new ScrollPane(body);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(scroll, foot());
+    fill(heading(Labels.title("Receive a skein")), grid);
+    getChildren().add(foot());
   }
 
   /** Takes the keyboard; before the first pulse the fields would not be in the scene yet. */
@@ -71,7 +59,7 @@ final class ReceivePage extends VBox {
     Label reading = Labels.quiet(model.readingProperty());
     reading.setId("reading");
     VBox foot = new VBox(
-        reading, new ActButton("Receive skein", model::receive, model.possibleProperty(), model.whyNotProperty()).named("receive").main());
+        reading, new ActButton("Receive skein", model::receive, model.act().possibleProperty(), model.act().whyNotProperty()).named("receive").main());
     foot.getStyleClass().add("side-foot");
     return foot;
   }

@@ -4,9 +4,6 @@ import hankbook.measure.Length;
 import hankbook.studio.Recount;
 import hankbook.studio.Studio;
 import java.util.Optional;
-import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -15,24 +12,26 @@ import javafx.beans.property.StringProperty;
 /** Measuring the chosen skein again. What is measured is the whole skein: what is set aside is still wound on it. */
 public final class Recounting {
   private final Studio studio;
-  private final Work work;
   private final Status status;
   private final Runnable after;
+  private final Act act;
   private final TypedLength found = new TypedLength();
   private final StringProperty note = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
-  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private Optional<SkeinRow> skein = Optional.empty();
-  private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is written down */
   public Recounting(Studio studio, Work work, Status status, Runnable after) {
     this.studio = studio;
-    this.work = work;
     this.status = status;
     this.after = after;
+    act = new Act(work);
     found.lengthProperty().subscribe(length -> judge());
+    note.subscribe(text -> judge());
+  }
+
+  Act act() {
+    return act;
   }
 
   TypedLength found() {
@@ -48,15 +47,6 @@ public final class Recounting {
     return reading.getReadOnlyProperty();
   }
 
-  /** Why it cannot be written down as it stands, or empty. */
-  ReadOnlyStringProperty whyNotProperty() {
-    return whyNot.getReadOnlyProperty();
-  }
-
-  ReadOnlyBooleanProperty possibleProperty() {
-    return possible.getReadOnlyProperty();
-  }
-
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));
@@ -69,28 +59,22 @@ public final class Recounting {
 
   /** Writes down what was found. */
   void record() {
-    judge();
-    if (possible.get()) {
+    if (act.isPossible()) {
       SkeinRow row = skein.orElseThrow();
       Length whole = found.length().orElseThrow();
-      UUID mine = id;
-      String why = note.get().strip();
-      work.run(
-          () -> {
-            new Recount(studio).skein(mine, row.code(), whole.minus(row.reserved().length()), why);
-            return row.code();
-          },
-          code -> {
-            status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
-            clear();
-            after.run();
-          },
-          status::wrong);
+      Length free = whole.minus(row.reserved().length());
+      String how = note.get().strip();
+      act.attempt(id -> new Recount(studio).skein(id, row.code(), free, how), () -> recorded(row.code(), whole), status::wrong);
     }
   }
 
+  private void recorded(String code, Length whole) {
+    status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
+    clear();
+    after.run();
+  }
+
   private void clear() {
-    id = UUID.randomUUID();
     found.textProperty().set("");
     note.set("");
   }
@@ -99,10 +83,9 @@ public final class Recounting {
     Optional<Length> whole = skein.flatMap(row -> found.length());
     Length aside = skein.map(row -> row.reserved().length()).orElse(Length.ZERO);
     Length before = skein.map(row -> row.free().length().plus(aside)).orElse(Length.ZERO);
-    String why = whole.map(length -> whyNot(length, before, aside)).orElse("Type what it measures now.");
-    whyNot.set(why);
-    possible.set(why.isEmpty());
-    reading.set(whole.filter(length -> why.isEmpty()).map(length -> difference(length.minus(before))).orElse(""));
+    act.renew();
+    act.judge(whole.map(length -> whyNot(length, before, aside)).orElse("Type what it measures now."));
+    reading.set(whole.filter(length -> act.isPossible()).map(length -> difference(length.minus(before))).orElse(""));
   }
 
   private static String whyNot(Length whole, Length before, Length aside) {

@@ -17,7 +17,7 @@ final class SkeinActs extends VBox {
         new FieldBox("The whole skein measures now", "1420 m", model.found().textProperty(), model.found().messageProperty()).named("recount-length");
     FieldBox note = new FieldBox("Note", "how it was measured", model.noteProperty(), new SimpleStringProperty("")).named("recount-note");
     found.field().setOnAction(event -> model.record());
-    ActButton act = new ActButton("Write down the measure", model::record, model.possibleProperty(), model.whyNotProperty()).named("recount");
+    ActButton act = new ActButton("Write down the measure", model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("recount");
     return new VBox(
         Labels.quiet("With what is set aside for plans, without what is on a loom."), found, Labels.quiet(model.readingProperty()), note, act);
   }
@@ -26,7 +26,7 @@ final class SkeinActs extends VBox {
     FieldBox length = new FieldBox("How much leaves", "50 m", model.length().textProperty(), model.length().messageProperty()).named("part-length");
     FieldBox note = new FieldBox("Where to", "sold, given, lost", model.noteProperty(), new SimpleStringProperty("")).named("part-note");
     length.field().setOnAction(event -> model.record());
-    ActButton act = new ActButton("Part with yarn", model::record, model.possibleProperty(), model.whyNotProperty()).named("part");
+    ActButton act = new ActButton("Part with yarn", model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("part");
     return new VBox(length, note, act);
   }
 

@@ -6,17 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The chosen skein's page: what it holds, where it lies, what was done with it, and what can be done. */
-final class SkeinPage extends VBox {
+final class SkeinPage extends SidePage {
   private final SkeinPageModel model;
   private final Swatch swatch = Swatch.wide(64);
   private final Label name = Labels.title("");
@@ -26,28 +21,12 @@ final class SkeinPage extends VBox {
   private final VBox history = new VBox();
 
   SkeinPage(SkeinPageModel model, Recounting recounting, Parting parting, Runnable close) {
+    super(close);
     this.model = model;
-    getStyleClass().add("side-page");
-    addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
-      if (pressed.getCode() == KeyCode.ESCAPE) {
-        close.run();
-      }
-    });
-    Button closing = new Button("Close");
-    closing.getStyleClass().addAll("flat", "small");
-    closing.setId("close-skein");
-    closing.setOnAction(event -> close.run());
-    HBox top = new HBox(new VBox(name, code), Labels.gap(), closing);
-    top.getStyleClass().add("page-top");
     history.getStyleClass().add("history");
-    VBox body = new VBox(
-        swatch, top, metres, new SkeinActs(recounting, parting), Labels.heading("About it"), facts, Labels.heading("What happened to it"), history);
-    body.getStyleClass().add("side-body");
-    ScrollPane scroll = new ScrollPane(body);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().add(scroll);
+    fill(
+        swatch, heading(new VBox(name, code)), metres, new SkeinActs(recounting, parting), Labels.heading("About it"), facts,
+        Labels.heading("What happened to it"), history);
     model.skeinProperty().subscribe(chosen -> chosen.ifPresent(this::show));
     model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory());
   }

@@ -20,6 +20,7 @@ public final class SkeinPageModel {
   private final ReadOnlyObjectWrapper<Optional<SkeinRow>> skein = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObservableList<SkeinEvent> history = FXCollections.observableArrayList();
   private final ObservableList<SkeinEvent> historySeen = FXCollections.unmodifiableObservableList(history);
+  private volatile String asked = "";
 
   public SkeinPageModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -43,10 +44,15 @@ public final class SkeinPageModel {
     if (another) {
       history.clear();
     }
+    asked = row.map(SkeinRow::code).orElse("");
     row.ifPresent(chosen -> work.run(() -> events(chosen.code()), latest.only(history::setAll), status::wrong));
   }
 
+  /** Nothing for a skein that was left again before its turn came: a key held down passes many. */
   private List<SkeinEvent> events(String code) {
+    if (!code.equals(asked)) {
+      return List.of();
+    }
     return new Journal(studio).newestFirst().stream().filter(entry -> touches(entry, code)).map(entry -> SkeinEvent.of(entry, code)).toList();
   }
 

@@ -54,7 +54,7 @@ public final class Status {
   }
 
   /** What a failure means to the user. */
-  static String words(Exception trouble) {
+  static String words(Throwable trouble) {
     if (trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
     }

@@ -4,9 +4,6 @@ import hankbook.studio.NotDone;
 import hankbook.studio.Reverse;
 import hankbook.studio.Studio;
 import java.util.Optional;
-import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -15,32 +12,28 @@ import javafx.beans.property.StringProperty;
 /** Taking the chosen entry back, with a reason. A refusal is said in place and the reason stays as it was typed. */
 public final class TakingBack {
   private final Studio studio;
-  private final Work work;
   private final Status status;
   private final Runnable after;
+  private final Act act;
   private final StringProperty reason = new SimpleStringProperty("");
-  private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
-  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private Optional<JournalRow> entry = Optional.empty();
-  private UUID id = UUID.randomUUID();
 
   /** @param after what follows once it is taken back */
   public TakingBack(Studio studio, Work work, Status status, Runnable after) {
     this.studio = studio;
-    this.work = work;
     this.status = status;
     this.after = after;
+    act = new Act(work);
     reason.subscribe(text -> judge());
+  }
+
+  Act act() {
+    return act;
   }
 
   StringProperty reasonProperty() {
     return reason;
-  }
-
-  /** Why it cannot be tried as it stands, or empty. */
-  ReadOnlyStringProperty whyNotProperty() {
-    return whyNot.getReadOnlyProperty();
   }
 
   /** Why the ledger would not take it back, or empty. */
@@ -48,16 +41,11 @@ public final class TakingBack {
     return refusal.getReadOnlyProperty();
   }
 
-  ReadOnlyBooleanProperty possibleProperty() {
-    return possible.getReadOnlyProperty();
-  }
-
   /** Turns to an entry, or to none; the reason typed for another one is cleared. */
   void turnTo(Optional<JournalRow> row) {
     boolean another = !row.map(JournalRow::id).equals(entry.map(JournalRow::id));
     entry = row;
     if (another) {
-      id = UUID.randomUUID();
       reason.set("");
     }
     judge();
@@ -65,31 +53,23 @@ public final class TakingBack {
 
   /** Takes it back. */
   void takeBack() {
-    judge();
-    if (possible.get()) {
+    if (act.isPossible()) {
       JournalRow row = entry.orElseThrow();
-      UUID mine = id;
       String why = reason.get().strip();
-      work.run(
-          () -> {
-            new Reverse(studio).entry(mine, row.id(), why);
-            return row;
-          },
-          this::done,
-          trouble -> refused(row, trouble));
+      refusal.set("");
+      act.attempt(id -> new Reverse(studio).entry(id, row.id(), why), () -> done(row), trouble -> refused(row, trouble));
     }
   }
 
   private void done(JournalRow row) {
     status.done("Took back entry " + row.number() + ".");
-    id = UUID.randomUUID();
     reason.set("");
     after.run();
   }
 
   private void refused(JournalRow row, Exception trouble) {
-    if (trouble instanceof NotDone && entry.filter(now -> now.id().equals(row.id())).isPresent()) {
-      id = UUID.randomUUID();
+    boolean stillChosen = entry.filter(now -> now.id().equals(row.id())).isPresent();
+    if (trouble instanceof NotDone && stillChosen) {
       refusal.set(Status.words(trouble));
       status.wrong("Entry " + row.number() + " was not taken back.");
     } else {
@@ -99,8 +79,8 @@ public final class TakingBack {
 
   private void judge() {
     refusal.set("");
-    whyNot.set(entry.map(this::whyNot).orElse("Choose an entry."));
-    possible.set(whyNot.get().isEmpty());
+    act.renew();
+    act.judge(entry.map(this::whyNot).orElse("Choose an entry."));
   }
 
   private String whyNot(JournalRow row) {

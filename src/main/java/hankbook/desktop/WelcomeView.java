@@ -47,6 +47,11 @@ public final class WelcomeView extends VBox {
     };
   }
 
+  /** Takes the keyboard. */
+  void begin() {
+    lookup("#begin-file").requestFocus();
+  }
+
   private void file() {
     chooser.get().ifPresent(model::stockFile);
   }

@@ -1,0 +1,112 @@
+package hankbook.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hankbook.measure.Length;
+import hankbook.store.LedgerAddress;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.Journal;
+import hankbook.studio.NotDone;
+import hankbook.studio.PartWith;
+import hankbook.studio.Shelf;
+import hankbook.studio.Studio;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShelfActsTest {
+  @TempDir
+  Path dir;
+
+  private final List<Runnable> waiting = new ArrayList<>();
+  private final Work slow = new Work(waiting::add, Runnable::run);
+  private final Work atOnce = new Work(Runnable::run, Runnable::run);
+  private final Status status = new Status();
+  private Studio studio;
+  private ShelfModel shelf;
+  private ReceiveModel receiving;
+
+  @BeforeEach
+  void openAndReceiveOne() throws LedgerUnavailable {
+    studio = Studio.open(new LedgerAddress.InFile(dir.resolve("ledger")), "Ada");
+    shelf = new ShelfModel(studio, atOnce, status);
+    receiving = new ReceiveModel(studio, slow, status, shelf::everySkein, shelf::refresh);
+    receiving.begin();
+    type("yarn", "Skerry 16/2");
+    type("colour", "Woad");
+    type("length", "1600 m");
+    receiving.receive();
+    doWhatWaits();
+  }
+
+  @AfterEach
+  void close() {
+    studio.close();
+  }
+
+  @Test
+  void aDoubleClickReceivesOnce() {
+    type("length", "100 m");
+    receiving.receive();
+    receiving.receive();
+    doWhatWaits();
+    assertThat(new Journal(studio).newestFirst()).hasSize(2);
+    assertThat(shelf.shown()).extracting(SkeinRow::code).containsExactly("S001", "S002");
+  }
+
+  @Test
+  void aCodeOfAUsedUpSkeinIsNotProposedNorTaken() throws NotDone {
+    new PartWith(studio).skein(UUID.randomUUID(), "S001", Length.metres(1600), "sold");
+    shelf.refresh();
+    assertThat(shelf.shown()).isEmpty();
+    assertThat(receiving.field("code").get()).isEqualTo("S002");
+    type("code", "S001");
+    assertThat(receiving.message("code").get()).isEqualTo("Another skein bears this code.");
+    assertThat(receiving.act().isPossible()).isFalse();
+  }
+
+  @Test
+  void theFormSaysWithWhatLengthASkeinWillCount() {
+    type("length", "");
+    assertThat(receiving.readingProperty().get()).startsWith("Counts as unmeasured");
+    type("gross", "240 g");
+    assertThat(receiving.readingProperty().get()).isEqualTo("The weight alone gives no length: give the grist too.");
+    type("tare", "40 g");
+    type("grist", "tex 100");
+    assertThat(receiving.readingProperty().get()).isEqualTo("Counts with 2\u202F000.0 m, weighed: 200 g of yarn at 100 tex.");
+    type("tare", "400 g");
+    assertThat(receiving.message("tare").get()).isEqualTo("Wanted: at most the gross, 240 g.");
+  }
+
+  @Test
+  void measuringAgainSaysTheDifferenceBeforeItIsWrittenDown() {
+    Recounting recounting = new Recounting(studio, atOnce, status, shelf::refresh);
+    recounting.turnTo(Optional.of(shelf.shown().getFirst()));
+    recounting.found().textProperty().set("1,2 m");
+    assertThat(recounting.found().messageProperty().get()).startsWith("Wanted: a length such as");
+    recounting.record();
+    recounting.found().textProperty().set("1600 m");
+    assertThat(recounting.act().whyNotProperty().get()).isEqualTo("That is what the ledger says already.");
+    recounting.found().textProperty().set("1580 m");
+    assertThat(recounting.readingProperty().get()).isEqualTo("20.0 m less than the ledger says.");
+    recounting.record();
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1580));
+    assertThat(recounting.found().textProperty().get()).isEmpty();
+  }
+
+  private void type(String column, String text) {
+    receiving.field(column).set(text);
+  }
+
+  private void doWhatWaits() {
+    List<Runnable> now = List.copyOf(waiting);
+    waiting.clear();
+    now.forEach(Runnable::run);
+  }
+}
