@@ -12,6 +12,7 @@ import hankbook.studio.SampleStudio;
 import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -62,8 +63,13 @@ class PlansViewTest extends ApplicationTest {
   }
 
   private static void until(BooleanSupplier condition) throws TimeoutException {
-    WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, condition::getAsBoolean);
+    WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> seen(condition::getAsBoolean));
     WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** What the screen shows, looked at from its own thread, since it may be about to change. */
+  private static <T> T seen(Callable<T> look) {
+    return WaitForAsyncUtils.waitForAsyncFx(20_000, look);
   }
 
   private void open(String plan) throws TimeoutException {
@@ -83,10 +89,11 @@ class PlansViewTest extends ApplicationTest {
 
   /** Puts a text in the place of what stands in a field, by typing. */
   private void type(String path, String text) {
-    Node field = field(path, Node.class);
-    interact(field::requestFocus);
-    TextField typedIn = field instanceof ComboBox<?> box ? box.getEditor() : (TextField) field;
-    interact(typedIn::selectAll);
+    interact(() -> {
+      Node field = field(path, Node.class);
+      field.requestFocus();
+      (field instanceof ComboBox<?> box ? box.getEditor() : (TextField) field).selectAll();
+    });
     write(text);
   }
 
@@ -114,14 +121,14 @@ class PlansViewTest extends ApplicationTest {
     type("weft[1].colour", "Moss");
     type("weft[1].picks", "9/cm");
     until(() -> verdict().equals("SHORT"));
-    assertThat(button("plan-reserve").isDisabled()).isTrue();
-    assertThat(lookup("#plan-hindrances").queryLabeled().getText()).contains("Reserve yarn: Skerry 16/2 Moss is short.");
+    assertThat(seen(() -> button("plan-reserve").isDisabled())).isTrue();
+    assertThat(seen(() -> lookup("#plan-hindrances").queryLabeled().getText())).contains("Reserve yarn: Skerry 16/2 Moss is short.");
     type("pieces[1].count", "1");
     until(() -> verdict().equals("COVERED"));
     clickOn("#plan-reserve");
     until(() -> lookup("#plan-said").queryLabeled().getText().startsWith("Reserved: "));
     until(() -> model.chosenProperty().get().orElseThrow().lifeProperty().get().word().equals("reserved"));
-    assertThat(lookup(".plan-cell").lookup("reserved").tryQuery()).isPresent();
+    assertThat(seen(() -> lookup(".plan-cell").lookup("reserved").tryQuery())).isPresent();
     assertThat(new Shelf(studio).skeins()).anySatisfy(skein -> assertThat(skein.reserved()).containsKey("Moss scarf"));
   }
 
@@ -130,11 +137,11 @@ class PlansViewTest extends ApplicationTest {
     open("Quay towels");
     type("warp.sett", "ten or so");
     until(() -> verdict().equals("unfinished"));
-    assertThat(from(field("warp.sett", Node.class).getParent()).lookup(".plan-field-message").queryLabeled().getText())
+    assertThat(seen(() -> from(field("warp.sett", Node.class).getParent()).lookup(".plan-field-message").queryLabeled().getText()))
         .isEqualTo("Wanted: threads to a length such as 10/cm or 24/in.");
     interact(() -> field("warp.ends", Node.class).requestFocus());
     until(() -> keptSett().equals("ten or so"));
-    assertThat(field("warp.sett", TextField.class).getText()).isEqualTo("ten or so");
+    assertThat(seen(() -> field("warp.sett", TextField.class).getText())).isEqualTo("ten or so");
   }
 
   private String keptSett() {
@@ -146,7 +153,7 @@ class PlansViewTest extends ApplicationTest {
     open("Gorse shawl");
     interact(() -> field("add-warp.order", Button.class).fire());
     type("warp.order[2].yarn", "Fjara 2/20");
-    ComboBox<?> colour = field("warp.order[2].colour", ComboBox.class);
+    ComboBox<?> colour = seen(() -> field("warp.order[2].colour", ComboBox.class));
     interact(colour::show);
     assertThat(colour.getItems()).hasToString("[Ash, Madder, Weld]");
     interact(() -> colour.getSelectionModel().select(1));
@@ -157,14 +164,14 @@ class PlansViewTest extends ApplicationTest {
   @Test
   void aRemedyOfAShortPlanIsTriedAndPutBack() throws TimeoutException {
     open("Linen runner");
-    assertThat(verdict()).isEqualTo("SHORT");
+    assertThat(seen(this::verdict)).isEqualTo("SHORT");
     until(() -> lookup("#try-length").tryQuery().isPresent());
     interact(() -> button("try-length").fire());
     until(() -> !verdict().equals("SHORT"));
-    assertThat(field("warp.length", TextField.class).getText()).isEqualTo("5.2 m");
+    assertThat(seen(() -> field("warp.length", TextField.class).getText())).isEqualTo("5.2 m");
     interact(() -> button("put-back").fire());
     until(() -> verdict().equals("SHORT"));
-    assertThat(field("warp.length", TextField.class).getText()).isEqualTo("5.22 m");
+    assertThat(seen(() -> field("warp.length", TextField.class).getText())).isEqualTo("5.22 m");
   }
 
   @Test
@@ -172,7 +179,7 @@ class PlansViewTest extends ApplicationTest {
     open("Linen runner");
     clickOn("#plan-put-away");
     until(() -> model.editor().nameProperty().get().isEmpty());
-    assertThat(lookup(".plan-none").queryLabeled().getText()).isEqualTo("Put away: the plan is off the list. Choose a plan, or begin a new one.");
+    assertThat(seen(() -> lookup(".plan-none").queryLabeled().getText())).isEqualTo("Put away: the plan is off the list. Choose a plan, or begin a new one.");
     assertThat(new Plans(studio).names()).doesNotContain("Linen runner");
   }
 
@@ -180,7 +187,7 @@ class PlansViewTest extends ApplicationTest {
   void aNameThatIsTakenIsRefusedBesideTheList() throws TimeoutException {
     until(() -> lookup("Quay towels").tryQuery().isPresent());
     clickOn("#new-plan-name").write("Quay towels\n");
-    assertThat(lookup(".plan-none").queryLabeled().getText()).startsWith("There is a plan named Quay towels already.");
+    assertThat(seen(() -> lookup(".plan-none").queryLabeled().getText())).startsWith("There is a plan named Quay towels already.");
   }
 
   @Test
@@ -188,6 +195,6 @@ class PlansViewTest extends ApplicationTest {
     open("Quay towels");
     interact(() -> field("pieces[1].name", Node.class).requestFocus());
     push(KeyCode.TAB);
-    assertThat(field("pieces[1].count", Node.class).isFocused()).isTrue();
+    assertThat(seen(() -> field("pieces[1].count", Node.class).isFocused())).isTrue();
   }
 }
