@@ -39,7 +39,7 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plans, refreshPlans, plans::requestFocus);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()));
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()), studio.address().text());
   }
 
   /** What stands in the scene. */
