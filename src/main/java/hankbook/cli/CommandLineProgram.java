@@ -17,13 +17,23 @@ import picocli.CommandLine.ParameterException;
     version = "Hankbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
-      CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
+      OpenCommand.class, CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
       DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class
     })
 public final class CommandLineProgram {
+  private final Window window;
+
+  private CommandLineProgram(Window window) {
+    this.window = window;
+  }
+
+  Window window() {
+    return window;
+  }
+
   /** Runs one command and says how it went, see {@link ExitCode}. */
-  public static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new CommandLineProgram());
+  public static int run(String[] args, PrintWriter out, PrintWriter err, Window window) {
+    CommandLine line = new CommandLine(new CommandLineProgram(window));
     line.setOut(out).setErr(err);
     line.setParameterExceptionHandler((problem, given) -> misused(problem, err));
     line.setExecutionExceptionHandler((problem, command, result) -> failed(problem, err));

@@ -33,6 +33,15 @@ final class LedgerChoice {
     List<ChainedEntry> in(Studio studio) throws BadInput, NotDone;
   }
 
+  /** The address as it was given, or an empty text. */
+  String address() {
+    return address == null ? "" : address;
+  }
+
+  String author() {
+    return author == null ? System.getProperty("user.name", "") : author;
+  }
+
   boolean json() {
     return json;
   }
@@ -48,7 +57,7 @@ final class LedgerChoice {
 
   /** Works in the ledger, which is made where there is none. */
   int writing(Work work) throws BadInput, NotDone, LedgerUnavailable {
-    try (Studio studio = Studio.open(chosen(), author == null ? System.getProperty("user.name", "") : author)) {
+    try (Studio studio = Studio.open(chosen(), author())) {
       return work.in(studio);
     }
   }

@@ -7,9 +7,13 @@ import java.io.PrintWriter;
 public final class SampleReport {
   private SampleReport() {}
 
-  /** Prints it. */
-  public static void print(PrintWriter out) {
-    out.println("The desktop is not built yet. This is what check says of the sample studio's plans; --help lists the commands.");
+  /**
+   * Prints it.
+   *
+   * @param whyNot a sentence on why there is no window
+   */
+  public static void print(PrintWriter out, String whyNot) {
+    out.println(whyNot + " This is what check says of the sample studio's plans; --help lists the commands.");
     SampleStudio.checks()
         .forEach(
             check -> {

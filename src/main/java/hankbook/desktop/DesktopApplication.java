@@ -9,7 +9,6 @@ import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 
@@ -25,10 +24,14 @@ public final class DesktopApplication extends Application {
   private final ExecutorService ledgerThread =
       Executors.newSingleThreadExecutor(task -> Thread.ofPlatform().name("ledger").daemon(true).unstarted(task));
 
+  /** Plans are reckoned beside it; their model keeps its own order. */
+  private final ExecutorService reckoners = Executors.newFixedThreadPool(2, task -> Thread.ofPlatform().name("reckoner").daemon(true).unstarted(task));
+
   private final Work work = new Work(ledgerThread, Platform::runLater);
   private final Status status = new Status();
   private final Scene scene = new Scene(new StackPane(), WIDTH, HEIGHT);
   private Optional<Studio> open = Optional.empty();
+  private Optional<Home> atHome = Optional.empty();
 
   @Override
   public void start(Stage stage) {
@@ -53,17 +56,25 @@ public final class DesktopApplication extends Application {
 
   private void opened(Studio studio) {
     open = Optional.of(studio);
-    Home home = new Home(studio, work, status, new Label("Plans"), () -> {});
+    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status);
+    atHome = Optional.of(home);
     scene.setRoot(home.node());
     home.begin(scene);
   }
 
+  /** What was typed last is kept before the ledger closes. */
   @Override
   public void stop() throws InterruptedException {
-    ledgerThread.shutdown();
-    if (!ledgerThread.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-      ledgerThread.shutdownNow();
-    }
+    atHome.ifPresent(Home::keep);
+    finish(reckoners);
+    finish(ledgerThread);
     open.ifPresent(Studio::close);
+  }
+
+  private static void finish(ExecutorService threads) throws InterruptedException {
+    threads.shutdown();
+    if (!threads.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      threads.shutdownNow();
+    }
   }
 }

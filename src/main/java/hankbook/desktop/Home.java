@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
@@ -19,27 +18,35 @@ public final class Home {
   private final Work work;
   private final Status status;
   private final ShelfModel shelf;
+  private final PlansModel plans;
   private final JournalModel journal;
   private final ShelfView shelfView;
   private final Screen shelfScreen;
   private final MainWindow window;
 
   /**
-   * @param plans the screen of the plans
-   * @param refreshPlans asks the ledger anew for that screen
+   * @param work on the ledger, in the order in which the user acted
+   * @param reckoning of plans, which may take longer and is not to hold up the rest
    */
-  public Home(Studio studio, Work work, Status status, Node plans, Runnable refreshPlans) {
+  public Home(Studio studio, Work work, Work reckoning, Status status) {
     this.studio = studio;
     this.work = work;
     this.status = status;
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, status);
+    plans = new PlansModel(new StudioPlanDesk(studio), reckoning, () -> {});
     shelfView = shelfView();
+    PlansView plansView = new PlansView(plans);
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
-    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plans, refreshPlans, plans::requestFocus);
+    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::requestFocus);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()), studio.address().text());
+  }
+
+  /** Puts into the ledger what was typed and not kept yet; for when the window closes. */
+  public void keep() {
+    plans.keep();
   }
 
   /** What stands in the scene. */

@@ -35,8 +35,15 @@ final class JsonFields {
   static final class Refused extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private final transient Fault fault;
+
     Refused(String field, Unreadable why) {
       super(field + ": " + why.getMessage(), why);
+      this.fault = new Fault(field, why.found(), why.wanted());
+    }
+
+    Fault fault() {
+      return fault;
     }
   }
 

@@ -26,16 +26,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads a plan file, format {@code hankbook-plan/1}. */
 public final class PlanFile {
-  private static final String FORMAT = "hankbook-plan/1";
+  static final String FORMAT = "hankbook-plan/1";
   private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "allowances", "winding");
-  private static final Set<String> PIECE = Set.of("name", "count", "length", "width", "hems", "fringe");
   private static final Set<String> WARP = Set.of("sett", "ends", "length", "endsMultiple", "selvedgeEnds", "order", "sections", "endsPerUnit");
-  private static final Set<String> SECTION = Set.of("repeats", "units");
-  private static final Set<String> ORDER = Set.of("yarn", "colour", "share", "ends", "strands");
-  private static final Set<String> WEFT = Set.of("yarn", "colour", "picks", "share", "strands", "width", "length");
-  private static final Set<String> ALLOWANCES =
-      Set.of(
-          "warpTakeUp", "weftTakeUp", "drawIn", "lengthShrinkage", "widthShrinkage", "sampling", "loomWaste", "gap", "winding", "repairEnds", "roundUpTo");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -59,18 +52,18 @@ public final class PlanFile {
       int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
       throw new BadInput(file + ", line " + line + ": found no JSON (" + broken.getOriginalMessage().lines().findFirst().orElse("") + "), wanted a plan");
     } catch (JsonFields.Refused refused) {
-      throw new BadInput(file + ", " + refused.getMessage());
+      throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
     }
   }
 
   private static Plan plan(JsonFields fields) {
     fields.required("format", FORMAT, PlanFile::format);
     String name = fields.required("name", "a name for the plan", String::strip);
-    List<Piece> pieces = fields.list("pieces", PIECE).stream().map(PlanFile::piece).toList();
+    List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
     Warp warp = warp(fields.object("warp", WARP));
-    List<Weft> wefts = fields.list("weft", WEFT).stream().map(PlanFile::weft).toList();
-    Allowances allowances = allowances(fields.object("allowances", ALLOWANCES));
-    int threads = fields.object("winding", Set.of("threads")).count("threads", 1);
+    List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();
+    Allowances allowances = allowances(fields.object("allowances", PlanPart.ALLOWANCES.known()));
+    int threads = fields.object("winding", PlanPart.WINDING.known()).count("threads", 1);
     return fields.built(() -> new Plan(name, pieces, warp, wefts, allowances, threads));
   }
 
@@ -90,7 +83,7 @@ public final class PlanFile {
 
   private static Warp warp(JsonFields fields) {
     Sett sett = fields.required("sett", "threads to a length such as 10/cm", Sett::parse);
-    List<OrderEntry> order = fields.list("order", ORDER).stream().map(PlanFile::orderEntry).toList();
+    List<OrderEntry> order = fields.list("order", PlanPart.ORDER.known()).stream().map(PlanFile::orderEntry).toList();
     return fields.built(
         () ->
             new Warp(
@@ -99,7 +92,7 @@ public final class PlanFile {
 
   private static OptionalInt ends(JsonFields fields) {
     List<Section> sections =
-        fields.list("sections", SECTION).stream()
+        fields.list("sections", PlanPart.SECTIONS.known()).stream()
             .map(section -> section.built(() -> new Section(section.count("repeats", 1), section.count("units", 0))))
             .toList();
     Optional<Integer> outright = fields.read("ends", Arithmetic::count);

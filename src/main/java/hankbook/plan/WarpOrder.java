@@ -10,7 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
 /** Counts out the ends of a warp over the groups of its order, so that every end is accounted for. */
-final class WarpOrder {
+public final class WarpOrder {
   private WarpOrder() {}
 
   /**
@@ -18,7 +18,7 @@ final class WarpOrder {
    *
    * @throws Unreadable if the groups do not account for every end; it names the difference
    */
-  static List<Long> ends(List<OrderEntry> order, int total) {
+  public static List<Long> ends(List<OrderEntry> order, int total) {
     long counted = order.stream().mapToLong(entry -> entry.amount() instanceof Ends ends ? ends.ends() : 0).sum();
     List<BigFraction> shares = order.stream().map(WarpOrder::share).filter(Objects::nonNull).toList();
     long left = total - counted;

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CheckCommandTest {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
+
+  private static final Window NO_WINDOW = (ledger, author) -> Optional.of("There is no window in a test.");
 
   @TempDir private Path folder;
 
@@ -83,6 +86,6 @@ class CheckCommandTest {
   }
 
   private int run(String... args) {
-    return CommandLineProgram.run(args, new PrintWriter(out), new PrintWriter(err));
+    return CommandLineProgram.run(args, new PrintWriter(out), new PrintWriter(err), NO_WINDOW);
   }
 }

@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The commands on a ledger in a file, from an empty one to a squared plan. */
 class LedgerCommandsTest {
+  private static final Window NO_WINDOW = (ledger, author) -> Optional.of("There is no window in a test.");
+
   @TempDir private Path folder;
 
   private String out = "";
@@ -233,7 +236,7 @@ class LedgerCommandsTest {
   private int runExactly(String... words) {
     StringWriter printed = new StringWriter();
     StringWriter complained = new StringWriter();
-    int code = CommandLineProgram.run(words, new PrintWriter(printed), new PrintWriter(complained));
+    int code = CommandLineProgram.run(words, new PrintWriter(printed), new PrintWriter(complained), NO_WINDOW);
     String today = LocalDate.now(ZoneId.systemDefault()).toString();
     out = printed.toString().replace(today, "TODAY");
     err = complained.toString().replace(today, "TODAY");

@@ -60,7 +60,8 @@ abstract class ScreenTest extends ApplicationTest {
   public void start(Stage stage) throws LedgerUnavailable, NotDone {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
     fill(studio);
-    Home home = new Home(studio, new Work(Runnable::run, Platform::runLater), new Status(), new Label("Plans"), () -> {});
+    Work work = new Work(Runnable::run, Platform::runLater);
+    Home home = new Home(studio, work, work, new Status());
     Scene scene = new Scene(home.node(), width(), 760);
     Theme.LIGHT.on(scene);
     stage.setScene(scene);

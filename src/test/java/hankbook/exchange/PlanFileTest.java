@@ -53,6 +53,16 @@ class PlanFileTest {
   }
 
   @Test
+  void aRefusalTellsItsFieldApart() {
+    assertThatThrownBy(() -> PlanFile.read("plan.json", TOWELS.replace("\"70 cm\"", "\"70\"")))
+        .isInstanceOfSatisfying(
+            BadInput.class,
+            refused ->
+                assertThat(refused.field())
+                    .contains(new Fault("pieces[1].length", "70", "a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)")));
+  }
+
+  @Test
   void whatIsNoJsonIsRefusedWithItsLine() {
     assertThatThrownBy(() -> PlanFile.read("plan.json", "{\n\"format\": ")).isInstanceOf(BadInput.class).hasMessageStartingWith("plan.json, line 2: found no JSON");
   }

@@ -1,0 +1,47 @@
+package hankbook.desktop;
+
+import hankbook.allot.Fit;
+import hankbook.allot.PlanCheck;
+import hankbook.exchange.BadInput;
+import hankbook.plan.Plan;
+import hankbook.studio.NotDone;
+import hankbook.studio.ShelfSkein;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What the plans ask of the ledger. Every call may wait for it, so none is made from the screen's own thread. */
+public interface PlanDesk {
+  /** The name of every plan. */
+  List<String> names();
+
+  /** A plan's file text as it was last kept. */
+  Optional<String> text(String name);
+
+  /** Keeps a plan's file text, even one that cannot be read as a plan yet. */
+  void keep(String name, String text) throws NotDone;
+
+  /** Gives a plan another name; the text is the plan under its new one. */
+  void rename(String from, String to, String text) throws NotDone;
+
+  /** Takes a plan off the list. */
+  void putAway(String name) throws NotDone;
+
+  /** Every skein there is. */
+  List<ShelfSkein> skeins();
+
+  /** Holds a plan against what is free for it. */
+  PlanCheck check(Plan plan) throws BadInput;
+
+  /** The most of a plan that what is free for it covers. */
+  Fit fit(Plan plan) throws BadInput;
+
+  /** Brings what is reserved for a plan to what its allotment says. */
+  void reserve(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone;
+
+  /** Gives everything reserved for a plan back to the shelf. */
+  void release(UUID id, String name) throws NotDone;
+
+  /** Puts everything reserved for a plan onto the loom. */
+  void draw(UUID id, String name) throws NotDone;
+}

@@ -1,0 +1,61 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.studio.ShelfSkein;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * How far a plan has come.
+ *
+ * @param reserved what is set aside for it
+ * @param onLoom what is on its loom
+ */
+record PlanLife(Held reserved, Held onLoom) {
+  static final PlanLife PLANNED = new PlanLife(Held.NOTHING, Held.NOTHING);
+
+  /**
+   * Yarn at one place.
+   *
+   * @param length metres of it
+   * @param skeins of how many skeins
+   */
+  record Held(Length length, long skeins) {
+    private static final Held NOTHING = new Held(Length.ZERO, 0);
+
+    static Held of(List<Length> lengths) {
+      return new Held(lengths.stream().reduce(Length.ZERO, Length::plus), lengths.stream().filter(Length::isPositive).count());
+    }
+
+    boolean isAny() {
+      return length.isPositive();
+    }
+
+    String words() {
+      return Wording.metres(length) + " of " + Wording.count(skeins, "skein", "skeins");
+    }
+  }
+
+  static PlanLife of(String plan, List<ShelfSkein> skeins) {
+    return new PlanLife(held(plan, skeins, ShelfSkein::reserved), held(plan, skeins, ShelfSkein::onLoom));
+  }
+
+  private static Held held(String plan, List<ShelfSkein> skeins, Function<ShelfSkein, Map<String, Length>> where) {
+    return Held.of(skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).toList());
+  }
+
+  /** Where its yarn is; empty where it has none. */
+  String sentence() {
+    String set = reserved.isAny() ? "Reserved: " + reserved.words() + "." : "";
+    return onLoom.isAny() ? (set + " On the loom: " + onLoom.words() + ".").strip() : set;
+  }
+
+  /** In a word. */
+  String word() {
+    if (onLoom.isAny()) {
+      return "on the loom";
+    }
+    return reserved.isAny() ? "reserved" : "planned";
+  }
+}

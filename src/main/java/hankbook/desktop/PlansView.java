@@ -1,0 +1,72 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The plans: the list at the left, the open plan's form, and its answer beside the form, or below where the window is narrow. */
+public final class PlansView extends BorderPane {
+  private static final double ROOM_FOR_BOTH = 900;
+
+  private final PlansModel model;
+  private final SplitPane open = new SplitPane();
+  private Optional<Orientation> turned = Optional.empty();
+  private final Label none = new Label();
+
+  public PlansView(PlansModel model) {
+    this.model = model;
+    getStyleClass().add("plans");
+    getStylesheets().add(Objects.requireNonNull(PlansView.class.getResource("/hankbook/desktop/plans.css")).toExternalForm());
+    setLeft(new PlanListPane(model));
+    open.getStyleClass().add("plan-open");
+    open.getItems().addAll(scrolled(new PlanForm(model)), answer());
+    open.widthProperty().subscribe(width -> turn(width.doubleValue()));
+    none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
+    none.setWrapText(true);
+    model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
+    setCenter(new StackPane(open, none));
+    model.editor().nameProperty().subscribe(this::showOpen);
+  }
+
+  private Node answer() {
+    ScrollPane answer = scrolled(new PlanAnswerView(model));
+    VBox.setVgrow(answer, Priority.ALWAYS);
+    VBox all = new VBox(answer, new PlanActBar(model));
+    all.getStyleClass().add("plan-answer-side");
+    return all;
+  }
+
+  /** A plan that is opened is shown from its beginning. */
+  private ScrollPane scrolled(Node content) {
+    ScrollPane scroll = new ScrollPane(content);
+    model.editor().nameProperty().subscribe(_ -> scroll.setVvalue(0));
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("plan-scroll");
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
+  }
+
+  private void turn(double width) {
+    boolean wide = width >= ROOM_FOR_BOTH;
+    Orientation wanted = wide ? Orientation.HORIZONTAL : Orientation.VERTICAL;
+    if (width > 0 && !turned.equals(Optional.of(wanted))) {
+      turned = Optional.of(wanted);
+      open.setOrientation(wanted);
+      open.setDividerPositions(wide ? 0.54 : 0.48);
+    }
+  }
+
+  private void showOpen(String name) {
+    open.setVisible(!name.isEmpty());
+    none.setVisible(name.isEmpty() && model.chosenProperty().get().isEmpty());
+  }
+}

@@ -1,0 +1,64 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import hankbook.exchange.PlanField;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What would make a short plan fit, each with a button to try it, and a way back from what was tried. */
+final class RemedyList extends VBox {
+  private final PlanRemedies remedies;
+
+  RemedyList(PlanRemedies remedies) {
+    this.remedies = remedies;
+    getStyleClass().add("plan-section");
+    managedProperty().bind(visibleProperty());
+    remedies.foundProperty().subscribe(_ -> show());
+    remedies.beforeProperty().subscribe(_ -> show());
+  }
+
+  private void show() {
+    getChildren().clear();
+    remedies.beforeProperty().get().ifPresent(change -> getChildren().add(row(wasBefore(change), button("Put back", "put-back", remedies::putBack))));
+    if (!remedies.foundProperty().get().isEmpty()) {
+      Label heading = new Label("What would fit");
+      heading.getStyleClass().addAll(Styles.TEXT_BOLD, "plan-heading");
+      getChildren().add(heading);
+    }
+    for (Remedy remedy : remedies.foundProperty().get()) {
+      getChildren().add(remedy.change()
+          .map(change -> row(remedy.words(), button("Try", "try-" + change.field().key(), () -> remedies.attempt(change))))
+          .orElseGet(() -> row(remedy.words())));
+    }
+    setVisible(!getChildren().isEmpty());
+  }
+
+  private static String wasBefore(Remedy.Change change) {
+    PlanField field = change.field();
+    return PlanWords.place(field) + (change.text().isEmpty() ? " was empty before." : " was " + change.text() + " before.");
+  }
+
+  private static Node row(String words, Node... act) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    HBox row = new HBox(label);
+    row.getChildren().addAll(act);
+    row.getStyleClass().add("remedy-row");
+    return row;
+  }
+
+  private static Button button(String words, String id, Runnable act) {
+    Button button = new Button(words);
+    button.setId(id);
+    button.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(_ -> act.run());
+    return button;
+  }
+}

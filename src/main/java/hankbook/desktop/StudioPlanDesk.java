@@ -1,0 +1,92 @@
+package hankbook.desktop;
+
+import hankbook.allot.Fit;
+import hankbook.allot.PlanCheck;
+import hankbook.exchange.BadInput;
+import hankbook.plan.Plan;
+import hankbook.studio.CheckPlan;
+import hankbook.studio.Draw;
+import hankbook.studio.NotDone;
+import hankbook.studio.Plans;
+import hankbook.studio.Release;
+import hankbook.studio.Reserve;
+import hankbook.studio.Shelf;
+import hankbook.studio.ShelfSkein;
+import hankbook.studio.Studio;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The plans of an open ledger. */
+public final class StudioPlanDesk implements PlanDesk {
+  private final Plans plans;
+  private final Shelf shelf;
+  private final CheckPlan check;
+  private final Reserve reserve;
+  private final Release release;
+  private final Draw draw;
+
+  public StudioPlanDesk(Studio studio) {
+    this.plans = new Plans(studio);
+    this.shelf = new Shelf(studio);
+    this.check = new CheckPlan(studio);
+    this.reserve = new Reserve(studio);
+    this.release = new Release(studio);
+    this.draw = new Draw(studio);
+  }
+
+  @Override
+  public List<String> names() {
+    return plans.names();
+  }
+
+  @Override
+  public Optional<String> text(String name) {
+    return plans.text(name);
+  }
+
+  @Override
+  public void keep(String name, String text) throws NotDone {
+    plans.keep(name, text);
+  }
+
+  @Override
+  public void rename(String from, String to, String text) throws NotDone {
+    plans.rename(from, to, text);
+  }
+
+  @Override
+  public void putAway(String name) throws NotDone {
+    plans.putAway(name);
+  }
+
+  @Override
+  public List<ShelfSkein> skeins() {
+    return shelf.skeins();
+  }
+
+  @Override
+  public PlanCheck check(Plan plan) throws BadInput {
+    return check.of(plan).check();
+  }
+
+  @Override
+  public Fit fit(Plan plan) throws BadInput {
+    return check.of(plan).fit();
+  }
+
+  @Override
+  public void reserve(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone {
+    reserve.plan(id, name, evenIfShort);
+  }
+
+  @Override
+  public void release(UUID id, String name) throws NotDone {
+    release.plan(id, name);
+  }
+
+  @Override
+  public void draw(UUID id, String name) throws NotDone {
+    draw.plan(id, name);
+  }
+}

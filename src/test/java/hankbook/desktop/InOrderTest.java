@@ -1,0 +1,62 @@
+package hankbook.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class InOrderTest {
+  @Test
+  void errandsRunInTheirOrderHoweverManyHandsThereAre() throws InterruptedException {
+    List<Integer> ran = Collections.synchronizedList(new ArrayList<>());
+    ExecutorService hands = Executors.newFixedThreadPool(4);
+    InOrder inOrder = new InOrder(hands);
+    IntStream.range(0, 1_000).forEach(number -> inOrder.execute(() -> ran.add(number)));
+    inOrder.execute(hands::shutdown);
+    assertThat(hands.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+    assertThat(ran).containsExactlyElementsOf(IntStream.range(0, 1_000).boxed().toList());
+  }
+
+  @Test
+  void anErrandMayGiveAnother() {
+    List<String> ran = new ArrayList<>();
+    InOrder inOrder = new InOrder(Runnable::run);
+    inOrder.execute(() -> {
+      inOrder.execute(() -> ran.add("second"));
+      ran.add("first");
+    });
+    assertThat(ran).containsExactly("first", "second");
+  }
+
+  @Test
+  void anErrandThatBreaksDoesNotHoldUpTheNext() {
+    List<String> ran = new ArrayList<>();
+    InOrder inOrder = new InOrder(hand(ran));
+    inOrder.execute(() -> {
+      inOrder.execute(() -> ran.add("next"));
+      throw new IllegalStateException("broken");
+    });
+    assertThat(ran).containsExactly("broken", "next");
+  }
+
+  /** Runs errands at once on a thread of its own, and notes what breaks on it. */
+  private static Executor hand(List<String> notes) {
+    return errand -> {
+      Thread thread = new Thread(errand);
+      thread.setUncaughtExceptionHandler((_, broken) -> notes.add(String.valueOf(broken.getMessage())));
+      thread.start();
+      try {
+        thread.join();
+      } catch (InterruptedException interrupted) {
+        throw new IllegalStateException(interrupted);
+      }
+    };
+  }
+}
