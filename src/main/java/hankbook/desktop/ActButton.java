@@ -1,12 +1,17 @@
 package hankbook.desktop;
 
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A button that names its act, and beside it why it cannot be done as things stand. */
 final class ActButton extends VBox {
   private final Button button;
+  private final Label why;
 
   ActButton(String act, Runnable doing, ObservableValue<Boolean> possible, ObservableValue<String> whyNot) {
     button = new Button(act);
@@ -14,11 +19,17 @@ final class ActButton extends VBox {
     button.disableProperty().bind(possible.map(can -> !can));
     button.accessibleHelpProperty().bind(whyNot);
     getStyleClass().add("act");
-    getChildren().addAll(button, Labels.quiet(whyNot));
+    why = Labels.quiet(whyNot);
+    getChildren().addAll(button, why);
   }
 
-  Button button() {
-    return button;
+  /** Stands at the end of a field's line, with the reason below both. */
+  ActButton after(Node field) {
+    HBox line = new HBox(field, button);
+    line.getStyleClass().add("reason-line");
+    HBox.setHgrow(field, Priority.ALWAYS);
+    getChildren().setAll(line, why);
+    return this;
   }
 
   /** Gives the button a name to be found by. */

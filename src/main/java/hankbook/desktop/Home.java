@@ -41,7 +41,7 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::requestFocus);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()));
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()), studio.address().text());
   }
 
   /** Puts into the ledger what was typed and not kept yet; for when the window closes. */

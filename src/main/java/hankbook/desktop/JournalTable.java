@@ -16,8 +16,8 @@ final class JournalTable extends TableView<JournalRow> {
     number.getStyleClass().add("amount");
     getColumns().setAll(List.of(
         number, column("Date", 92, JournalRow::date), column("What", 88, JournalRow::what), column("Yarn", 158, JournalRow::yarn),
-        column("From where to where", 224, JournalRow::way), column("By", 46, JournalRow::by), column("Note", 74, JournalRow::note),
-        column("State", 112, JournalRow::state)));
+        column("From where to where", 208, JournalRow::way), column("By", 46, JournalRow::by), column("Note", 70, JournalRow::note),
+        column("State", 134, JournalRow::state)));
     setId("entries");
     setAccessibleText("Entries");
     setFixedCellSize(ROW_HEIGHT);

@@ -7,7 +7,6 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The journal: every entry, newest first, and below the table the chosen one with the way to take it back. */
@@ -62,13 +61,10 @@ public final class JournalView extends BorderPane {
     reason.setAccessibleText("Why it is taken back");
     reason.textProperty().bindBidirectional(taking.reasonProperty());
     reason.setOnAction(event -> taking.takeBack());
-    HBox.setHgrow(reason, Priority.ALWAYS);
-    ActButton act = new ActButton("Take back this entry", taking::takeBack, taking.act().possibleProperty(), taking.act().whyNotProperty()).named("take-back");
+    ActButton act = new ActButton("Take back this entry", taking::takeBack, taking.act().possibleProperty(), taking.act().whyNotProperty()).named("take-back").after(reason);
     Label refusal = Labels.fault(taking.refusalProperty());
     refusal.setId("refusal");
-    HBox line = new HBox(reason, act);
-    line.getStyleClass().add("reason-line");
-    VBox below = new VBox(what, lines, line, refusal);
+    VBox below = new VBox(what, lines, act, refusal);
     below.getStyleClass().add("below");
     return below;
   }

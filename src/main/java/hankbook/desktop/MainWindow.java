@@ -16,15 +16,16 @@ final class MainWindow extends BorderPane {
 
   /**
    * @param screens at least one
-   * @param beside what the status line says at its end, such as which ledger is open
+   * @param ledger which ledger is open, in a word or two
+   * @param whole its whole address
    */
-  MainWindow(List<Screen> screens, Status status, String beside) {
+  MainWindow(List<Screen> screens, Status status, String ledger, String whole) {
     this.screens = List.copyOf(screens);
     turnedTo = screens.getFirst();
     navigation = new Navigation(screens, this::turnTo, this::otherTheme);
     getStyleClass().add("window");
     setLeft(navigation);
-    setBottom(new StatusLine(status, beside));
+    setBottom(new StatusLine(status, ledger, whole));
   }
 
   /** Lets the keys work once the window stands in a scene. */

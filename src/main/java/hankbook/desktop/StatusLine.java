@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class StatusLine extends VBox {
   private static final double EARLIER_HEIGHT = 150;
 
-  StatusLine(Status status, String beside) {
+  StatusLine(Status status, String ledger, String whole) {
     getStyleClass().add("status");
     Region mark = new Region();
     mark.getStyleClass().add("status-mark");
@@ -31,7 +32,8 @@ final class StatusLine extends VBox {
     more.setId("earlier");
     HBox.setHgrow(text, Priority.ALWAYS);
     text.setMaxWidth(Double.MAX_VALUE);
-    Label end = Labels.quiet(beside);
+    Label end = Labels.quiet(ledger);
+    end.setTooltip(new Tooltip(whole));
     end.setWrapText(false);
     end.setMinWidth(USE_PREF_SIZE);
     more.setMinWidth(USE_PREF_SIZE);

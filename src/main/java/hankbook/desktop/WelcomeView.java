@@ -18,20 +18,26 @@ import javafx.stage.FileChooser;
 public final class WelcomeView extends VBox {
   private final WelcomeModel model;
   private final Supplier<Optional<Path>> chooser;
+  private final Button first;
 
   /** @param chooser asks the user for a file */
   public WelcomeView(WelcomeModel model, Supplier<Optional<Path>> chooser) {
     this.model = model;
     this.chooser = chooser;
     getStyleClass().addAll("screen", "welcome");
+    first = button("begin-file", "Choose a stock file…", this::file);
     HBox ways = new HBox(
-        way("begin-file", "Your own stock file", "A CSV file with one row for each skein: code, yarn and colour, and whatever else you know of it.",
-            "Choose a stock file…", this::file),
-        way("begin-sample", "The sample studio", "An invented shelf of 58 skeins and four plans, to try everything with. Keep it in a book of its own.",
-            "Fill with the sample studio", model::sample),
-        way("begin-blank", "A blank book", "Nothing on the shelf yet; receive skeins one by one.", "Begin blank", model::blankBook));
+        way("Your own stock file", "A CSV file with one row for each skein: code, yarn and colour, and whatever else you know of it.", first),
+        way("The sample studio", "An invented shelf of 58 skeins and four plans, to try everything with. Keep it in a book of its own.",
+            button("begin-sample", "Fill with the sample studio", model::sample)),
+        way("A blank book", "Nothing on the shelf yet; receive skeins one by one.", button("begin-blank", "Begin blank", model::blankBook)));
     ways.getStyleClass().add("ways");
     ways.disableProperty().bind(model.busyProperty());
+    model.busyProperty().subscribe(busy -> {
+      if (!busy) {
+        begin();
+      }
+    });
     getChildren().addAll(
         Labels.title("This book is blank"), Labels.quiet("Hankbook keeps what yarn there is, what is promised to which cloth, and whether it will do. How shall it begin?"),
         ways, faults());
@@ -47,19 +53,23 @@ public final class WelcomeView extends VBox {
     };
   }
 
-  /** Takes the keyboard. */
+  /** Takes the keyboard, which wanders off while the ways are shut. */
   void begin() {
-    lookup("#begin-file").requestFocus();
+    first.requestFocus();
   }
 
   private void file() {
     chooser.get().ifPresent(model::stockFile);
   }
 
-  private static Node way(String id, String name, String words, String act, Runnable doing) {
+  private static Button button(String id, String act, Runnable doing) {
     Button button = new Button(act);
     button.setId(id);
     button.setOnAction(event -> doing.run());
+    return button;
+  }
+
+  private static Node way(String name, String words, Button button) {
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
     VBox way = new VBox(Labels.heading(name), Labels.quiet(words), room, button);

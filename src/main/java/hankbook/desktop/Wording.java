@@ -73,7 +73,7 @@ final class Wording {
       case RECOUNT -> "Recounted";
       case PART_WITH -> "Parted with";
       case REWIND -> "Rewound";
-      case REVERSAL -> "Taken back";
+      case REVERSAL -> "Reversal";
     };
   }
 }
