@@ -4,6 +4,7 @@ import hankbook.measure.Unreadable;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import net.harawata.appdirs.AppDirsFactory;
+import org.postgresql.ds.PGSimpleDataSource;
 
 /** Where a ledger is kept. */
 public sealed interface LedgerAddress {
@@ -40,6 +41,11 @@ public sealed interface LedgerAddress {
 
     public AtServer {
       if (!url.startsWith(START)) {
+        throw new Unreadable(url, WANTED);
+      }
+      try {
+        new PGSimpleDataSource().setURL(url);
+      } catch (IllegalArgumentException notOne) {
         throw new Unreadable(url, WANTED);
       }
     }
