@@ -30,7 +30,8 @@ create table skein (
   currency varchar(3),
   received date,
   recorded_at timestamp(6) with time zone not null,
-  check ((gross_milligrams is null and tare_milligrams is null) or tare_milligrams <= gross_milligrams),
+  check ((gross_milligrams is null) = (tare_milligrams is null)),
+  check (tare_milligrams <= gross_milligrams),
   check ((cost_minor is null) = (currency is null))
 );
 
@@ -88,6 +89,8 @@ create table balance (
   plan varchar(200) not null,
   tenths bigint not null,
   primary key (skein, place, plan),
+  check (place in ('MAKER', 'ORDERED', 'SHELF', 'RESERVED', 'LOOM', 'CLOTH', 'THRUMS', 'SAMPLE', 'AWAY', 'RECOUNT', 'REWOUND')),
+  check ((place in ('RESERVED', 'LOOM', 'CLOTH', 'THRUMS', 'SAMPLE')) = (plan <> '')),
   constraint balance_is_not_promised_twice
     check (tenths >= 0 or place in ('MAKER', 'ORDERED', 'AWAY', 'RECOUNT', 'REWOUND'))
 );

@@ -24,6 +24,15 @@ public record Audit(List<Finding> findings) {
     return new Audit(findings);
   }
 
+  /** Checks too that the chain ends where the ledger says it does, which shows when its last entries were taken away. */
+  public static Audit of(List<ChainedEntry> entries, ChainEnd end, Balances kept) {
+    List<Finding> findings = new ArrayList<>(of(entries, kept).findings);
+    if (!end.equals(ChainEnd.of(entries))) {
+      findings.add(new Finding.WrongEnd(end.entries(), entries.size()));
+    }
+    return new Audit(findings);
+  }
+
   /** Whether nothing is wrong. */
   public boolean isClean() {
     return findings.isEmpty();

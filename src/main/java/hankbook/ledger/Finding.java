@@ -16,6 +16,24 @@ public sealed interface Finding {
     }
   }
 
+  /** A kept balance that cannot even be read as one. */
+  record IllegibleBalance(String skein, String what) implements Finding {
+    @Override
+    public String message() {
+      return "A kept balance of %s cannot be read: %s.".formatted(skein, what);
+    }
+  }
+
+  /** A chain that does not end where the ledger says it does. */
+  record WrongEnd(long said, long found) implements Finding {
+    @Override
+    public String message() {
+      return said == found
+          ? "The last of the %d entries is not the one that the ledger says it ends with.".formatted(found)
+          : "The ledger says it holds %d entries, but %d are there.".formatted(said, found);
+    }
+  }
+
   /** An entry whose number or hashes are not what its content and the entry before make them. */
   record BrokenChain(long position, ChainedEntry entry, String what) implements Finding {
     @Override

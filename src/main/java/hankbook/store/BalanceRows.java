@@ -43,6 +43,10 @@ public final class BalanceRows {
   }
 
   private static Holding holding(Record4<String, String, String, Long> row) {
-    return new Holding(row.value1(), Place.of(Place.Kind.valueOf(row.value2()), row.value3()));
+    try {
+      return new Holding(row.value1(), Place.of(Place.Kind.valueOf(row.value2()), row.value3()));
+    } catch (IllegalArgumentException changed) {
+      throw new IllegibleBalance(row.value1(), changed);
+    }
   }
 }

@@ -6,6 +6,7 @@ import static hankbook.store.schema.tables.Entry.ENTRY;
 import static hankbook.store.schema.tables.Transfer.TRANSFER;
 
 import hankbook.ledger.Chain;
+import hankbook.ledger.ChainEnd;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
@@ -92,6 +93,11 @@ public final class Entries implements Known {
     row.setToPlan(transfer.to().planName());
     row.setTenths(transfer.length().tenthsOfMillimetre());
     row.insert();
+  }
+
+  /** Where the chain ends, as it is kept beside it. */
+  public ChainEnd end() {
+    return sql.selectFrom(CHAIN_END).fetchSingle(row -> new ChainEnd(row.getEntries(), row.getLastHash()));
   }
 
   /** Every entry, first to last. */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import net.harawata.appdirs.AppDirsFactory;
+import org.postgresql.ds.PGSimpleDataSource;
 
 /** Where a ledger is kept. */
 public sealed interface LedgerAddress {
@@ -49,6 +50,11 @@ public sealed interface LedgerAddress {
 
     public AtServer {
       if (!url.startsWith(START)) {
+        throw new Unreadable(url, WANTED);
+      }
+      try {
+        new PGSimpleDataSource().setURL(url);
+      } catch (IllegalArgumentException notOne) {
         throw new Unreadable(url, WANTED);
       }
     }

@@ -12,6 +12,7 @@ import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -36,9 +37,9 @@ public final class SkeinRows {
     return !sql.fetchExists(SKEIN);
   }
 
-  /** Every skein there ever was, by code. */
+  /** Every skein there ever was, by code; put in order here, since each server has an order of its own. */
   public List<Skein> all() {
-    return sql.selectFrom(SKEIN).orderBy(SKEIN.CODE).fetch(SkeinRows::skein);
+    return sql.selectFrom(SKEIN).fetch(SkeinRows::skein).stream().sorted(Comparator.comparing(Skein::code)).toList();
   }
 
   /** Writes down a skein whose code is not taken. */

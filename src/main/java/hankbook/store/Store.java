@@ -1,26 +1,21 @@
 package hankbook.store;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import com.zaxxer.hikari.pool.HikariPool;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.api.FlywayException;
-import org.h2.api.ErrorCode;
-import org.h2.jdbcx.JdbcDataSource;
+import org.h2.engine.Constants;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
-import org.postgresql.ds.PGSimpleDataSource;
 
 /** An open ledger. Every use of it is a transaction: all of it is done, or none. */
 public final class Store implements AutoCloseable {
@@ -44,56 +39,14 @@ public final class Store implements AutoCloseable {
    * @throws LedgerUnavailable if another program holds the file, the server does not answer, or it is no ledger that this program can read
    */
   public static Store open(LedgerAddress address) throws LedgerUnavailable {
-    try {
-      DataSource source = source(address);
-      // One connection stays open meanwhile, so that H2 does not close the file between the steps.
-      try (Connection _ = source.getConnection()) {
-        Schema.bringUp(address, source);
-        return new Store(address, pool(source));
-      }
-    } catch (SQLException | FlywayException | IOException problem) {
-      throw unavailable(address, problem);
+    DataSource source = Connections.source(address);
+    // One connection stays open meanwhile, so that H2 does not close the file between the steps.
+    try (Connection _ = source.getConnection()) {
+      Schema.bringUp(address, source);
+      return new Store(address, Connections.pool(address, source));
+    } catch (SQLException | FlywayException | HikariPool.PoolInitializationException problem) {
+      throw WhyUnavailable.of(address, problem);
     }
-  }
-
-  private static DataSource source(LedgerAddress address) throws IOException {
-    return switch (address) {
-      case LedgerAddress.InFile(Path file) -> inFile(file);
-      case LedgerAddress.AtServer(String url) -> atServer(url);
-    };
-  }
-
-  private static DataSource inFile(Path file) throws IOException {
-    Files.createDirectories(file.getParent());
-    JdbcDataSource source = new JdbcDataSource();
-    // Without WRITE_DELAY=0 entries already acknowledged are lost when the program is killed.
-    source.setURL("jdbc:h2:file:" + file.toString().replace(";", "\\;") + ";DATABASE_TO_LOWER=TRUE;WRITE_DELAY=0;LOCK_TIMEOUT=10000");
-    return source;
-  }
-
-  private static DataSource atServer(String url) {
-    PGSimpleDataSource source = new PGSimpleDataSource();
-    source.setURL(url);
-    return source;
-  }
-
-  private static HikariDataSource pool(DataSource source) {
-    HikariConfig config = new HikariConfig();
-    config.setDataSource(source);
-    config.setMaximumPoolSize(4);
-    config.setMinimumIdle(1);
-    config.setAutoCommit(false);
-    config.setPoolName("ledger");
-    return new HikariDataSource(config);
-  }
-
-  private static LedgerUnavailable unavailable(LedgerAddress address, Exception problem) {
-    if (problem instanceof SQLException sql && sql.getErrorCode() == ErrorCode.DATABASE_ALREADY_OPEN_1) {
-      return new LedgerUnavailable(
-          "The ledger " + address.text() + " is open in another program; close it there first. (To be shared it must lie on a PostgreSQL server.)", problem);
-    }
-    String reason = String.valueOf(problem.getMessage()).lines().findFirst().orElse("");
-    return new LedgerUnavailable("The ledger " + address.text() + " cannot be opened: " + reason, problem);
   }
 
   /** Where it is kept. */
@@ -103,7 +56,12 @@ public final class Store implements AutoCloseable {
 
   /** Reads from the ledger as it stood at one moment. */
   public <T> T read(Function<Session, T> work) {
-    return attempt(Connection.TRANSACTION_REPEATABLE_READ, work, session -> {});
+    return attempt(oneMoment(), work);
+  }
+
+  /** H2's repeatable read takes each table as it stands when it is first read. */
+  private int oneMoment() {
+    return isInFile() ? Constants.TRANSACTION_SNAPSHOT : Connection.TRANSACTION_REPEATABLE_READ;
   }
 
   /**
@@ -113,24 +71,31 @@ public final class Store implements AutoCloseable {
    * @throws EntryRefused if an entry was; then nothing of the work is done
    */
   public <T> T write(Function<Session, T> work) {
-    return attempt(Connection.TRANSACTION_READ_COMMITTED, session -> {
+    T result = attempt(Connection.TRANSACTION_READ_COMMITTED, session -> {
       session.lockChain();
       return work.apply(session);
-    }, this::askTheDisk);
+    });
+    if (isInFile()) {
+      askTheDisk();
+    }
+    return result;
   }
 
-  private void askTheDisk(DSLContext sql) {
-    if (address instanceof LedgerAddress.InFile) {
-      sql.execute("checkpoint sync");
+  /** Apart from the work, which must not be run again once it is committed. */
+  private void askTheDisk() {
+    try (Connection connection = pool.getConnection(); Statement statement = connection.createStatement()) {
+      statement.execute("checkpoint sync");
+    } catch (SQLException problem) {
+      throw unanswered(problem);
     }
   }
 
-  private <T> T attempt(int isolation, Function<Session, T> work, Consumer<DSLContext> afterwards) {
+  private <T> T attempt(int isolation, Function<Session, T> work) {
     for (int attempt = 1; ; attempt++) {
       try {
-        return once(isolation, work, afterwards);
+        return once(isolation, work);
       } catch (DataAccessException problem) {
-        if (attempt == ATTEMPTS || !TRY_AGAIN.contains(problem.sqlState())) {
+        if (attempt == ATTEMPTS || !canHelpToTryAgain(problem)) {
           throw problem;
         }
         pause(attempt);
@@ -138,26 +103,46 @@ public final class Store implements AutoCloseable {
     }
   }
 
-  private <T> T once(int isolation, Function<Session, T> work, Consumer<DSLContext> afterwards) {
+  private static boolean canHelpToTryAgain(DataAccessException problem) {
+    SQLException cause = problem.getCause(SQLException.class);
+    return cause != null && cause.getSQLState() != null && TRY_AGAIN.contains(cause.getSQLState());
+  }
+
+  private <T> T once(int isolation, Function<Session, T> work) {
     try (Connection connection = pool.getConnection()) {
       connection.setTransactionIsolation(isolation);
       DSLContext sql = DSL.using(connection, dialect(), new Settings().withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED));
       try {
         T result = work.apply(new Session(sql));
         connection.commit();
-        afterwards.accept(sql);
         return result;
-      } catch (RuntimeException | Error problem) {
-        connection.rollback();
+      } catch (SQLException | RuntimeException | Error problem) {
+        takeBack(connection, problem);
         throw problem;
       }
     } catch (SQLException problem) {
-      throw new DataAccessException("The ledger " + address.text() + " does not answer: " + problem.getMessage(), problem);
+      throw unanswered(problem);
     }
   }
 
+  private static void takeBack(Connection connection, Throwable problem) {
+    try {
+      connection.rollback();
+    } catch (SQLException alsoGone) {
+      problem.addSuppressed(alsoGone);
+    }
+  }
+
+  private DataAccessException unanswered(SQLException problem) {
+    return new DataAccessException("The ledger " + address.text() + " does not answer: " + problem.getMessage(), problem);
+  }
+
+  private boolean isInFile() {
+    return address instanceof LedgerAddress.InFile;
+  }
+
   private SQLDialect dialect() {
-    return address instanceof LedgerAddress.InFile ? SQLDialect.H2 : SQLDialect.POSTGRES;
+    return isInFile() ? SQLDialect.H2 : SQLDialect.POSTGRES;
   }
 
   private static void pause(int attempt) {

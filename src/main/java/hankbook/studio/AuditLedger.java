@@ -2,6 +2,7 @@ package hankbook.studio;
 
 import hankbook.ledger.Audit;
 import hankbook.ledger.Finding;
+import hankbook.store.IllegibleBalance;
 import hankbook.store.IllegibleEntry;
 import java.util.List;
 
@@ -26,10 +27,16 @@ public final class AuditLedger {
     try {
       return studio.read(session -> {
         var chain = session.entries().chain();
-        return new Audited(chain.size(), Audit.of(chain, session.balances().all()));
+        return new Audited(chain.size(), Audit.of(chain, session.entries().end(), session.balances().all()));
       });
     } catch (IllegibleEntry illegible) {
-      return new Audited(0, new Audit(List.of(new Finding.Illegible(illegible.number(), illegible.id(), illegible.what()))));
+      return unread(new Finding.Illegible(illegible.number(), illegible.id(), illegible.what()));
+    } catch (IllegibleBalance illegible) {
+      return unread(new Finding.IllegibleBalance(illegible.skein(), illegible.what()));
     }
+  }
+
+  private static Audited unread(Finding finding) {
+    return new Audited(0, new Audit(List.of(finding)));
   }
 }

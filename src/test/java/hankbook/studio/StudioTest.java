@@ -8,6 +8,8 @@ import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
 import hankbook.store.LedgerAddress;
+import hankbook.store.Vendor;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -18,18 +20,30 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
-/** The use cases on a ledger in a file, with the sample studio in it. */
+/** The use cases on a ledger in either database, with the sample studio in it. */
+@ParameterizedClass
+@EnumSource
 class StudioTest {
   private static final Clock NOON = Clock.fixed(Instant.parse("2026-03-14T12:00:00Z"), ZoneOffset.UTC);
   private static final String TOWELS = "Quay towels";
 
+  private final Vendor vendor;
+
   @TempDir private Path folder;
+  private LedgerAddress address;
   private Studio studio;
+
+  StudioTest(Vendor vendor) {
+    this.vendor = vendor;
+  }
 
   @BeforeEach
   void open() throws Exception {
-    studio = Studio.open(new LedgerAddress.InFile(folder.resolve("ledger")), "Ida", NOON);
+    address = vendor.ledger(folder);
+    studio = Studio.open(address, "Ida", NOON);
     SampleStudio.fill(studio);
   }
 
@@ -41,7 +55,7 @@ class StudioTest {
 
   @Test
   void aBlankLedgerSaysSoUntilSomethingIsEntered() throws Exception {
-    try (Studio blank = Studio.open(new LedgerAddress.InFile(folder.resolve("blank")), "Ida", NOON)) {
+    try (Studio blank = Studio.open(vendor.ledger(Files.createDirectory(folder.resolve("blank"))), "Ida", NOON)) {
       assertThat(blank.isBlank()).isTrue();
       new Plans(blank).keep("Scarf", "{}");
       assertThat(blank.isBlank()).isFalse();
@@ -53,7 +67,7 @@ class StudioTest {
   void whatWasEnteredIsThereWhenTheLedgerIsOpenedAgain() throws Exception {
     List<ShelfSkein> before = new Shelf(studio).everySkein();
     studio.close();
-    studio = Studio.open(new LedgerAddress.InFile(folder.resolve("ledger")), "Ida", NOON);
+    studio = Studio.open(address, "Ida", NOON);
     assertThat(new Shelf(studio).everySkein()).isEqualTo(before).hasSize(58);
     assertThat(new Plans(studio).names()).containsExactly("Ash blanket", "Gorse shawl", "Linen runner", "Quay towels");
   }
