@@ -49,6 +49,7 @@ final class MainWindow extends BorderPane {
   /** Shows something in place of a screen. */
   void showInstead(Node node) {
     setCenter(node);
+    navigation.markNone();
   }
 
   private void otherTheme() {

@@ -42,6 +42,11 @@ final class Navigation extends VBox {
     }
   }
 
+  /** Marks none, while something else than a screen is shown. */
+  void markNone() {
+    group.selectToggle(null);
+  }
+
   private ToggleButton button(Screen screen, Consumer<Screen> go) {
     ToggleButton button = new ToggleButton(screen.name(), mark(screen.mark()));
     button.setId("go-" + screen.name().toLowerCase(Locale.ROOT));
