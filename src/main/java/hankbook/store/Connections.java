@@ -38,9 +38,10 @@ final class Connections {
       throw WhyUnavailable.because(address, "cannot be made, since its folder cannot be; choose another with --ledger", problem);
     }
     JdbcDataSource source = new JdbcDataSource();
-    // Without async a thread that is interrupted closes the file for all; without WRITE_DELAY=0 entries already acknowledged are lost when the
-    // program is killed; with a trace file every refusal would be written beside the ledger.
-    source.setURL("jdbc:h2:async:" + file + ";DATABASE_TO_LOWER=TRUE;WRITE_DELAY=0;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0");
+    // Without async a thread that is interrupted closes the file for all. Entries already acknowledged are lost when the program is killed: without
+    // WRITE_DELAY=0, since they are not written yet, and with REUSE_SPACE, since H2 does not find what it wrote to an earlier part of the file than
+    // it had foreseen. With a trace file every refusal would be written beside the ledger.
+    source.setURL("jdbc:h2:async:" + file + ";DATABASE_TO_LOWER=TRUE;WRITE_DELAY=0;REUSE_SPACE=FALSE;LOCK_TIMEOUT=10000;TRACE_LEVEL_FILE=0");
     return source;
   }
 

@@ -26,10 +26,12 @@ public final class Store implements AutoCloseable {
   private static final Set<String> TRY_AGAIN = Set.of("40001", "40P01", "HYT00");
 
   private final LedgerAddress address;
+  private final DataSource source;
   private final HikariDataSource pool;
 
-  private Store(LedgerAddress address, HikariDataSource pool) {
+  private Store(LedgerAddress address, DataSource source, HikariDataSource pool) {
     this.address = address;
+    this.source = source;
     this.pool = pool;
   }
 
@@ -43,7 +45,7 @@ public final class Store implements AutoCloseable {
     // One connection stays open meanwhile, so that H2 does not close the file between the steps.
     try (Connection _ = source.getConnection()) {
       Schema.bringUp(address, source);
-      return new Store(address, Connections.pool(address, source));
+      return new Store(address, source, Connections.pool(address, source));
     } catch (SQLException | FlywayException | HikariPool.PoolInitializationException problem) {
       throw WhyUnavailable.of(address, problem);
     }
@@ -157,5 +159,8 @@ public final class Store implements AutoCloseable {
   @Override
   public void close() {
     pool.close();
+    if (address instanceof LedgerAddress.InFile file) {
+      Room.giveBack(file, source);
+    }
   }
 }
