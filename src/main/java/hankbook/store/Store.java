@@ -42,12 +42,21 @@ public final class Store implements AutoCloseable {
    */
   public static Store open(LedgerAddress address) throws LedgerUnavailable {
     DataSource source = Connections.source(address);
-    // One connection stays open meanwhile, so that H2 does not close the file between the steps.
+    try {
+      if (address instanceof LedgerAddress.InFile file && !file.isThere()) {
+        NewFile.make(file);
+      }
+      return open(address, source);
+    } catch (SQLException | FlywayException | HikariPool.PoolInitializationException problem) {
+      throw WhyUnavailable.of(address, problem);
+    }
+  }
+
+  /** One connection stays open meanwhile, so that H2 does not close the file between the steps. */
+  private static Store open(LedgerAddress address, DataSource source) throws SQLException, LedgerUnavailable {
     try (Connection _ = source.getConnection()) {
       Schema.bringUp(address, source);
       return new Store(address, source, Connections.pool(address, source));
-    } catch (SQLException | FlywayException | HikariPool.PoolInitializationException problem) {
-      throw WhyUnavailable.of(address, problem);
     }
   }
 

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,6 +43,17 @@ class LedgerFileTest {
           holds(new LedgerAddress.InFile(copy), chain(store));
         }
       }
+    }
+  }
+
+  /** A file half made by a program that was killed lies under another name, and nothing else is left behind. */
+  @Test
+  void aNewLedgerTakesItsPlaceOnlyWhenItIsWhole() throws Exception {
+    LedgerAddress address = Vendor.H2.ledger(folder);
+    Files.writeString(Path.of(address.text().replace(".mv.db", ".half.new.mv.db")), "half made");
+    Store.open(address).close();
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).hasSize(2).contains(Path.of(address.text()));
     }
   }
 
