@@ -21,6 +21,8 @@ final class Act {
   private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private UUID id = UUID.randomUUID();
+  private String hindrance = "";
+  private boolean underWay;
 
   Act(Work work) {
     this.work = work;
@@ -41,8 +43,13 @@ final class Act {
 
   /** Says why it cannot be done, or with an empty text that it can. */
   void judge(String why) {
-    whyNot.set(why);
-    possible.set(why.isEmpty());
+    hindrance = why;
+    show();
+  }
+
+  private void show() {
+    whyNot.set(underWay ? "It is being written down." : hindrance);
+    possible.set(!underWay && hindrance.isEmpty());
   }
 
   /** What is asked has changed: it is another thing to write. */
@@ -50,20 +57,42 @@ final class Act {
     id = UUID.randomUUID();
   }
 
-  /** Does it; what follows a success happens once. */
-  void attempt(Deed deed, Runnable then, Consumer<Exception> otherwise) {
+  /**
+   * Does it, unless it is under way already.
+   *
+   * @param clear empties the fields; left out where something else was asked meanwhile
+   * @param then what follows every success
+   */
+  void attempt(Deed deed, Runnable clear, Runnable then, Consumer<Exception> otherwise) {
+    if (underWay) {
+      return;
+    }
     UUID mine = id;
+    goesOn(true);
     work.run(
         () -> {
           deed.under(mine);
           return mine;
         },
-        done -> {
-          if (done.equals(id)) {
-            renew();
-            then.run();
-          }
-        },
-        otherwise);
+        done -> succeeded(done, clear, then),
+        trouble -> {
+          goesOn(false);
+          otherwise.accept(trouble);
+        });
+  }
+
+  private void succeeded(UUID done, Runnable clear, Runnable then) {
+    boolean asAsked = done.equals(id);
+    goesOn(false);
+    if (asAsked) {
+      renew();
+      clear.run();
+    }
+    then.run();
+  }
+
+  private void goesOn(boolean now) {
+    underWay = now;
+    show();
   }
 }

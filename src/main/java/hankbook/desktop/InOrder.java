@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import java.util.ArrayDeque;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.Executor;
 
@@ -23,20 +24,46 @@ final class InOrder implements Executor {
       }
       running = true;
     }
-    executor.execute(this::runAll);
+    start();
+  }
+
+  /** An executor that refuses must not leave the rest waiting for a hand that never comes. */
+  private void start() {
+    boolean taken = false;
+    try {
+      executor.execute(this::runAll);
+      taken = true;
+    } finally {
+      if (!taken) {
+        rest();
+      }
+    }
   }
 
   private void runAll() {
-    while (true) {
-      Runnable next;
-      synchronized (waiting) {
-        if (waiting.isEmpty()) {
-          running = false;
-          return;
-        }
-        next = waiting.remove();
+    boolean broken = true;
+    try {
+      for (Optional<Runnable> next = next(); next.isPresent(); next = next()) {
+        runOne(next.get());
       }
-      runOne(next);
+      broken = false;
+    } finally {
+      if (broken) {
+        rest();
+      }
+    }
+  }
+
+  private Optional<Runnable> next() {
+    synchronized (waiting) {
+      running = !waiting.isEmpty();
+      return Optional.ofNullable(waiting.poll());
+    }
+  }
+
+  private void rest() {
+    synchronized (waiting) {
+      running = false;
     }
   }
 
@@ -44,7 +71,7 @@ final class InOrder implements Executor {
   private static void runOne(Runnable next) {
     try {
       next.run();
-    } catch (RuntimeException broken) {
+    } catch (Throwable broken) {
       Thread thread = Thread.currentThread();
       thread.getUncaughtExceptionHandler().uncaughtException(thread, broken);
     }

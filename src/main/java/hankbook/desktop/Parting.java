@@ -23,8 +23,8 @@ public final class Parting {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    length.lengthProperty().subscribe(gone -> judge());
-    note.subscribe(text -> judge());
+    length.lengthProperty().subscribe(gone -> changed());
+    note.subscribe(text -> changed());
   }
 
   Act act() {
@@ -45,6 +45,7 @@ public final class Parting {
     skein = row;
     if (another) {
       clear();
+      act.renew();
     }
     judge();
   }
@@ -55,13 +56,12 @@ public final class Parting {
       String code = skein.orElseThrow().code();
       Length gone = length.length().orElseThrow();
       String whereTo = note.get().strip();
-      act.attempt(id -> new PartWith(studio).skein(id, code, gone, whereTo), () -> recorded(code, gone), status::wrong);
+      act.attempt(id -> new PartWith(studio).skein(id, code, gone, whereTo), this::clear, () -> recorded(code, gone), status::wrong);
     }
   }
 
   private void recorded(String code, Length gone) {
     status.done("Parted with " + Wording.metres(gone) + " of " + code + ".");
-    clear();
     after.run();
   }
 
@@ -70,8 +70,12 @@ public final class Parting {
     note.set("");
   }
 
-  private void judge() {
+  private void changed() {
     act.renew();
+    judge();
+  }
+
+  private void judge() {
     act.judge(whyNot(skein.map(row -> row.free().length()).orElse(Length.ZERO)));
   }
 

@@ -7,9 +7,11 @@ import hankbook.studio.Receive;
 import hankbook.studio.Studio;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.Skein;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,6 +28,9 @@ public final class ReceiveModel {
   private final Act act;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
+  /** The shelf is read anew only a little later. */
+  private final Set<String> justReceived = new HashSet<>();
+
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
 
   /**
@@ -64,6 +69,8 @@ public final class ReceiveModel {
 
   /** Proposes the next free code where none is typed; all else stays as it was left. */
   void begin() {
+    justReceived.add(skein.code());
+    judge();
     if (field("code").get().isBlank()) {
       field("code").set(NextCode.after(shelf.get().stream().map(Skein::code).toList()));
     }
@@ -87,15 +94,21 @@ public final class ReceiveModel {
     RowReading row = judge();
     if (act.isPossible()) {
       Skein skein = row.skein().orElseThrow();
-      act.attempt(id -> new Receive(studio).skein(id, skein), () -> received(skein), status::wrong);
+      act.attempt(id -> new Receive(studio).skein(id, skein), this::clear, () -> received(skein), status::wrong);
     }
   }
 
   private void received(Skein skein) {
     status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
-    List.of("length", "gross", "cost").forEach(column -> field(column).set(""));
-    field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
+    if (field("code").get().isBlank()) {
+      field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
+    }
     after.run();
+  }
+
+  /** What the next skein of the same delivery has in common stays. */
+  private void clear() {
+    List.of("length", "gross", "cost", "code").forEach(column -> field(column).set(""));
   }
 
   private void fill(String column, String text) {
@@ -129,7 +142,7 @@ public final class ReceiveModel {
 
   private boolean isTaken() {
     String code = field("code").get().strip();
-    return shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
+    return justReceived.contains(code) || shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
   }
 
   private String whyNot(RowReading row) {

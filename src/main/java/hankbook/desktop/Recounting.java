@@ -26,8 +26,8 @@ public final class Recounting {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    found.lengthProperty().subscribe(length -> judge());
-    note.subscribe(text -> judge());
+    found.lengthProperty().subscribe(length -> changed());
+    note.subscribe(text -> changed());
   }
 
   Act act() {
@@ -53,6 +53,7 @@ public final class Recounting {
     skein = row;
     if (another) {
       clear();
+      act.renew();
     }
     judge();
   }
@@ -64,13 +65,12 @@ public final class Recounting {
       Length whole = found.length().orElseThrow();
       Length free = whole.minus(row.reserved().length());
       String how = note.get().strip();
-      act.attempt(id -> new Recount(studio).skein(id, row.code(), free, how), () -> recorded(row.code(), whole), status::wrong);
+      act.attempt(id -> new Recount(studio).skein(id, row.code(), free, how), this::clear, () -> recorded(row.code(), whole), status::wrong);
     }
   }
 
   private void recorded(String code, Length whole) {
     status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
-    clear();
     after.run();
   }
 
@@ -79,11 +79,15 @@ public final class Recounting {
     note.set("");
   }
 
+  private void changed() {
+    act.renew();
+    judge();
+  }
+
   private void judge() {
     Optional<Length> whole = skein.flatMap(row -> found.length());
     Length aside = skein.map(row -> row.reserved().length()).orElse(Length.ZERO);
     Length before = skein.map(row -> row.free().length().plus(aside)).orElse(Length.ZERO);
-    act.renew();
     act.judge(whole.map(length -> whyNot(length, before, aside)).orElse("Type what it measures now."));
     reading.set(whole.filter(length -> act.isPossible()).map(length -> difference(length.minus(before))).orElse(""));
   }

@@ -25,7 +25,7 @@ public final class TakingBack {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    reason.subscribe(text -> judge());
+    reason.subscribe(text -> changed());
   }
 
   Act act() {
@@ -47,6 +47,7 @@ public final class TakingBack {
     entry = row;
     if (another) {
       reason.set("");
+      act.renew();
     }
     judge();
   }
@@ -57,13 +58,12 @@ public final class TakingBack {
       JournalRow row = entry.orElseThrow();
       String why = reason.get().strip();
       refusal.set("");
-      act.attempt(id -> new Reverse(studio).entry(id, row.id(), why), () -> done(row), trouble -> refused(row, trouble));
+      act.attempt(id -> new Reverse(studio).entry(id, row.id(), why), () -> reason.set(""), () -> done(row), trouble -> refused(row, trouble));
     }
   }
 
   private void done(JournalRow row) {
     status.done("Took back entry " + row.number() + ".");
-    reason.set("");
     after.run();
   }
 
@@ -77,9 +77,13 @@ public final class TakingBack {
     }
   }
 
+  private void changed() {
+    act.renew();
+    judge();
+  }
+
   private void judge() {
     refusal.set("");
-    act.renew();
     act.judge(entry.map(this::whyNot).orElse("Choose an entry."));
   }
 

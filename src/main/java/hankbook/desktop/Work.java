@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -13,13 +14,19 @@ import java.util.function.Consumer;
 public record Work(Executor away, Executor here) {
   /** Does an errand away from the screen, then tells its answer, or what went wrong, to the screen. */
   public <T> void run(Callable<T> errand, Consumer<T> then, Consumer<Exception> otherwise) {
-    away.execute(() -> {
-      try {
-        T answer = errand.call();
-        here.execute(() -> then.accept(answer));
-      } catch (Exception trouble) {
-        here.execute(() -> otherwise.accept(trouble));
-      }
-    });
+    away.execute(() -> here.execute(outcome(errand, then, otherwise)));
+  }
+
+  /** Whatever is thrown must be told, or the screen would wait for ever. */
+  private static <T> Runnable outcome(Callable<T> errand, Consumer<T> then, Consumer<Exception> otherwise) {
+    try {
+      T answer = errand.call();
+      return () -> then.accept(answer);
+    } catch (Exception trouble) {
+      return () -> otherwise.accept(trouble);
+    } catch (Throwable fault) {
+      Exception told = new IllegalStateException(Objects.requireNonNullElse(fault.getMessage(), fault.getClass().getSimpleName()), fault);
+      return () -> otherwise.accept(told);
+    }
   }
 }

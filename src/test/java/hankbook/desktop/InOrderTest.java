@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -8,7 +9,9 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -44,6 +47,32 @@ class InOrderTest {
       throw new IllegalStateException("broken");
     });
     assertThat(ran).containsExactly("broken", "next");
+  }
+
+  @Test
+  void anErrandThatEndsInAnErrorDoesNotHoldUpTheNext() {
+    List<String> ran = new ArrayList<>();
+    InOrder inOrder = new InOrder(hand(ran));
+    inOrder.execute(() -> {
+      inOrder.execute(() -> ran.add("next"));
+      throw new AssertionError("broken");
+    });
+    assertThat(ran).containsExactly("broken", "next");
+  }
+
+  @Test
+  void anExecutorThatRefusesOnceIsAskedAgain() {
+    List<String> ran = new ArrayList<>();
+    AtomicBoolean refuses = new AtomicBoolean(true);
+    InOrder inOrder = new InOrder(errand -> {
+      if (refuses.getAndSet(false)) {
+        throw new RejectedExecutionException("not now");
+      }
+      errand.run();
+    });
+    assertThatThrownBy(() -> inOrder.execute(() -> ran.add("first"))).hasMessage("not now");
+    inOrder.execute(() -> ran.add("second"));
+    assertThat(ran).containsExactly("first", "second");
   }
 
   /** Runs errands at once on a thread of its own, and notes what breaks on it. */

@@ -61,6 +61,34 @@ class ShelfActsTest {
   }
 
   @Test
+  void aSuccessIsToldEvenIfSomethingElseWasTypedMeanwhile() {
+    type("length", "100 m");
+    receiving.receive();
+    assertThat(receiving.act().isPossible()).isFalse();
+    type("location", "the attic");
+    assertThat(receiving.act().isPossible()).isFalse();
+    receiving.receive();
+    doWhatWaits();
+    assertThat(status.lastProperty().get().text()).startsWith("Received S002, ");
+    assertThat(shelf.shown()).extracting(SkeinRow::code).containsExactly("S001", "S002");
+    assertThat(receiving.field("length").get()).isEqualTo("100 m");
+    assertThat(receiving.message("code").get()).isEqualTo("Another skein bears this code.");
+    assertThat(receiving.act().isPossible()).isFalse();
+  }
+
+  @Test
+  void aMeasureThatIsUnderWayIsClearedThoughTheShelfWasReadAnewMeanwhile() {
+    Recounting recounting = new Recounting(studio, slow, status, shelf::refresh);
+    recounting.turnTo(Optional.of(shelf.shown().getFirst()));
+    recounting.found().textProperty().set("1580 m");
+    recounting.record();
+    recounting.turnTo(Optional.of(shelf.shown().getFirst()));
+    doWhatWaits();
+    assertThat(recounting.found().textProperty().get()).isEmpty();
+    assertThat(status.lastProperty().get().text()).startsWith("Measured S001 again");
+  }
+
+  @Test
   void aCodeOfAUsedUpSkeinIsNotProposedNorTaken() throws NotDone {
     new PartWith(studio).skein(UUID.randomUUID(), "S001", Length.metres(1600), "sold");
     shelf.refresh();

@@ -33,6 +33,17 @@ class WorkTest {
   }
 
   @Test
+  void evenAnErrorIsTold() {
+    new Work(Runnable::run, Runnable::run).run(
+        () -> {
+          throw new StackOverflowError();
+        },
+        answer -> heard.add("answer"),
+        trouble -> heard.add(Status.words(trouble)));
+    assertThat(heard).singleElement().asString().contains("StackOverflowError");
+  }
+
+  @Test
   void onlyTheAnswerToTheLatestQuestionIsHeard() {
     Latest latest = new Latest();
     var first = latest.<String>only(heard::add);
