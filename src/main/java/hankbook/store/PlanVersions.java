@@ -1,9 +1,6 @@
 package hankbook.store;
 
 import static hankbook.store.schema.tables.PlanVersion.PLAN_VERSION;
-import static org.jooq.impl.DSL.coalesce;
-import static org.jooq.impl.DSL.inline;
-import static org.jooq.impl.DSL.max;
 
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -25,23 +22,25 @@ public final class PlanVersions {
   }
 
   /** A plan as last kept. */
-  public Optional<String> newest(String plan) {
-    return sql.select(PLAN_VERSION.BODY)
+  public Optional<PlanVersion> newest(String plan) {
+    return sql.select(PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR)
         .from(PLAN_VERSION)
         .where(PLAN_VERSION.PLAN.eq(plan))
         .orderBy(PLAN_VERSION.VERSION.desc())
         .limit(1)
-        .fetchOptional(PLAN_VERSION.BODY);
+        .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
   }
 
-  /** Keeps a plan, as its next version where it differs from the newest. */
-  public void keep(String plan, String body, String author, Instant now) {
-    if (newest(plan).filter(body::equals).isPresent()) {
-      return;
+  /** Keeps a plan, as its next version where it differs from the newest; gives the version that says so. */
+  public int keep(String plan, String body, String author, Instant now) {
+    Optional<PlanVersion> newest = newest(plan);
+    if (newest.isPresent() && newest.get().body().equals(body)) {
+      return newest.get().number();
     }
-    int versions = sql.select(coalesce(max(PLAN_VERSION.VERSION), inline(0))).from(PLAN_VERSION).where(PLAN_VERSION.PLAN.eq(plan)).fetchSingle().value1();
+    int next = newest.map(PlanVersion::number).orElse(0) + 1;
     sql.insertInto(PLAN_VERSION, PLAN_VERSION.PLAN, PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR, PLAN_VERSION.RECORDED_AT)
-        .values(plan, versions + 1, body, author, now.atOffset(ZoneOffset.UTC))
+        .values(plan, next, body, author, now.atOffset(ZoneOffset.UTC))
         .execute();
+    return next;
   }
 }

@@ -22,6 +22,6 @@ public final class PartWith {
    * @throws NotDone if so much of it is not on the shelf
    */
   public Optional<ChainedEntry> skein(UUID id, String code, Length length, String note) throws NotDone {
-    return new SkeinYarn(studio, id, EntryKind.PART_WITH, code, note).move(new Place.Shelf(), new Place.Away(), length);
+    return new SkeinYarn(studio, id, EntryKind.PART_WITH, code, Note.of(note)).move(new Place.Shelf(), new Place.Away(), length);
   }
 }

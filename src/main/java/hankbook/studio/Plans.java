@@ -4,6 +4,7 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.measure.Length;
 import hankbook.plan.Plan;
+import hankbook.store.PlanVersion;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import java.util.List;
@@ -40,13 +41,30 @@ public final class Plans {
     return text.isEmpty() ? Optional.empty() : Optional.of(PlanFile.read(name, text.get()));
   }
 
+  /** A plan as it was last kept, and which version of it that is; empty where it was put away or never there. */
+  public Optional<KeptPlan> kept(String name) {
+    return studio.read(session -> kept(session, name));
+  }
+
   /** Keeps a plan as it is now, finished or not. */
   public void keep(String name, String text) throws NotDone {
-    String plan = OneLine.of(name);
-    if (plan.isEmpty()) {
-      throw NotDone.because("A plan needs a name before it can be kept.");
-    }
+    String plan = named(name);
     studio.write(session -> keep(session, plan, text));
+  }
+
+  /**
+   * Keeps a plan as it is now, finished or not, unless someone else changed it meanwhile.
+   *
+   * @param expected the version it was made from, 0 for a new plan
+   * @return the version it is now
+   * @throws NotDone if another version is the newest
+   */
+  public int keep(String name, String text, int expected) throws NotDone {
+    String plan = named(name);
+    return studio.write(session -> {
+      refuseUnlessNewest(session, plan, expected);
+      return keep(session, plan, text);
+    });
   }
 
   /**
@@ -63,7 +81,8 @@ public final class Plans {
       if (!replace && text(session, name).filter(kept -> !kept.equals(text)).isPresent()) {
         throw NotDone.because("There is a plan " + name + " already that says something else; replace it outright, or give this one another name.");
       }
-      return keep(session, name, text);
+      keep(session, name, text);
+      return name;
     });
   }
 
@@ -74,10 +93,7 @@ public final class Plans {
    * @throws NotDone if the new name is taken, or yarn moves in the ledger under the old one
    */
   public void rename(String from, String to, String text) throws NotDone {
-    String name = OneLine.of(to);
-    if (name.isEmpty()) {
-      throw NotDone.because("A plan needs a name before it can be kept.");
-    }
+    String name = named(to);
     studio.write(session -> {
       if (text(session, name).isPresent()) {
         throw NotDone.because("There is a plan " + name + " already; choose another name.");
@@ -100,18 +116,42 @@ public final class Plans {
     });
   }
 
+  private static String named(String name) throws NotDone {
+    String plan = OneLine.of(name);
+    if (plan.isEmpty()) {
+      throw NotDone.because("A plan needs a name before it can be kept.");
+    }
+    return plan;
+  }
+
   private static void refuseIfItHasYarn(Session session, String name, String so) throws NotDone {
     if (session.balances().ofPlan(name).lengths().values().stream().anyMatch(Length::isPositive)) {
       throw NotDone.because("The journal has yarn under " + name + ", so it " + so + ".");
     }
   }
 
-  private String keep(Session session, String name, String text) {
-    session.plans().keep(name, text, studio.author(), studio.now());
-    return name;
+  static void refuseUnlessNewest(Session session, String name, int expected) throws NotDone {
+    Optional<PlanVersion> newest = session.plans().newest(name);
+    int number = newest.map(PlanVersion::number).orElse(0);
+    boolean absent = newest.filter(version -> !version.body().equals(PUT_AWAY)).isEmpty();
+    if (number != expected && !(absent && expected == 0)) {
+      String by = newest.map(version -> ", by " + version.author()).orElse("");
+      String what = absent ? " was put away or given another name meanwhile" : " was changed meanwhile";
+      throw NotDone.because(name + what + by + "; nothing of it was changed now.");
+    }
+  }
+
+  private int keep(Session session, String name, String text) {
+    return session.plans().keep(name, text, studio.author(), studio.now());
   }
 
   static Optional<String> text(Session session, String name) {
-    return session.plans().newest(name).filter(text -> !text.equals(PUT_AWAY));
+    return kept(session, name).map(KeptPlan::text);
+  }
+
+  private static Optional<KeptPlan> kept(Session session, String name) {
+    return session.plans().newest(name)
+        .filter(version -> !version.body().equals(PUT_AWAY))
+        .map(version -> new KeptPlan(name, version.body(), version.number(), version.author()));
   }
 }

@@ -2,7 +2,6 @@ package hankbook.studio;
 
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
-import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.store.Session;
@@ -18,25 +17,32 @@ public final class Recount {
   }
 
   /**
-   * Corrects what the shelf holds of a skein to what was found there.
+   * Corrects what the house holds of a skein to what was found: all that is wound on it still, with what is reserved for plans, without what is on a loom.
    *
-   * @param found on the shelf now, without what is reserved or on a loom; zero or more
+   * @param found zero or more
    * @param note how it was found; may be empty
    * @return the correction; nothing where the book was right
-   * @throws NotDone if there is no such skein
+   * @throws NotDone if there is no such skein, or less of it was found than is reserved
    */
   public Optional<ChainedEntry> skein(UUID id, String code, Length found, String note) throws NotDone {
     if (found.isNegative()) {
       throw NotDone.because("A skein cannot hold less than nothing; found is " + found + ".");
     }
-    return studio.write(session -> correct(session, new SkeinYarn(studio, id, EntryKind.RECOUNT, code, note), found));
+    SkeinYarn skein = new SkeinYarn(studio, id, EntryKind.RECOUNT, code, Note.of(note));
+    return studio.write(session -> correct(session, skein, found));
   }
 
   private static Optional<ChainedEntry> correct(Session session, SkeinYarn skein, Length found) throws NotDone {
+    Optional<ShelfSkein> held = Shelf.skein(session, skein.code());
+    Length reserved = held.map(ShelfSkein::allReserved).orElse(Length.ZERO);
+    if (found.compareTo(reserved) < 0) {
+      throw NotDone.because(
+          "Of " + skein.code() + " " + reserved + " are reserved for plans, more than the " + found + " that were found; release what lacks first, then measure again.");
+    }
     Place shelf = new Place.Shelf();
     Place recount = new Place.Recount();
-    Length more = found.minus(session.entries().balance(new Holding(skein.code(), shelf)));
-    if (more.isZero() && session.skeins().find(skein.code()).isPresent()) {
+    Length more = found.minus(reserved).minus(held.map(ShelfSkein::free).orElse(Length.ZERO));
+    if (more.isZero() && held.isPresent()) {
       return Optional.empty();
     }
     return more.isNegative() ? skein.move(session, shelf, recount, more.negated()) : skein.move(session, recount, shelf, more);

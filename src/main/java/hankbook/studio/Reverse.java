@@ -2,6 +2,7 @@ package hankbook.studio;
 
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
+import hankbook.ledger.Transfer;
 import hankbook.store.RecordedEntry;
 import hankbook.store.Session;
 import java.util.Optional;
@@ -42,6 +43,19 @@ public final class Reverse {
     if (reason.isBlank()) {
       throw NotDone.because("Say why the entry is taken back; the journal keeps the reason.");
     }
-    return session.entries().post(Entry.reversing(original.get(), id, studio.today(), studio.author(), reason.strip()), studio.now());
+    Entry reversal = Entry.reversing(original.get(), id, studio.today(), studio.author(), Note.of(reason));
+    refuseIfItReachesNoPlan(session, reversal);
+    return session.entries().post(reversal, studio.now());
+  }
+
+  /** Yarn under a plan that is not on the list could be released by nobody. */
+  private static void refuseIfItReachesNoPlan(Session session, Entry reversal) throws NotDone {
+    for (Transfer transfer : reversal.transfers()) {
+      String plan = transfer.to().planName();
+      if (!plan.isEmpty() && Plans.text(session, plan).isEmpty()) {
+        throw NotDone.because(
+            "Taking this back would put yarn under the plan " + plan + ", which was put away or given another name; add a plan of that name first.");
+      }
+    }
   }
 }

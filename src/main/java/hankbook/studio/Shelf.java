@@ -30,7 +30,11 @@ public final class Shelf {
 
   /** One skein. */
   public Optional<ShelfSkein> skein(String code) {
-    return studio.read(session -> session.skeins().find(code).map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code))));
+    return studio.read(session -> skein(session, code));
+  }
+
+  static Optional<ShelfSkein> skein(Session session, String code) {
+    return session.skeins().find(code).map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code)));
   }
 
   static List<ShelfSkein> everySkein(Session session) {
@@ -48,6 +52,6 @@ public final class Shelf {
   }
 
   static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
-    return skeins.stream().filter(held -> !held.isUsedUp()).map(held -> held.skein().withLeft(held.freeFor(plan))).toList();
+    return skeins.stream().filter(held -> !held.isUsedUp()).map(held -> held.skeinFor(plan)).toList();
   }
 }

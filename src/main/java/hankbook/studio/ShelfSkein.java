@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -26,18 +27,37 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
     onLoom = Collections.unmodifiableSortedMap(new TreeMap<>(onLoom));
   }
 
+  /** Where yarn goes that has come off the skein. */
+  private static final Set<Place.Kind> OFF_THE_SKEIN =
+      Set.of(Place.Kind.LOOM, Place.Kind.CLOTH, Place.Kind.THRUMS, Place.Kind.SAMPLE, Place.Kind.AWAY, Place.Kind.REWOUND);
+
+  /**
+   * A skein as the balances say.
+   *
+   * @param balances of this skein alone
+   */
   static ShelfSkein of(Skein skein, Balances balances) {
     SortedMap<String, Length> reserved = new TreeMap<>();
     SortedMap<String, Length> onLoom = new TreeMap<>();
-    balances.lengths().forEach((holding, length) -> {
-      switch (holding.place()) {
-        case Place.Reserved(String plan) when holding.skein().equals(skein.code()) -> reserved.put(plan, length);
-        case Place.Loom(String plan) when holding.skein().equals(skein.code()) -> onLoom.put(plan, length);
+    boolean begun = skein.opened();
+    for (Map.Entry<Holding, Length> balance : balances.lengths().entrySet()) {
+      Place place = balance.getKey().place();
+      begun |= OFF_THE_SKEIN.contains(place.kind()) && balance.getValue().isPositive();
+      switch (place) {
+        case Place.Reserved(String plan) -> reserved.put(plan, balance.getValue());
+        case Place.Loom(String plan) -> onLoom.put(plan, balance.getValue());
         default -> {}
       }
-    });
+    }
     Length free = balances.at(new Holding(skein.code(), new Place.Shelf()));
-    return new ShelfSkein(skein.withLeft(free.plus(sum(reserved)).plus(sum(onLoom))), free, reserved, onLoom);
+    Length held = free.plus(sum(reserved)).plus(sum(onLoom));
+    boolean everCounted = !balances.lengths().isEmpty() || skein.isMeasured();
+    return new ShelfSkein(everCounted ? skein.withLeft(held, begun) : skein, free, reserved, onLoom);
+  }
+
+  /** The skein with what of it a plan may use. */
+  Skein skeinFor(String plan) {
+    return skein.isMeasured() ? skein.withLeft(freeFor(plan), skein.opened()) : skein;
   }
 
   /** What of it a plan may use: what is free, and what that plan has already. */

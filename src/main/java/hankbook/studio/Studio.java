@@ -68,6 +68,11 @@ public final class Studio implements AutoCloseable {
     return read(session -> session.skeins().isEmpty() && session.plans().names().isEmpty());
   }
 
+  /** How many entries there are: a cheap way to see whether anything was done since. */
+  public long entries() {
+    return read(session -> session.entries().end().entries());
+  }
+
   <T> T read(Function<Session, T> work) {
     return store.read(work);
   }

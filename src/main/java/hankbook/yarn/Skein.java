@@ -71,7 +71,7 @@ public record Skein(
 
   /** Whether any length of it is known, by its measurement or from a ledger. */
   public boolean isMeasured() {
-    return left.filter(Length::isPositive).isPresent() || measurement().length().isPresent();
+    return left.isPresent() || measurement().length().isPresent();
   }
 
   /** What it holds; nothing where that is not known. */
@@ -79,9 +79,13 @@ public record Skein(
     return left.or(() -> measurement().length()).orElse(Length.ZERO);
   }
 
-  /** The same skein with what a ledger says is left of it; it is opened if that is less than it came with. */
-  public Skein withLeft(Length now) {
-    boolean begun = opened || measurement().length().filter(first -> now.compareTo(first) < 0).isPresent();
+  /**
+   * The same skein with what a ledger says of it.
+   *
+   * @param now what there is of it
+   * @param begun whether yarn was ever taken off it
+   */
+  public Skein withLeft(Length now, boolean begun) {
     return new Skein(code, yarn, hex, fibre, grist, form, label, weighing, begun, lot, location, cost, received, Optional.of(now));
   }
 
