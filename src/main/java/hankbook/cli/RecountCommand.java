@@ -17,12 +17,12 @@ import picocli.CommandLine.Spec;
 
 /** Puts the book right after a weighing. */
 @NullUnmarked
-@Command(name = "recount", description = "Put the book right: a skein was measured again, and the shelf holds so much of it.", mixinStandardHelpOptions = true)
+@Command(name = "recount", description = "Put the book right: the whole skein was measured again, with what is reserved of it and without what is on a loom.", mixinStandardHelpOptions = true)
 final class RecountCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "SKEIN", description = "The skein's code.")
   private String code;
 
-  @Parameters(index = "1", paramLabel = "LENGTH", description = "What the shelf holds of it, such as '120 m'.")
+  @Parameters(index = "1", paramLabel = "LENGTH", description = "What there is of it, such as '120 m'.")
   private String found;
 
   @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "What the journal should say of it.")
