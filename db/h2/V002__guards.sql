@@ -4,5 +4,5 @@
 create trigger entry_is_kept before update, delete on entry for each row call 'hankbook.store.RefuseChange';
 create trigger transfer_is_kept before update, delete on transfer for each row call 'hankbook.store.RefuseChange';
 create trigger plan_version_is_kept before update, delete on plan_version for each row call 'hankbook.store.RefuseChange';
-create trigger skein_is_not_deleted before delete on skein for each row call 'hankbook.store.RefuseChange';
+create trigger skein_is_kept before update, delete on skein for each row call 'hankbook.store.RefuseChange';
 create trigger transfer_moves_balances after insert on transfer for each row call 'hankbook.store.MoveBalances';

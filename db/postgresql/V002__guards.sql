@@ -11,7 +11,7 @@ create trigger transfer_is_kept before update or delete on transfer for each row
 create trigger transfer_is_not_emptied before truncate on transfer for each statement execute function refuse_change();
 create trigger plan_version_is_kept before update or delete on plan_version for each row execute function refuse_change();
 create trigger plan_version_is_not_emptied before truncate on plan_version for each statement execute function refuse_change();
-create trigger skein_is_not_deleted before delete on skein for each row execute function refuse_change();
+create trigger skein_is_kept before update or delete on skein for each row execute function refuse_change();
 create trigger skein_is_not_emptied before truncate on skein for each statement execute function refuse_change();
 
 create function move_balance(of_skein varchar, at_place varchar, of_plan varchar, by bigint) returns void language plpgsql as $$

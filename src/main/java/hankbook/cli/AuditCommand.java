@@ -4,27 +4,18 @@ import hankbook.exchange.BadInput;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.AuditLedger;
 import hankbook.studio.NotDone;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Checks the whole book. */
 @NullUnmarked
 @Command(name = "audit", description = "Recompute every hash and every balance, and name the first entry that is not as it was written.", mixinStandardHelpOptions = true)
-final class AuditCommand implements Callable<Integer> {
-
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
+final class AuditCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.reading(studio -> {
+    return ledger().reading(studio -> {
       AuditLedger.Audited audited = new AuditLedger(studio).audit();
-      spec.commandLine().getOut().println(ledger.json() ? LedgerJson.audited(audited) : LedgerReport.audited(audited));
+      out().println(ledger().json() ? LedgerJson.audited(audited) : LedgerReport.audited(audited));
       return audited.audit().isClean() ? ExitCode.DONE : ExitCode.FAULT;
     });
   }

@@ -59,7 +59,7 @@ public final class CommandLineProgram {
         return notDone.yarnIsShort() ? ExitCode.SHORT : ExitCode.BAD_INPUT;
       }
       default -> {
-        err.println("Hankbook failed, and changed nothing: " + problem);
+        err.println("Hankbook failed: " + problem + ". The journal shows whether anything was written.");
         return ExitCode.FAULT;
       }
     }

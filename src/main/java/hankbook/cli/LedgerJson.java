@@ -1,12 +1,8 @@
 package hankbook.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hankbook.exchange.JsonText;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.Finding;
@@ -22,28 +18,21 @@ import java.util.Map;
 
 /** What is in a ledger, as one JSON object each; metres to four places. */
 final class LedgerJson {
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder()
-          .enable(SerializationFeature.INDENT_OUTPUT)
-          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
-
   private LedgerJson() {}
 
   static String delivery(Receive.Delivery delivery) {
-    return text(MAPPER.createObjectNode().put("received", delivery.received()).put("alreadyThere", delivery.alreadyThere()));
+    return JsonText.of(JsonText.object().put("received", delivery.received()).put("alreadyThere", delivery.alreadyThere()));
   }
 
   static String kept(String plan) {
-    return text(MAPPER.createObjectNode().put("plan", plan));
+    return JsonText.of(JsonText.object().put("plan", plan));
   }
 
   static String shelf(List<ShelfSkein> skeins) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("skeins");
     skeins.forEach(held -> skein(array.addObject(), held));
-    return text(root);
+    return JsonText.of(root);
   }
 
   private static void skein(ObjectNode node, ShelfSkein held) {
@@ -59,31 +48,31 @@ final class LedgerJson {
   }
 
   static String plans(List<PlanStanding> plans) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("plans");
     for (PlanStanding plan : plans) {
       ObjectNode node = array.addObject().put("plan", plan.name());
       plan.verdict().ifPresentOrElse(verdict -> node.put("verdict", verdict.name()), () -> node.putNull("verdict").put("unfinished", plan.unfinished()));
       node.put("reservedM", plan.reserved().metres()).put("onLoomM", plan.onLoom().metres());
     }
-    return text(root);
+    return JsonText.of(root);
   }
 
   static String entered(List<ChainedEntry> entries) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("entries");
     entries.forEach(entry -> entry(array.addObject(), entry));
-    return text(root);
+    return JsonText.of(root);
   }
 
   static String journal(List<JournalEntry> entries) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("entries");
     for (JournalEntry entry : entries) {
       ObjectNode node = entry(array.addObject(), entry.chained()).put("recorded", entry.recorded().toString());
       entry.reversedBy().ifPresentOrElse(by -> node.put("reversedBy", by.toString()), () -> node.putNull("reversedBy"));
     }
-    return text(root);
+    return JsonText.of(root);
   }
 
   private static ObjectNode entry(ObjectNode node, ChainedEntry chained) {
@@ -103,17 +92,9 @@ final class LedgerJson {
   }
 
   static String audited(AuditLedger.Audited audited) {
-    ObjectNode root = MAPPER.createObjectNode().put("entries", audited.entries()).put("sound", audited.audit().isClean());
+    ObjectNode root = JsonText.object().put("entries", audited.entries()).put("sound", audited.audit().isClean());
     ArrayNode findings = root.putArray("findings");
     audited.audit().findings().stream().map(Finding::message).forEach(findings::add);
-    return text(root);
-  }
-
-  private static String text(ObjectNode root) {
-    try {
-      return MAPPER.writeValueAsString(root);
-    } catch (JsonProcessingException impossible) {
-      throw new IllegalStateException(impossible);
-    }
+    return JsonText.of(root);
   }
 }

@@ -6,30 +6,22 @@ import hankbook.studio.NotDone;
 import hankbook.studio.Receive;
 import hankbook.studio.TextFile;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Yarn comes into the house. */
 @NullUnmarked
 @Command(name = "receive", description = "Receive the skeins of a stock file: all rows or none. Rows received before are left as they are.", mixinStandardHelpOptions = true)
-final class ReceiveCommand implements Callable<Integer> {
+final class ReceiveCommand extends LedgerCommand {
   @Option(names = "--csv", required = true, paramLabel = "FILE", description = "The skeins, as a stock file.")
   private Path file;
 
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.writing(studio -> {
+    return ledger().writing(studio -> {
       Receive.Delivery delivery = new Receive(studio).file(file.toString(), TextFile.read(file));
-      spec.commandLine().getOut().println(ledger.json() ? LedgerJson.delivery(delivery) : LedgerReport.delivery(delivery));
+      out().println(ledger().json() ? LedgerJson.delivery(delivery) : LedgerReport.delivery(delivery));
       return ExitCode.DONE;
     });
   }

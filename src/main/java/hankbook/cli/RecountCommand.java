@@ -6,34 +6,26 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import hankbook.studio.Recount;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Puts the book right after a weighing. */
 @NullUnmarked
-@Command(name = "recount", description = "Put the book right: a skein was measured again, and the shelf holds so much of it.", mixinStandardHelpOptions = true)
-final class RecountCommand implements Callable<Integer> {
+@Command(name = "recount", description = "Put the book right: the whole skein was measured again, with what is reserved of it and without what is on a loom.", mixinStandardHelpOptions = true)
+final class RecountCommand extends LedgerCommand {
   @Parameters(index = "0", paramLabel = "SKEIN", description = "The skein's code.")
   private String code;
 
-  @Parameters(index = "1", paramLabel = "LENGTH", description = "What the shelf holds of it, such as '120 m'.")
+  @Parameters(index = "1", paramLabel = "LENGTH", description = "What there is of it, such as '120 m'.")
   private String found;
 
   @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "What the journal should say of it.")
   private String note;
 
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.entering(spec.commandLine().getOut(), studio -> new Recount(studio).skein(UUID.randomUUID(), code, Length.parse(found), note).stream().toList());
+    return ledger().entering(out(), studio -> new Recount(studio).skein(UUID.randomUUID(), code, Length.parse(found), note).stream().toList());
   }
 }

@@ -5,27 +5,19 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import hankbook.studio.Release;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Gives back what was promised to a plan. */
 @NullUnmarked
 @Command(name = "release", description = "Give back to the shelf all that is reserved for a plan.", mixinStandardHelpOptions = true)
-final class ReleaseCommand implements Callable<Integer> {
+final class ReleaseCommand extends LedgerCommand {
   @Parameters(paramLabel = "PLAN", description = "A plan of the ledger by its name.")
   private String plan;
 
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.entering(spec.commandLine().getOut(), studio -> new Release(studio).plan(UUID.randomUUID(), plan).stream().toList());
+    return ledger().entering(out(), studio -> new Release(studio).plan(UUID.randomUUID(), plan).stream().toList());
   }
 }

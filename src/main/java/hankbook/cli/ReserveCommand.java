@@ -5,31 +5,23 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import hankbook.studio.Reserve;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Promises yarn to a plan. */
 @NullUnmarked
 @Command(name = "reserve", description = "Reserve for a plan the skeins that check chooses; what it no longer wants is released.", mixinStandardHelpOptions = true)
-final class ReserveCommand implements Callable<Integer> {
+final class ReserveCommand extends LedgerCommand {
   @Parameters(paramLabel = "PLAN", description = "A plan of the ledger by its name.")
   private String plan;
 
   @Option(names = "--even-if-short", description = "Reserve what there is of a plan that is short.")
   private boolean evenIfShort;
 
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.entering(spec.commandLine().getOut(), studio -> new Reserve(studio).plan(UUID.randomUUID(), plan, evenIfShort));
+    return ledger().entering(out(), studio -> new Reserve(studio).plan(UUID.randomUUID(), plan, evenIfShort));
   }
 }

@@ -6,18 +6,14 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import hankbook.studio.Return;
 import java.util.UUID;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Puts back what the loom did not use. */
 @NullUnmarked
 @Command(name = "return", description = "Put some of a skein back on the shelf from the loom of a plan.", mixinStandardHelpOptions = true)
-final class ReturnCommand implements Callable<Integer> {
+final class ReturnCommand extends LedgerCommand {
   @Parameters(index = "0", paramLabel = "PLAN", description = "A plan of the ledger by its name.")
   private String plan;
 
@@ -27,12 +23,8 @@ final class ReturnCommand implements Callable<Integer> {
   @Parameters(index = "2", paramLabel = "LENGTH", description = "How much, such as '12.5 m'.")
   private String length;
 
-  @Mixin private LedgerChoice ledger;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger.entering(spec.commandLine().getOut(), studio -> new Return(studio).skein(UUID.randomUUID(), plan, code, Length.parse(length)).stream().toList());
+    return ledger().entering(out(), studio -> new Return(studio).skein(UUID.randomUUID(), plan, code, Length.parse(length)).stream().toList());
   }
 }

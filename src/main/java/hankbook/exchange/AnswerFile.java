@@ -1,10 +1,5 @@
 package hankbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hankbook.allot.Cover;
@@ -24,14 +19,11 @@ import java.util.Locale;
 
 /** Writes the answer of a check as one JSON object; metres to four places. */
 public final class AnswerFile {
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
-
   private AnswerFile() {}
 
   /** The answer of a check as text. */
   public static String write(PlanCheck check, List<Skein> stock) {
-    return text(answer(check, stock));
+    return JsonText.of(answer(check, stock));
   }
 
   /** The answer of a check with what fits, as text. */
@@ -44,11 +36,11 @@ public final class AnswerFile {
       ObjectNode bought = yarn(buy.addObject(), purchase.yarn());
       purchase.putUps().ifPresentOrElse(putUps -> bought.put("putUps", putUps), () -> bought.putNull("putUps"));
     }
-    return text(root);
+    return JsonText.of(root);
   }
 
   private static ObjectNode answer(PlanCheck check, List<Skein> stock) {
-    ObjectNode root = MAPPER.createObjectNode().put("plan", check.plan().name());
+    ObjectNode root = JsonText.object().put("plan", check.plan().name());
     ObjectNode warp = root.putObject("warp").put("ends", check.yardage().width().ends());
     warp.put("widthInReedM", check.yardage().width().inReed().metres()).put("lengthM", check.yardage().warp().total().metres());
     ArrayNode parts = warp.putArray("parts");
@@ -64,14 +56,6 @@ public final class AnswerFile {
       yarn(warnings.addObject().put("code", warning.code().name()), warning.yarn()).put("text", warning.text());
     }
     return root;
-  }
-
-  private static String text(ObjectNode root) {
-    try {
-      return MAPPER.writeValueAsString(root);
-    } catch (JsonProcessingException impossible) {
-      throw new IllegalStateException(impossible);
-    }
   }
 
   private static void need(ObjectNode node, Need need, List<Skein> stock) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -96,6 +97,10 @@ final class DraftJson {
   }
 
   private static String text(JsonNode node) {
-    return node.isNull() ? "" : node.isNumber() ? node.decimalValue().toPlainString() : node.asText("");
+    if (node.isNumber()) {
+      BigDecimal number = node.decimalValue();
+      return Math.abs(number.scale()) > JsonFields.MOST_DIGITS ? number.toString() : number.toPlainString();
+    }
+    return node.isNull() ? "" : node.asText("");
   }
 }

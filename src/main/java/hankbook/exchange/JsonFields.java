@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Unreadable;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import java.util.function.Supplier;
 
 /** The fields of one JSON object, with the path to them, so that a refusal says where. Unknown keys are refused by name. */
 final class JsonFields {
+  static final int MOST_DIGITS = 30;
+
   private final JsonNode node;
   private final String path;
 
@@ -47,21 +50,25 @@ final class JsonFields {
     }
   }
 
-  boolean has(String key) {
-    return node.hasNonNull(key);
-  }
-
   /** A text or number read by a reader, where it is there. */
   <T> Optional<T> read(String key, Function<String, T> reader) {
     JsonNode value = node.get(key);
     if (value == null || value.isNull()) {
       return Optional.empty();
     }
-    String text = value.isNumber() ? value.decimalValue().toPlainString() : value.asText();
+    String text = value.isNumber() ? plain(key, value.decimalValue()) : value.asText();
     if (!value.isValueNode()) {
       throw new Refused(at(key), new Unreadable(value.toString(), "a text or a number"));
     }
     return Optional.of(checked(key, () -> reader.apply(text)));
+  }
+
+  /** Written out, a number such as 1e999999999 would fill the memory. */
+  private String plain(String key, BigDecimal number) {
+    if (number.precision() > MOST_DIGITS || Math.abs(number.scale()) > MOST_DIGITS) {
+      throw new Refused(at(key), new Unreadable(number.toString(), "a number of at most " + MOST_DIGITS + " digits"));
+    }
+    return number.toPlainString();
   }
 
   <T> T required(String key, String wanted, Function<String, T> reader) {

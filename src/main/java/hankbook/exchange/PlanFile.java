@@ -17,6 +17,7 @@ import hankbook.plan.Plan;
 import hankbook.plan.Section;
 import hankbook.plan.Warp;
 import hankbook.plan.Weft;
+import hankbook.yarn.OneLine;
 import hankbook.yarn.YarnColour;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +59,7 @@ public final class PlanFile {
 
   private static Plan plan(JsonFields fields) {
     fields.required("format", FORMAT, PlanFile::format);
-    String name = fields.required("name", "a name for the plan", String::strip);
+    String name = fields.required("name", "a name for the plan", OneLine::of);
     List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
     Warp warp = warp(fields.object("warp", WARP));
     List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();

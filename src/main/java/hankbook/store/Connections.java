@@ -15,6 +15,11 @@ final class Connections {
   /** How long a server may take to answer, where its address does not say. */
   private static final int SECONDS_TO_ANSWER = 10;
 
+  private static final int SECONDS_FOR_ONE_QUESTION = 120;
+
+  /** A program that hangs with the end of the chain locked must not keep all others waiting for ever. */
+  private static final String LET_GO = "-c lock_timeout=20000 -c idle_in_transaction_session_timeout=60000";
+
   private Connections() {}
 
   static DataSource source(LedgerAddress address) throws LedgerUnavailable {
@@ -51,6 +56,13 @@ final class Connections {
     if (source.getLoginTimeout() == 0) {
       source.setLoginTimeout(SECONDS_TO_ANSWER);
     }
+    if (source.getSocketTimeout() == 0) {
+      source.setSocketTimeout(SECONDS_FOR_ONE_QUESTION);
+    }
+    if (source.getOptions() == null) {
+      source.setOptions(LET_GO);
+    }
+    source.setTcpKeepAlive(true);
     return source;
   }
 

@@ -50,12 +50,12 @@ public sealed interface LedgerAddress {
 
     public AtServer {
       if (!url.startsWith(START)) {
-        throw new Unreadable(url, WANTED);
+        throw new Unreadable(url.replaceFirst("\\?.*", ""), WANTED);
       }
       try {
         new PGSimpleDataSource().setURL(url);
       } catch (IllegalArgumentException notOne) {
-        throw new Unreadable(url, WANTED);
+        throw new Unreadable(url.replaceFirst("\\?.*", ""), WANTED);
       }
     }
 

@@ -22,8 +22,8 @@ public final class Store implements AutoCloseable {
   private static final int ATTEMPTS = 8;
   private static final long WAIT_MILLISECONDS = 20;
 
-  /** Serialization failure, deadlock, lock not had in time (H2): another program was at the same rows, and trying again can help. */
-  private static final Set<String> TRY_AGAIN = Set.of("40001", "40P01", "HYT00");
+  /** Serialization failure, deadlock, lock not had in time (PostgreSQL, H2): another program was at the same rows, and trying again can help. */
+  private static final Set<String> TRY_AGAIN = Set.of("40001", "40P01", "55P03", "HYT00");
 
   private final LedgerAddress address;
   private final DataSource source;

@@ -141,7 +141,7 @@ public final class Plans {
     }
   }
 
-  private int keep(Session session, String name, String text) {
+  int keep(Session session, String name, String text) {
     return session.plans().keep(name, text, studio.author(), studio.now());
   }
 

@@ -40,7 +40,10 @@ public final class Receive {
       if (there.isPresent() && !there.get().equals(skein)) {
         throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
       }
-      if (there.isEmpty()) {
+      if (isEmptied(skein)) {
+        throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
+      }
+      if (there.isEmpty() || (wasTakenBack(session, skein) && session.entries().entry(id).isEmpty())) {
         receive(session, id, skein, "");
       }
       return skein;
@@ -58,12 +61,14 @@ public final class Receive {
     return studio.write(session -> receive(session, name, rows));
   }
 
-  private Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
+  Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
     List<Skein> fresh = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
-      if (there.isEmpty()) {
+      if (isEmptied(row.skein())) {
+        faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
+      } else if (there.isEmpty() || wasTakenBack(session, row.skein())) {
         fresh.add(row.skein());
       } else if (!there.get().equals(row.skein())) {
         faults.add(
@@ -73,17 +78,29 @@ public final class Receive {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    fresh.forEach(skein -> receive(session, receiptOf(skein), skein, "from " + name));
+    fresh.forEach(skein -> receive(session, receiptOf(session, skein), skein, "from " + name));
     return new Delivery(fresh.size(), rows.size() - fresh.size());
   }
 
-  /** A code is given once, so that its receipt has one id however often a file is read. */
-  private static UUID receiptOf(Skein skein) {
-    return UUID.nameUUIDFromBytes(("received " + skein.code()).getBytes(StandardCharsets.UTF_8));
+  private static boolean isEmptied(Skein skein) {
+    return skein.isMeasured() && skein.holds().isZero();
+  }
+
+  /** A skein whose every receipt was taken back may come again, just as it was written down. */
+  private static boolean wasTakenBack(Session session, Skein skein) {
+    return skein.isMeasured() && session.skeins().find(skein.code()).filter(skein::equals).isPresent() && session.balances().ofSkein(skein.code()).lengths().isEmpty();
+  }
+
+  /** As long as it is not taken back, the receipt of a code has one id however often a file is read. */
+  private static UUID receiptOf(Session session, Skein skein) {
+    UUID first = UUID.nameUUIDFromBytes(("received " + skein.code()).getBytes(StandardCharsets.UTF_8));
+    return session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
   }
 
   private void receive(Session session, UUID id, Skein skein, String note) {
-    session.skeins().add(skein, studio.now());
+    if (session.skeins().find(skein.code()).isEmpty()) {
+      session.skeins().add(skein, studio.now());
+    }
     if (skein.holds().isPositive()) {
       Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), skein.holds());
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(transfer));

@@ -4,6 +4,7 @@ import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
+import hankbook.yarn.OneLine;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -21,6 +22,6 @@ public final class Return {
    * @throws NotDone if so much of it is not there
    */
   public Optional<ChainedEntry> skein(UUID id, String plan, String code, Length length) throws NotDone {
-    return new SkeinYarn(studio, id, EntryKind.RETURN, code, "").move(new Place.Loom(plan), new Place.Shelf(), length);
+    return new SkeinYarn(studio, id, EntryKind.RETURN, code, "").move(new Place.Loom(OneLine.of(plan)), new Place.Shelf(), length);
   }
 }

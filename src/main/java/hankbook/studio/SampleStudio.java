@@ -4,6 +4,7 @@ import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
+import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.io.IOException;
 import java.io.InputStream;
@@ -34,19 +35,28 @@ public final class SampleStudio {
   }
 
   /**
-   * Puts the sample shelf and plans into a ledger.
+   * Puts the sample shelf and plans into a blank ledger.
    *
-   * @throws NotDone if something in the ledger is in its way
+   * @throws NotDone if the ledger is not blank: invented yarn does not belong beside real yarn
    */
   public static void fill(Studio studio) throws NotDone {
     try {
-      new Receive(studio).file(STOCK, text(STOCK));
-      for (String plan : PLANS) {
-        new Plans(studio).add(plan, text(plan), false);
-      }
-    } catch (BadInput inTheWay) {
-      throw NotDone.because("The sample studio cannot be put beside what is here: " + inTheWay.getMessage());
+      studio.write(session -> fill(studio, session));
+    } catch (BadInput broken) {
+      throw new IllegalStateException("the sample studio cannot be read: " + broken.getMessage(), broken);
     }
+  }
+
+  private static int fill(Studio studio, Session session) throws NotDone, BadInput {
+    if (!Studio.isBlank(session)) {
+      throw NotDone.because("This ledger is not blank; the sample studio belongs in a ledger of its own.");
+    }
+    Plans plans = new Plans(studio);
+    for (String plan : PLANS) {
+      String text = text(plan);
+      plans.keep(session, PlanFile.read(plan, text).name(), text);
+    }
+    return new Receive(studio).receive(session, STOCK, StockFile.rows(STOCK, text(STOCK))).received();
   }
 
   private static String text(String name) {

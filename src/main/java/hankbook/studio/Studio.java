@@ -65,7 +65,11 @@ public final class Studio implements AutoCloseable {
 
   /** Whether nothing was ever entered. */
   public boolean isBlank() {
-    return read(session -> session.skeins().isEmpty() && session.plans().names().isEmpty());
+    return read(Studio::isBlank);
+  }
+
+  static boolean isBlank(Session session) {
+    return session.skeins().isEmpty() && session.plans().names().isEmpty();
   }
 
   /** How many entries there are: a cheap way to see whether anything was done since. */

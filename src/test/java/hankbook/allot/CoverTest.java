@@ -51,14 +51,8 @@ class CoverTest {
   @Test
   void whatIsLeftOfASkeinKeepsTheErrorOfItsMeasurement() {
     Skein whole = weighed("1", "A");
-    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.metres(10))))).isEqualTo(Uncertainty.of(List.of(whole)));
-    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.ZERO)))).isEqualTo(Length.ZERO);
-  }
-
-  @Test
-  void aSkeinFromWhichYarnWasTakenIsOpened() {
-    assertThat(weighed("1", "A").withLeft(Length.metres(1000)).opened()).isFalse();
-    assertThat(weighed("1", "A").withLeft(Length.metres(999)).opened()).isTrue();
+    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.metres(10), true)))).isEqualTo(Uncertainty.of(List.of(whole)));
+    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.ZERO, true)))).isEqualTo(Length.ZERO);
   }
 
   /** Common practice: three skeins of 950 m hold 690 ends of 4 m. */

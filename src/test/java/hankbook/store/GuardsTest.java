@@ -69,8 +69,9 @@ class GuardsTest {
   }
 
   @Test
-  void aSkeinIsNotDeletedEvenBeforeAnythingMovedIt() {
+  void aSkeinIsNeitherAlteredNorDeletedEvenBeforeAnythingMovedIt() {
     add(store, "Slate");
+    assertThat(refused("update skein set grist = 'Nm 2' where code = 'Slate'")).isEqualTo("P0001");
     assertThat(refused("delete from skein where code = 'Slate'")).isEqualTo("P0001");
   }
 

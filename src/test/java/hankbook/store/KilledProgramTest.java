@@ -81,6 +81,6 @@ class KilledProgramTest {
   }
 
   private static String newestPlan(Store store) {
-    return store.read(session -> session.plans().newest("Scarf")).orElseThrow();
+    return store.read(session -> session.plans().newest("Scarf")).orElseThrow().body();
   }
 }

@@ -353,7 +353,7 @@ class StoreTest {
   }
 
   private Optional<String> newest(String plan) {
-    return store.read(session -> session.plans().newest(plan));
+    return store.read(session -> session.plans().newest(plan).map(PlanVersion::body));
   }
 
   private List<RecordedEntry> entries() {

@@ -82,7 +82,7 @@ class StoredTextProperties {
     });
     store.read(session -> {
       assertThat(session.skeins().find(code)).contains(skein);
-      assertThat(session.plans().newest(names.get(4))).contains(text);
+      assertThat(session.plans().newest(names.get(4)).map(PlanVersion::body)).contains(text);
       assertThat(session.plans().names()).contains(names.get(4)).isSorted();
       assertThat(session.entries().entry(received.id())).contains(received);
       assertThat(session.entries().entry(promised.id())).contains(promised);

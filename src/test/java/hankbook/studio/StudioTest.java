@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hankbook.allot.Verdict;
+import hankbook.exchange.BadInput;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
 import hankbook.store.LedgerAddress;
 import hankbook.store.Vendor;
 import java.nio.file.Files;
@@ -73,9 +75,9 @@ class StudioTest {
   }
 
   @Test
-  void theSampleFilesAreReceivedOnce() throws Exception {
+  void theSampleStudioIsNotPutBesideRealYarn() {
     int entries = new Journal(studio).newestFirst().size();
-    SampleStudio.fill(studio);
+    assertThatThrownBy(() -> SampleStudio.fill(studio)).isInstanceOf(NotDone.class).hasMessageStartingWith("This ledger is not blank");
     assertThat(new Journal(studio).newestFirst()).hasSize(entries);
   }
 
@@ -210,5 +212,105 @@ class StudioTest {
     assertThatThrownBy(() -> new Receive(studio).file("odd.csv", "code,yarn,colour,length\nN1,Nameless,Grey,40 m\n\nS001,Nameless,Grey,4 m\n"))
         .hasMessage("odd.csv, row 4, code: found 'S001', which another skein of the ledger has, wanted a code of its own");
     assertThat(new Shelf(studio).everySkein()).noneMatch(skein -> skein.skein().code().startsWith("N"));
+  }
+
+  @Test
+  void aRecountIsOfTheWholeSkeinWithWhatIsReserved() throws Exception {
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    ShelfSkein promised = new Shelf(studio).skeins().stream().filter(skein -> skein.allReserved().isPositive() && skein.free().isPositive()).findFirst().orElseThrow();
+    String code = promised.skein().code();
+    new Recount(studio).skein(UUID.randomUUID(), code, promised.skein().holds().minus(Length.metres(10)), "");
+    ShelfSkein after = new Shelf(studio).skein(code).orElseThrow();
+    assertThat(after.allReserved()).isEqualTo(promised.allReserved());
+    assertThat(after.free()).isEqualTo(promised.free().minus(Length.metres(10)));
+    assertThatThrownBy(() -> new Recount(studio).skein(UUID.randomUUID(), code, Length.metres(1), ""))
+        .isInstanceOf(NotDone.class)
+        .hasMessageContaining("are reserved for plans, more than the 1 m that were found");
+  }
+
+  @Test
+  void yarnOnTheLoomCountsAsTakenWhicheverSkeinsWouldBeChosenToday() throws Exception {
+    new Receive(studio).file("ash.csv", "code,yarn,colour,length,lot,received\nR1,Rook,Ash,950 m,1,2025-01-01\nR2,Rook,Ash,950 m,1,2025-02-01\n");
+    String plan = """
+        {"format": "hankbook-plan/1", "name": "%s", "warp": {"sett": "10/cm", "ends": 200, "length": "4 m", "order": [{"yarn": "Rook", "colour": "Ash", "share": 1}]}}
+        """;
+    new Plans(studio).keep("First", plan.formatted("First"));
+    new Plans(studio).keep("Second", plan.formatted("Second"));
+    new Reserve(studio).plan(UUID.randomUUID(), "First", false);
+    new Reserve(studio).plan(UUID.randomUUID(), "Second", false);
+    new Draw(studio).plan(UUID.randomUUID(), "Second");
+    new Release(studio).plan(UUID.randomUUID(), "First");
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), "Second", false)).isEmpty();
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), "First", false)).hasSize(1);
+    assertThat(new CheckPlan(studio).named("First").check().isShort()).isFalse();
+  }
+
+  @Test
+  void aPlanIsNeitherKeptNorReservedOverAnothersChange() throws Exception {
+    KeptPlan seen = new Plans(studio).kept(TOWELS).orElseThrow();
+    int mine = new Plans(studio).keep(TOWELS, seen.text().replace("\"count\": 4", "\"count\": 3"), seen.version());
+    assertThat(mine).isEqualTo(seen.version() + 1);
+    assertThatThrownBy(() -> new Plans(studio).keep(TOWELS, "{}", seen.version())).hasMessage("Quay towels was changed meanwhile, by Ida; nothing of it was changed now.");
+    assertThatThrownBy(() -> new Reserve(studio).plan(UUID.randomUUID(), TOWELS, seen.version(), false)).isInstanceOf(NotDone.class);
+    assertThat(new Reserve(studio).plan(UUID.randomUUID(), TOWELS, mine, false)).hasSize(1);
+    assertThatThrownBy(() -> new Plans(studio).keep(TOWELS, "{}", 0)).isInstanceOf(NotDone.class);
+    new Release(studio).plan(UUID.randomUUID(), TOWELS);
+    new Plans(studio).putAway(TOWELS);
+    assertThatThrownBy(() -> new Plans(studio).keep(TOWELS, "{}", mine)).hasMessageStartingWith("Quay towels was put away or given another name meanwhile");
+    new Plans(studio).keep(TOWELS, "{}", 0);
+    assertThat(new Plans(studio).text(TOWELS)).contains("{}");
+  }
+
+  @Test
+  void noReversalPutsYarnUnderAPlanThatIsNotOnTheList() throws Exception {
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    new Release(studio).plan(UUID.randomUUID(), TOWELS);
+    new Plans(studio).putAway(TOWELS);
+    UUID release = new Journal(studio).newestFirst().getFirst().chained().entry().id();
+    assertThatThrownBy(() -> new Reverse(studio).entry(UUID.randomUUID(), release, "slip")).hasMessageContaining("under the plan Quay towels, which was put away");
+  }
+
+  @Test
+  void aReceiptThatWasTakenBackMayComeAgain() throws Exception {
+    String file = "code,yarn,colour,length\nR1,Rook,Ash,950 m\n";
+    new Receive(studio).file("ash.csv", file);
+    UUID receipt = new Journal(studio).newestFirst().getFirst().chained().entry().id();
+    new Reverse(studio).entry(UUID.randomUUID(), receipt, "not here yet");
+    assertThat(new Shelf(studio).skein("R1").orElseThrow().isUsedUp()).isTrue();
+    assertThat(new Receive(studio).file("ash.csv", file)).isEqualTo(new Receive.Delivery(1, 0));
+    assertThat(new Shelf(studio).skein("R1").orElseThrow().free()).isEqualTo(Length.metres(950));
+    assertThat(new Receive(studio).file("ash.csv", file)).isEqualTo(new Receive.Delivery(0, 1));
+  }
+
+  @Test
+  void aSkeinIsOpenedByWhatIsTakenOffItAndNotByAPromiseOrARecount() throws Exception {
+    new Recount(studio).skein(UUID.randomUUID(), "S001", Length.metres(1599), "");
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    assertThat(new Shelf(studio).skeins()).filteredOn(skein -> skein.allReserved().isPositive() && skein.skein().code().equals("S002")).allMatch(skein -> !skein.skein().opened());
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().skein().opened()).isFalse();
+    new Draw(studio).plan(UUID.randomUUID(), TOWELS);
+    assertThat(new Shelf(studio).skeins()).filteredOn(skein -> skein.allOnLoom().isPositive()).isNotEmpty().allMatch(skein -> skein.skein().opened());
+  }
+
+  @Test
+  void aSkeinThatWasMeasuredLaterIsUsedUpWhenAllOfItIsGone() throws Exception {
+    new Receive(studio).file("odd.csv", "code,yarn,colour\nN1,Nameless,Grey\n");
+    new Recount(studio).skein(UUID.randomUUID(), "N1", Length.metres(40), "measured");
+    new PartWith(studio).skein(UUID.randomUUID(), "N1", Length.metres(40), "");
+    assertThat(new Shelf(studio).skein("N1").orElseThrow().isUsedUp()).isTrue();
+  }
+
+  @Test
+  void aRowWithNothingOnItIsRefused() {
+    assertThatThrownBy(() -> new Receive(studio).file("odd.csv", "code,yarn,colour,length\nN1,Nameless,Grey,0 m\n"))
+        .hasMessage("odd.csv, row 2, length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
+  }
+
+  @Test
+  void aNoteThatCannotBePrintedAndANameThatIsTooLongAreRefused() {
+    assertThatThrownBy(() -> new PartWith(studio).skein(UUID.randomUUID(), "S001", Length.metres(1), "a\u0007b")).isInstanceOf(Unreadable.class);
+    assertThatThrownBy(() -> new Plans(studio).add("long.json", "{\"format\": \"hankbook-plan/1\", \"name\": \"" + "x".repeat(201) + "\"}", false))
+        .isInstanceOf(BadInput.class)
+        .hasMessageContaining("wanted one line of at most 200 printable characters");
   }
 }
