@@ -23,11 +23,16 @@ enum PlanAct {
     return words;
   }
 
+  /** Whether it goes by what the plan says. */
+  boolean reserves() {
+    return this == RESERVE || this == RESERVE_WHAT_THERE_IS;
+  }
+
   /** Does it; may take long. */
-  void run(PlanDesk desk, UUID id, String plan) throws BadInput, NotDone {
+  void run(PlanDesk desk, UUID id, String plan, int version) throws BadInput, NotDone {
     switch (this) {
-      case RESERVE -> desk.reserve(id, plan, false);
-      case RESERVE_WHAT_THERE_IS -> desk.reserve(id, plan, true);
+      case RESERVE -> desk.reserve(id, plan, version, false);
+      case RESERVE_WHAT_THERE_IS -> desk.reserve(id, plan, version, true);
       case RELEASE -> desk.release(id, plan);
       case WIND -> desk.draw(id, plan);
       case PUT_AWAY -> desk.putAway(plan);

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.exchange.BadInput;
+import hankbook.exchange.PlanDraft;
 import hankbook.studio.NotDone;
 import java.util.EnumMap;
 import java.util.Map;
@@ -17,11 +18,14 @@ public final class PlanActs {
   private final ReadOnlyObjectWrapper<Map<PlanAct, String>> hindrances = new ReadOnlyObjectWrapper<>(Map.of());
   private final ReadOnlyObjectWrapper<PlanSaid> said = new ReadOnlyObjectWrapper<>(PlanSaid.NOTHING);
   private final ReadOnlyObjectWrapper<PlanLife> life = new ReadOnlyObjectWrapper<>(PlanLife.PLANNED);
-  private Optional<Attempt> unsure = Optional.empty();
+  private volatile Optional<Unsure> unsure = Optional.empty();
   private boolean acting;
 
-  /** One thing tried; the same id goes with every repetition, so that the ledger takes it once. */
-  private record Attempt(PlanAct act, String plan, UUID id) {}
+  /** One thing tried with one version of a plan. */
+  private record Attempt(PlanAct act, String plan, int version) {}
+
+  /** What may have been done without an answer; the same id goes with every repetition, so that the ledger takes it once. */
+  private record Unsure(Attempt attempt, UUID id) {}
 
   PlanActs(PlanDesk desk, Work work, Runnable changed) {
     this.desk = desk;
@@ -54,37 +58,49 @@ public final class PlanActs {
     hindrances.set(found);
   }
 
+  /** Lets nothing be done for now. */
+  void hinder(String why) {
+    Map<PlanAct, String> found = new EnumMap<>(PlanAct.class);
+    for (PlanAct act : PlanAct.values()) {
+      found.put(act, why);
+    }
+    hindrances.set(found);
+  }
+
   void say(PlanSaid words) {
     said.set(words);
   }
 
-  /** Does an act for a plan, unless one is under way or something hinders it. */
-  void act(PlanAct act, String plan) {
+  /** Does an act for a plan as it was entered, unless one is under way or something hinders it. */
+  void act(PlanAct act, KeptCopy copy, PlanDraft entered) {
     if (acting || !hindrances.get().getOrDefault(act, "").isEmpty()) {
       return;
     }
     acting = true;
-    Attempt attempt = unsure.filter(tried -> tried.act == act && tried.plan.equals(plan)).orElseGet(() -> new Attempt(act, plan, UUID.randomUUID()));
-    unsure = Optional.of(attempt);
-    work.run(() -> run(attempt), words -> ended(new PlanSaid(words, false)), this::failed);
+    work.run(() -> run(act, copy, entered), words -> ended(new PlanSaid(words, false)), trouble -> ended(new PlanSaid(PlanWords.trouble(trouble), true)));
   }
 
-  private String run(Attempt attempt) throws BadInput, NotDone {
-    attempt.act.run(desk, attempt.id, attempt.plan);
-    return attempt.act.done(PlanLife.of(attempt.plan, desk.skeins()));
+  /** Yarn is reserved for what was entered or not at all, so keeping that comes first. */
+  private String run(PlanAct act, KeptCopy copy, PlanDraft entered) throws BadInput, NotDone {
+    int version = act.reserves() ? copy.keep(desk, entered) : copy.version();
+    run(new Attempt(act, copy.name(), version));
+    return act.done(PlanLife.of(copy.name(), desk.skeins()));
   }
 
-  private void failed(Exception trouble) {
-    Optional<Attempt> tried = unsure;
-    ended(new PlanSaid(PlanWords.trouble(trouble), true));
-    if (!(trouble instanceof NotDone || trouble instanceof BadInput)) {
-      unsure = tried;
+  private void run(Attempt attempt) throws BadInput, NotDone {
+    UUID id = unsure.filter(tried -> tried.attempt.equals(attempt)).map(Unsure::id).orElseGet(UUID::randomUUID);
+    unsure = Optional.of(new Unsure(attempt, id));
+    try {
+      attempt.act.run(desk, id, attempt.plan, attempt.version);
+      unsure = Optional.empty();
+    } catch (BadInput | NotDone refused) {
+      unsure = Optional.empty();
+      throw refused;
     }
   }
 
   private void ended(PlanSaid words) {
     acting = false;
-    unsure = Optional.empty();
     said.set(words);
     changed.run();
   }

@@ -4,6 +4,7 @@ import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
+import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
@@ -15,11 +16,11 @@ public interface PlanDesk {
   /** The name of every plan. */
   List<String> names();
 
-  /** A plan's file text as it was last kept. */
-  Optional<String> text(String name);
+  /** A plan as it was last kept. */
+  Optional<KeptPlan> kept(String name);
 
-  /** Keeps a plan's file text, even one that cannot be read as a plan yet. */
-  void keep(String name, String text) throws NotDone;
+  /** Keeps a plan's file text, even one that cannot be read as a plan yet, if the version expected is still the newest; gives the new version. */
+  int keep(String name, String text, int expected) throws NotDone;
 
   /** Gives a plan another name; the text is the plan under its new one. */
   void rename(String from, String to, String text) throws NotDone;
@@ -36,8 +37,8 @@ public interface PlanDesk {
   /** The most of a plan that what is free for it covers. */
   Fit fit(Plan plan) throws BadInput;
 
-  /** Brings what is reserved for a plan to what its allotment says. */
-  void reserve(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone;
+  /** Brings what is reserved for a version of a plan to what its allotment says. */
+  void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;
 
   /** Gives everything reserved for a plan back to the shelf. */
   void release(UUID id, String name) throws NotDone;

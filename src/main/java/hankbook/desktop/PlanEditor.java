@@ -3,12 +3,13 @@ package hankbook.desktop;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
-import hankbook.studio.NotDone;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,17 +27,28 @@ public final class PlanEditor {
   private final ReadOnlyObjectWrapper<PlanAnswer> answer = new ReadOnlyObjectWrapper<>(new PlanAnswer.Reckoning());
   private final ReadOnlyBooleanWrapper reckoning = new ReadOnlyBooleanWrapper(false);
   private volatile @Nullable PlanAnswer latest;
-  private PlanDraft kept = PlanDraft.BLANK;
+  private final PlanKeeping keeping;
+  private final ReadOnlyLongWrapper opened = new ReadOnlyLongWrapper();
 
   PlanEditor(PlanDesk desk, Work work, Consumer<Exception> wrong) {
     this.desk = desk;
     this.work = work;
     this.wrong = wrong;
+    this.keeping = new PlanKeeping(desk, work, wrong);
   }
 
   /** The name of the plan that is open; empty where none is. */
   ReadOnlyStringProperty nameProperty() {
     return name.getReadOnlyProperty();
+  }
+
+  /** Which opening of a plan this is; another name for the same plan is none. */
+  ReadOnlyLongProperty openedProperty() {
+    return opened.getReadOnlyProperty();
+  }
+
+  PlanKeeping keeping() {
+    return keeping;
   }
 
   ReadOnlyObjectProperty<PlanDraft> draftProperty() {
@@ -57,21 +69,61 @@ public final class PlanEditor {
     return given.equals(latest);
   }
 
-  /** Opens a plan as it is kept. */
-  void open(String plan, PlanDraft text) {
+  /** Opens a plan as it is kept, or as it was left where the ledger would not take that. */
+  void open(KeptCopy copy) {
+    begin(copy.name(), keeping.open(copy));
+    keep();
+  }
+
+  /** Opens a plan as it is kept, whatever was entered here instead. */
+  void giveIn(KeptCopy copy) {
+    begin(copy.name(), keeping.giveIn(copy));
+  }
+
+  private void begin(String plan, PlanDraft text) {
     name.set("");
     draft.set(text);
-    kept = text;
     answer.set(new PlanAnswer.Reckoning());
+    opened.set(opened.get() + 1);
     name.set(plan);
     ask();
   }
 
-  /** Leaves no plan open. */
+  /** Keeps what was entered and leaves no plan open. */
   void close() {
+    keeping.leave(draft.get());
     asked.incrementAndGet();
     name.set("");
     reckoning.set(false);
+  }
+
+  /** Gives the open plan another name; what is typed meanwhile stays as it is. */
+  void rename(String to, Consumer<String> then) {
+    keep();
+    keeping.rename(to, draft.get(), copy -> {
+      if (keeping.open().filter(open -> open == copy).isPresent()) {
+        draft.set(draft.get().with(PlanField.of(PlanPart.PLAN, "name"), copy.name()));
+        name.set(copy.name());
+      }
+      then.accept(copy.name());
+    });
+  }
+
+  /** Asks whether someone else has kept another version: it is shown, unless something here is not kept yet. */
+  void lookAgain() {
+    keeping.open().ifPresent(copy -> work.run(() -> copy.newer(desk), newer -> newer.ifPresent(found -> overtaken(copy, found)), wrong));
+  }
+
+  private void overtaken(KeptCopy copy, KeptCopy newer) {
+    if (keeping.open().filter(open -> open == copy).isEmpty()) {
+      return;
+    }
+    if (keeping.isUnkept(draft.get())) {
+      keep();
+    } else {
+      draft.set(keeping.giveIn(newer));
+      ask();
+    }
   }
 
   /** Takes what was typed into a field. */
@@ -98,26 +150,12 @@ public final class PlanEditor {
 
   /** Puts what was entered into the ledger, readable or not. */
   void keep() {
-    if (name.get().isEmpty() || kept.equals(draft.get())) {
-      return;
-    }
-    String plan = name.get();
-    PlanDraft before = kept;
-    PlanDraft entered = draft.get();
-    kept = entered;
-    work.run(() -> keep(plan, entered), _ -> {}, trouble -> notKept(plan, before, trouble));
+    keeping.keep(draft.get());
   }
 
-  private PlanDraft keep(String plan, PlanDraft text) throws NotDone {
-    desk.keep(plan, text.json());
-    return text;
-  }
-
-  private void notKept(String plan, PlanDraft before, Exception trouble) {
-    if (plan.equals(name.get())) {
-      kept = before;
-    }
-    wrong.accept(trouble);
+  /** Keeps what was entered in the place of what someone else has kept meanwhile. */
+  void keepInstead() {
+    keeping.keepInstead(draft.get());
   }
 
   /** Asks for the answer anew; an answer to a question that is no longer the latest is dropped. */

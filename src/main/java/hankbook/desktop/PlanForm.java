@@ -51,7 +51,7 @@ final class PlanForm extends VBox {
 
   private void show() {
     PlanDraft draft = editor.draftProperty().get();
-    String now = editor.nameProperty().get() + shape(draft);
+    String now = (editor.nameProperty().get().isEmpty() ? "none" : editor.openedProperty().get()) + shape(draft);
     if (now.equals(shape)) {
       boxes.forEach((field, box) -> box.show(draft.text(field)));
       return;

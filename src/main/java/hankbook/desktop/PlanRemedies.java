@@ -25,7 +25,7 @@ final class PlanRemedies {
     this.editor = editor;
     this.wrong = wrong;
     editor.answerProperty().subscribe(this::look);
-    editor.nameProperty().subscribe(_ -> before.set(Optional.empty()));
+    editor.openedProperty().subscribe(_ -> before.set(Optional.empty()));
   }
 
   ReadOnlyObjectProperty<List<Remedy>> foundProperty() {

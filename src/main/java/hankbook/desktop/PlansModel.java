@@ -1,15 +1,15 @@
 package hankbook.desktop;
 
 import hankbook.exchange.PlanDraft;
-import hankbook.exchange.PlanField;
-import hankbook.exchange.PlanPart;
 import hankbook.measure.Unreadable;
+import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
 import hankbook.yarn.OneLine;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -17,7 +17,6 @@ import javafx.collections.ObservableList;
 
 /** The plans there are, the one that is open, and what can be done with it. */
 public final class PlansModel {
-  private static final PlanField NAME = PlanField.of(PlanPart.PLAN, "name");
   private static final Comparator<PlanRow> BY_NAME = Comparator.comparing(PlanRow::name, String.CASE_INSENSITIVE_ORDER).thenComparing(PlanRow::name);
 
   private final PlanDesk desk;
@@ -49,6 +48,7 @@ public final class PlansModel {
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
     editor.answerProperty().subscribe(_ -> judge());
+    editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
 
   ObservableList<PlanRow> plans() {
@@ -81,14 +81,24 @@ public final class PlansModel {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     editor.ask();
+    editor.lookAgain();
   }
 
   private void show(List<String> names) {
-    chosen.get().filter(row -> !names.contains(row.name())).ifPresent(_ -> leave());
-    plans.removeIf(row -> !names.contains(row.name()));
+    chosen.get().filter(row -> !names.contains(row.name())).ifPresent(_ -> missing());
+    plans.removeIf(row -> !names.contains(row.name()) && !isChosen(row) && !editor.keeping().held().contains(row.name()));
     names.stream().filter(name -> row(name).isEmpty()).forEach(name -> plans.add(new PlanRow(name)));
     plans.sort(BY_NAME);
     plans.forEach(this::reckon);
+  }
+
+  /** The open plan is gone from the ledger; where something of it is not kept, keeping it says so. */
+  private void missing() {
+    if (editor.keeping().isUnkept(editor.draftProperty().get())) {
+      editor.keep();
+    } else {
+      leave();
+    }
   }
 
   private void leave() {
@@ -97,9 +107,29 @@ public final class PlansModel {
   }
 
   private void reckon(PlanRow row) {
-    if (!row.name().equals(editor.nameProperty().get())) {
-      listWork.run(() -> PlanAnswer.of(PlanDraft.of(desk.text(row.name()).orElse("")), desk).standing(), row::stands, this::wrong);
+    if (!isOpen(row)) {
+      reckon(row, () -> PlanDraft.of(desk.kept(row.name()).map(KeptPlan::text).orElse("")));
     }
+  }
+
+  /** A plan that is opened meanwhile has a verdict on what is typed, which knows better. */
+  private void reckon(PlanRow row, Supplier<PlanDraft> text) {
+    listWork.run(
+        () -> PlanAnswer.of(text.get(), desk).standing(),
+        standing -> {
+          if (!isOpen(row)) {
+            row.stands(standing);
+          }
+        },
+        this::wrong);
+  }
+
+  private boolean isOpen(PlanRow row) {
+    return row.name().equals(editor.nameProperty().get());
+  }
+
+  private boolean isChosen(PlanRow row) {
+    return chosen.get().filter(now -> now == row).isPresent();
   }
 
   private void showSkeins(List<ShelfSkein> found) {
@@ -109,9 +139,12 @@ public final class PlansModel {
   }
 
   private void judge() {
-    chosen.get().filter(row -> row.name().equals(editor.nameProperty().get())).ifPresent(row -> {
+    chosen.get().filter(this::isOpen).ifPresent(row -> {
       row.stands(editor.answerProperty().get().standing());
       acts.judge(editor.answerProperty().get(), row.lifeProperty().get());
+      if (!editor.keeping().conflictProperty().get().isEmpty()) {
+        acts.hinder("First choose which text of the plan is to be kept.");
+      }
     });
   }
 
@@ -120,15 +153,42 @@ public final class PlansModel {
     if (chosen.get().filter(row -> row.name().equals(name)).isPresent()) {
       return;
     }
-    editor.keep();
-    chosen.set(row(name));
+    PlanDraft left = editor.draftProperty().get();
+    Optional<PlanRow> before = chosen.get().filter(this::isOpen);
     acts.say(PlanSaid.NOTHING);
+    editor.close();
+    before.ifPresent(row -> reckon(row, () -> left));
+    chosen.set(row(name));
     acts.judge(new PlanAnswer.Reckoning(), PlanLife.PLANNED);
-    work.run(() -> desk.text(name), latestOpened.only(text -> editor.open(name, draft(name, text))), this::wrong);
+    acts.hinder("The plan is being opened.");
+    work.run(() -> KeptCopy.of(desk, name), latestOpened.only(editor::open), trouble -> notOpened(name, trouble));
   }
 
-  private static PlanDraft draft(String name, Optional<String> text) {
-    return PlanDraft.of(text.orElse("")).with(NAME, name);
+  private void notOpened(String name, Exception trouble) {
+    if (chosen.get().filter(row -> row.name().equals(name) && !isOpen(row)).isPresent()) {
+      chosen.set(Optional.empty());
+    }
+    wrong(trouble);
+  }
+
+  /** Shows what is kept of the open plan now, in the place of what was entered here. */
+  void showKept() {
+    String name = editor.nameProperty().get();
+    work.run(
+        () -> KeptCopy.of(desk, name),
+        latestOpened.only(copy -> {
+          editor.giveIn(copy);
+          acts.say(PlanSaid.NOTHING);
+          refresh();
+        }),
+        this::wrong);
+  }
+
+  /** Keeps what was entered here in the place of what is kept now. */
+  void keepMine() {
+    acts.say(PlanSaid.NOTHING);
+    editor.keepInstead();
+    refresh();
   }
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
@@ -153,7 +213,7 @@ public final class PlansModel {
   }
 
   private String begun(String name) throws NotDone {
-    desk.keep(name, NewPlan.draft(name).json());
+    desk.keep(name, NewPlan.draft(name).json(), 0);
     return name;
   }
 
@@ -174,22 +234,26 @@ public final class PlansModel {
   /** Gives the open plan another name. */
   void rename(String typed) {
     String from = editor.nameProperty().get();
-    named(typed).filter(to -> !to.equals(from)).ifPresent(to -> {
-      editor.keep();
-      String text = editor.draftProperty().get().with(NAME, to).json();
-      work.run(() -> renamed(from, to, text), this::opened, this::wrong);
-    });
+    if (!from.isEmpty()) {
+      named(typed).filter(to -> !to.equals(from)).ifPresent(to -> editor.rename(to, name -> renamed(from, name)));
+    }
   }
 
-  private String renamed(String from, String to, String text) throws NotDone {
-    desk.rename(from, to, text);
-    return to;
+  private void renamed(String from, String to) {
+    if (row(to).isEmpty()) {
+      plans.add(new PlanRow(to));
+      plans.sort(BY_NAME);
+    }
+    if (chosen.get().filter(row -> row.name().equals(from)).isPresent()) {
+      chosen.set(row(to));
+    }
+    refresh();
   }
 
   /** Does something with the open plan's yarn, as it stands in the fields. */
   void act(PlanAct act) {
     editor.keep();
-    acts.act(act, editor.nameProperty().get());
+    editor.keeping().open().ifPresent(copy -> acts.act(act, copy, editor.draftProperty().get()));
   }
 
   private void yarnMoved() {

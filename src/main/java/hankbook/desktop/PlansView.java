@@ -33,8 +33,11 @@ public final class PlansView extends BorderPane {
     none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
     none.setWrapText(true);
     model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
-    setCenter(new StackPane(open, none));
-    model.editor().nameProperty().subscribe(this::showOpen);
+    StackPane centre = new StackPane(open, none);
+    VBox.setVgrow(centre, Priority.ALWAYS);
+    setCenter(new VBox(new PlanConflictBar(model), centre));
+    model.editor().nameProperty().subscribe(_ -> showOpen());
+    model.chosenProperty().subscribe(_ -> showOpen());
   }
 
   private Node answer() {
@@ -48,7 +51,7 @@ public final class PlansView extends BorderPane {
   /** A plan that is opened is shown from its beginning. */
   private ScrollPane scrolled(Node content) {
     ScrollPane scroll = new ScrollPane(content);
-    model.editor().nameProperty().subscribe(_ -> scroll.setVvalue(0));
+    model.editor().openedProperty().subscribe(_ -> scroll.setVvalue(0));
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("plan-scroll");
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -65,7 +68,8 @@ public final class PlansView extends BorderPane {
     }
   }
 
-  private void showOpen(String name) {
+  private void showOpen() {
+    String name = model.editor().nameProperty().get();
     open.setVisible(!name.isEmpty());
     none.setVisible(name.isEmpty() && model.chosenProperty().get().isEmpty());
   }

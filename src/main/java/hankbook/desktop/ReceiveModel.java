@@ -7,11 +7,9 @@ import hankbook.studio.Receive;
 import hankbook.studio.Studio;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.Skein;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -28,10 +26,9 @@ public final class ReceiveModel {
   private final Act act;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
-  /** The shelf is read anew only a little later. */
-  private final Set<String> justReceived = new HashSet<>();
-
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
+  /** The shelf is read anew only a little later. */
+  private String justReceived = "";
 
   /**
    * @param shelf what is on the shelf already, to propose a code and to know a repeated one
@@ -69,8 +66,6 @@ public final class ReceiveModel {
 
   /** Proposes the next free code where none is typed; all else stays as it was left. */
   void begin() {
-    justReceived.add(skein.code());
-    judge();
     if (field("code").get().isBlank()) {
       field("code").set(NextCode.after(shelf.get().stream().map(Skein::code).toList()));
     }
@@ -100,6 +95,8 @@ public final class ReceiveModel {
 
   private void received(Skein skein) {
     status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
+    justReceived = skein.code();
+    judge();
     if (field("code").get().isBlank()) {
       field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
     }
@@ -142,7 +139,7 @@ public final class ReceiveModel {
 
   private boolean isTaken() {
     String code = field("code").get().strip();
-    return justReceived.contains(code) || shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
+    return justReceived.equals(code) || shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
   }
 
   private String whyNot(RowReading row) {

@@ -63,9 +63,8 @@ public final class Recounting {
     if (act.isPossible()) {
       SkeinRow row = skein.orElseThrow();
       Length whole = found.length().orElseThrow();
-      Length free = whole.minus(row.reserved().length());
       String how = note.get().strip();
-      act.attempt(id -> new Recount(studio).skein(id, row.code(), free, how), this::clear, () -> recorded(row.code(), whole), status::wrong);
+      act.attempt(id -> new Recount(studio).skein(id, row.code(), whole, how), this::clear, () -> recorded(row.code(), whole), status::wrong);
     }
   }
 

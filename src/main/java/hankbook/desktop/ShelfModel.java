@@ -8,7 +8,6 @@ import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -92,8 +91,7 @@ public final class ShelfModel {
   }
 
   private void filter(String asked) {
-    Predicate<String> matches = PlainWords.all(asked);
-    shown.setPredicate(row -> matches.test(row.searched()));
+    shown.setPredicate(row -> row.shelf().mentions(asked));
     summarise();
   }
 

@@ -1,8 +1,6 @@
 package hankbook.desktop;
 
-import hankbook.ledger.Entry;
 import hankbook.studio.Journal;
-import hankbook.studio.JournalEntry;
 import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Optional;
@@ -53,11 +51,6 @@ public final class SkeinPageModel {
     if (!code.equals(asked)) {
       return List.of();
     }
-    return new Journal(studio).newestFirst().stream().filter(entry -> touches(entry, code)).map(entry -> SkeinEvent.of(entry, code)).toList();
-  }
-
-  private static boolean touches(JournalEntry journal, String code) {
-    Entry entry = journal.chained().entry();
-    return entry.transfers().stream().anyMatch(transfer -> transfer.skein().equals(code));
+    return new Journal(studio).newestFirst().stream().filter(entry -> entry.moves(code)).map(entry -> SkeinEvent.of(entry, code)).toList();
   }
 }

@@ -6,19 +6,15 @@ import java.util.Comparator;
 
 /** A skein as the shelf shows it; every text is made once. */
 record SkeinRow(
-    ShelfSkein shelf, Amount held, Amount free, Amount reserved, Amount onLoom, KnownBy known, String searched) {
+    ShelfSkein shelf, Amount held, Amount free, Amount reserved, Amount onLoom, KnownBy known) {
   /** By yarn and colour, then by code. */
   static final Comparator<SkeinRow> ORDER = Comparator.comparing((SkeinRow row) -> row.skein().yarn()).thenComparing(SkeinRow::code);
 
   static SkeinRow of(ShelfSkein shelf) {
     Skein skein = shelf.skein();
     KnownBy known = KnownBy.of(skein.measurement());
-    String plans = String.join(" ", shelf.reserved().keySet()) + " " + String.join(" ", shelf.onLoom().keySet());
-    String searched = PlainWords.of(
-        skein.code(), skein.yarn().yarn(), skein.yarn().colour(), skein.lot(), skein.form().toString(), skein.location(), skein.fibre(),
-        known.toString(), plans);
     return new SkeinRow(
-        shelf, Amount.of(skein.holds()), Amount.of(shelf.free()), Amount.of(shelf.allReserved()), Amount.of(shelf.allOnLoom()), known, searched);
+        shelf, Amount.of(skein.holds()), Amount.of(shelf.free()), Amount.of(shelf.allReserved()), Amount.of(shelf.allOnLoom()), known);
   }
 
   Skein skein() {

@@ -6,6 +6,7 @@ import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.Draw;
+import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
@@ -41,13 +42,13 @@ public final class StudioPlanDesk implements PlanDesk {
   }
 
   @Override
-  public Optional<String> text(String name) {
-    return plans.text(name);
+  public Optional<KeptPlan> kept(String name) {
+    return plans.kept(name);
   }
 
   @Override
-  public void keep(String name, String text) throws NotDone {
-    plans.keep(name, text);
+  public int keep(String name, String text, int expected) throws NotDone {
+    return plans.keep(name, text, expected);
   }
 
   @Override
@@ -76,8 +77,8 @@ public final class StudioPlanDesk implements PlanDesk {
   }
 
   @Override
-  public void reserve(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone {
-    reserve.plan(id, name, evenIfShort);
+  public void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone {
+    reserve.plan(id, name, version, evenIfShort);
   }
 
   @Override

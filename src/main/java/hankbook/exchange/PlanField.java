@@ -30,11 +30,6 @@ public record PlanField(PlanPart part, int row, String key) {
     return new PlanField(part, 1, key);
   }
 
-  /** The whole row that this field stands in. */
-  public PlanField wholeRow() {
-    return new PlanField(part, row, "");
-  }
-
   /** Reads a path; empty where it leads to nothing that can be typed. */
   public static Optional<PlanField> parse(String path) {
     if (path.equals(WHOLE_PLAN)) {

@@ -2,15 +2,21 @@ package hankbook.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hankbook.allot.Cover;
+import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.ledger.EntryKind;
+import hankbook.measure.Length;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.AuditLedger;
+import hankbook.studio.CheckPlan;
 import hankbook.studio.Journal;
+import hankbook.studio.NotDone;
 import hankbook.studio.Plans;
 import hankbook.studio.SampleStudio;
+import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import java.lang.reflect.Proxy;
 import java.nio.file.Path;
@@ -188,10 +194,166 @@ class PlansModelTest {
   }
 
   @Test
-  void yarnIsReservedForThePlanAsItStandsInTheFields() {
+  void yarnIsReservedForThePlanAsItStandsInTheFields() throws BadInput {
     open("Quay towels").editor().enter(COUNT, "1");
     model.act(PlanAct.RESERVE);
     assertThat(kept(COUNT)).isEqualTo("1");
+    assertThat(reserved().isPositive()).isTrue();
+    assertThat(reserved()).isEqualTo(needed());
+  }
+
+  private Length reserved() {
+    return PlanLife.of("Quay towels", new Shelf(studio).skeins()).reserved().length();
+  }
+
+  private Length needed() throws BadInput {
+    return new CheckPlan(studio).named("Quay towels").check().covers().stream().map(Cover::need).reduce(Length.ZERO, Length::plus);
+  }
+
+  private void changedByAnother(String count) throws NotDone {
+    plans.keep("Quay towels", PlanDraft.of(plans.text("Quay towels").orElseThrow()).with(COUNT, count).json());
+  }
+
+  @Test
+  void whatAnotherHasChangedIsNotOverwrittenAndWhatWasTypedStays() throws NotDone {
+    open("Quay towels").editor().enter(COUNT, "3");
+    changedByAnother("5");
+    model.keep();
+    assertThat(kept(COUNT)).isEqualTo("5");
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    assertThat(model.editor().keeping().conflictProperty().get()).isEqualTo("Quay towels was changed meanwhile, by Ida; nothing of it was changed now.");
+    assertThat(model.acts().hindrancesProperty().get().values()).containsOnly("First choose which text of the plan is to be kept.");
+    model.keepMine();
+    assertThat(kept(COUNT)).isEqualTo("3");
+    assertThat(model.editor().keeping().conflictProperty().get()).isEmpty();
+    assertThat(hindrance(PlanAct.RESERVE)).isEmpty();
+  }
+
+  @Test
+  void whatAnotherHasKeptCanBeShownInstead() throws NotDone {
+    open("Quay towels").editor().enter(COUNT, "3");
+    changedByAnother("5");
+    model.keep();
+    model.showKept();
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("5");
+    assertThat(model.editor().keeping().conflictProperty().get()).isEmpty();
+    model.editor().enter(COUNT, "6");
+    model.keep();
+    assertThat(kept(COUNT)).isEqualTo("6");
+  }
+
+  @Test
+  void whatCouldNotBeKeptIsStillThereWhenThePlanIsChosenAgain() throws NotDone {
+    open("Quay towels").editor().enter(COUNT, "3");
+    changedByAnother("5");
+    model.choose("Gorse shawl");
+    assertThat(model.acts().saidProperty().get().text()).startsWith("Quay towels was changed meanwhile");
+    model.choose("Quay towels");
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    assertThat(model.editor().keeping().conflictProperty().get()).startsWith("Quay towels was changed meanwhile");
+    model.choose("Gorse shawl");
+    model.choose("Quay towels");
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    model.keepMine();
+    assertThat(kept(COUNT)).isEqualTo("3");
+  }
+
+  @Test
+  void nothingIsReservedForWhatCouldNotBeKept() throws NotDone {
+    open("Quay towels").editor().enter(COUNT, "3");
+    changedByAnother("1");
+    model.act(PlanAct.RESERVE);
+    assertThat(moves()).isEmpty();
+    assertThat(model.editor().keeping().conflictProperty().get()).isNotEmpty();
+  }
+
+  @Test
+  void aNewerVersionIsShownUnlessSomethingHereIsNotKept() throws NotDone {
+    open("Quay towels");
+    changedByAnother("5");
+    model.refresh();
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("5");
+    model.editor().enter(COUNT, "6");
+    changedByAnother("7");
+    model.refresh();
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("6");
+    assertThat(model.editor().keeping().conflictProperty().get()).isNotEmpty();
+  }
+
+  @Test
+  void aPlanThatAnotherPutAwayStaysWithWhatWasTypedAndCanBeKeptAfterAll() throws NotDone {
+    open("Quay towels").editor().enter(COUNT, "3");
+    plans.putAway("Quay towels");
+    model.refresh();
+    assertThat(model.editor().keeping().conflictProperty().get()).startsWith("Quay towels was put away or given another name meanwhile");
+    model.choose("Gorse shawl");
+    model.refresh();
+    model.choose("Quay towels");
+    assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    model.keepMine();
+    assertThat(kept(COUNT)).isEqualTo("3");
+  }
+
+  @Test
+  void whileAPlanIsBeingOpenedNothingCanBeDoneWithTheOneBefore() throws NotDone {
+    PlansModel slow = slow();
+    slow.editor().enter(COUNT, "3");
+    slow.choose("Gorse shawl");
+    assertThat(slow.editor().nameProperty().get()).isEmpty();
+    assertThat(slow.acts().hindrancesProperty().get().values()).containsOnly("The plan is being opened.");
+    slow.act(PlanAct.PUT_AWAY);
+    slow.rename("Harbour towels");
+    runAll();
+    assertThat(plans.names()).contains("Quay towels", "Gorse shawl").doesNotContain("Harbour towels");
+    assertThat(kept(COUNT)).isEqualTo("3");
+    assertThat(slow.editor().nameProperty().get()).isEqualTo("Gorse shawl");
+  }
+
+  @Test
+  void whatIsTypedWhileAPlanIsRenamedIsKeptUnderItsNewName() {
+    PlansModel slow = slow();
+    slow.rename("Harbour towels");
+    slow.editor().enter(COUNT, "3");
+    slow.keep();
+    runAll();
+    assertThat(plans.names()).contains("Harbour towels").doesNotContain("Quay towels");
+    assertThat(slow.editor().nameProperty().get()).isEqualTo("Harbour towels");
+    assertThat(slow.editor().draftProperty().get().text(COUNT)).isEqualTo("3");
+    assertThat(PlanDraft.of(plans.text("Harbour towels").orElseThrow()).text(COUNT)).isEqualTo("3");
+  }
+
+  @Test
+  void aPlanLeftWhileItIsRenamedIsRenamedAndKept() {
+    PlansModel slow = slow();
+    slow.rename("Harbour towels");
+    slow.editor().enter(COUNT, "3");
+    slow.choose("Gorse shawl");
+    runAll();
+    assertThat(slow.editor().nameProperty().get()).isEqualTo("Gorse shawl");
+    assertThat(PlanDraft.of(plans.text("Harbour towels").orElseThrow()).text(COUNT)).isEqualTo("3");
+    assertThat(plans.names()).doesNotContain("Quay towels");
+  }
+
+  @Test
+  void thePlanLeftIsReckonedAnewInTheList() {
+    PlansModel slow = slow();
+    slow.refresh();
+    runAll();
+    slow.editor().enter(COUNT, "40");
+    slow.choose("Gorse shawl");
+    runAll();
+    assertThat(slow.plans()).filteredOn(row -> row.name().equals("Quay towels")).singleElement().satisfies(
+        row -> assertThat(row.standingProperty().get()).isEqualTo(Standing.SHORT));
+  }
+
+  /** A model whose errands wait, with a plan open. */
+  private PlansModel slow() {
+    PlansModel slow = new PlansModel(new StudioPlanDesk(studio), new Work(waiting::add, Runnable::run), () -> {});
+    slow.refresh();
+    runAll();
+    slow.choose("Quay towels");
+    runAll();
+    return slow;
   }
 
   @Test
@@ -211,6 +373,7 @@ class PlansModelTest {
   void everyRemedyThatCanBeTriedMakesThePlanFit() {
     for (String plan : List.of("Gorse shawl", "Linen runner")) {
       open(plan);
+      assertThat(model.remedies().foundProperty().get()).as(plan).isNotEmpty();
       for (Remedy remedy : model.remedies().foundProperty().get()) {
         remedy.change().ifPresent(model.remedies()::attempt);
         assertThat(model.editor().answerProperty().get().standing()).as(plan + ": " + remedy).isNotEqualTo(remedy.change().isPresent() ? Standing.SHORT : Standing.UNFINISHED);
@@ -230,6 +393,17 @@ class PlansModelTest {
     assertThat(ids).hasSize(2);
     assertThat(ids.get(0)).isEqualTo(ids.get(1));
     assertThat(moves()).containsExactly(EntryKind.RESERVE);
+  }
+
+  @Test
+  void aPlanThatWasChangedSinceItWasTriedIsReservedUnderAnotherId() throws BadInput {
+    List<Object> ids = new ArrayList<>();
+    model = new PlansModel(failingAfter("reserve", ids), new Work(Runnable::run, Runnable::run), () -> moved++);
+    open("Quay towels").act(PlanAct.RESERVE);
+    model.editor().enter(COUNT, "1");
+    model.act(PlanAct.RESERVE);
+    assertThat(ids).hasSize(2).doesNotHaveDuplicates();
+    assertThat(reserved()).isEqualTo(needed());
   }
 
   /** A desk of which one act is done but never answered. */
