@@ -6,11 +6,16 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.PauseTransition;
+import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** The window on the screen. The ledger is opened once the window stands, so that a slow or locked ledger never looks like no start at all. */
 public final class DesktopApplication extends Application {
@@ -19,12 +24,14 @@ public final class DesktopApplication extends Application {
   private static final double LEAST_WIDTH = 900;
   private static final double LEAST_HEIGHT = 620;
   private static final int PATIENCE_SECONDS = 10;
+  private static final Duration TO_KEEP = Duration.seconds(4);
+  private static final Duration NEWS_EVERY = Duration.seconds(3);
 
-  /** One thread, so that the ledger is asked in the order in which the user acted. */
+  /** One thread, so that shelf and journal are asked in the order in which the user acted. */
   private final ExecutorService ledgerThread =
       Executors.newSingleThreadExecutor(task -> Thread.ofPlatform().name("ledger").daemon(true).unstarted(task));
 
-  /** Plans are reckoned beside it; their model keeps its own order. */
+  /** Plans are kept and reckoned beside it, in an order of their own; after moving yarn they let shelf and journal be read anew. */
   private final ExecutorService reckoners = Executors.newFixedThreadPool(2, task -> Thread.ofPlatform().name("reckoner").daemon(true).unstarted(task));
 
   private final Work work = new Work(ledgerThread, Platform::runLater);
@@ -41,8 +48,21 @@ public final class DesktopApplication extends Application {
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
     stage.setScene(scene);
+    closeWith(stage);
     stage.show();
     open();
+  }
+
+  /** The window stays until what was typed last is kept; it closes all the same on a second request. */
+  private void closeWith(Stage stage) {
+    Closing closing = new Closing(then -> atHome.ifPresentOrElse(home -> home.keep(then), () -> then.accept(true)), status, stage::hide);
+    PauseTransition patience = new PauseTransition(TO_KEEP);
+    patience.setOnFinished(_ -> closing.tire());
+    stage.setOnCloseRequest(request -> {
+      request.consume();
+      closing.ask();
+      patience.playFromStart();
+    });
   }
 
   private void open() {
@@ -60,12 +80,14 @@ public final class DesktopApplication extends Application {
     atHome = Optional.of(home);
     scene.setRoot(home.node());
     home.begin(scene);
+    Timeline news = new Timeline(new KeyFrame(NEWS_EVERY, _ -> home.lookForNews()));
+    news.setCycleCount(Animation.INDEFINITE);
+    news.play();
   }
 
-  /** What was typed last is kept before the ledger closes. */
+  /** What is under way is done before the ledger closes. */
   @Override
   public void stop() throws InterruptedException {
-    atHome.ifPresent(Home::keep);
     finish(reckoners);
     finish(ledgerThread);
     open.ifPresent(Studio::close);

@@ -7,6 +7,8 @@ import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -21,8 +23,12 @@ public final class Home {
   private final PlansModel plans;
   private final JournalModel journal;
   private final ShelfView shelfView;
+  private final PlansView plansView;
   private final Screen shelfScreen;
   private final MainWindow window;
+  private OptionalLong known = OptionalLong.empty();
+  private boolean looking;
+  private boolean troubled;
 
   /**
    * @param work on the ledger, in the order in which the user acted
@@ -34,19 +40,51 @@ public final class Home {
     this.status = status;
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, status);
-    plans = new PlansModel(new StudioPlanDesk(studio), reckoning, () -> {});
+    plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     shelfView = shelfView();
-    PlansView plansView = new PlansView(plans);
+    plansView = new PlansView(plans);
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
-    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::requestFocus);
+    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()), studio.address().text());
   }
 
-  /** Puts into the ledger what was typed and not kept yet; for when the window closes. */
-  public void keep() {
-    plans.keep();
+  /** Asks whether anything was written since, by whomever, and shows it. */
+  public void lookForNews() {
+    if (!looking) {
+      looking = true;
+      work.run(studio::entries, this::counted, this::notCounted);
+    }
+  }
+
+  /** Once is enough to say so; looking goes on. */
+  private void notCounted(Exception trouble) {
+    looking = false;
+    if (!troubled) {
+      troubled = true;
+      status.wrong(trouble);
+    }
+  }
+
+  private void counted(long entries) {
+    looking = false;
+    troubled = false;
+    if (known.isPresent() && known.getAsLong() != entries) {
+      window.refresh();
+    }
+    known = OptionalLong.of(entries);
+  }
+
+  private void yarnMoved() {
+    shelf.refresh();
+    journal.refresh();
+  }
+
+  /** Puts into the ledger what was typed and not kept yet, then tells whether all of it is there; for when the window closes. */
+  public void keep(Consumer<Boolean> then) {
+    boolean named = plansView.commit();
+    plans.keep(kept -> then.accept(kept && named));
   }
 
   /** What stands in the scene. */
@@ -62,6 +100,7 @@ public final class Home {
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
+    lookForNews();
     work.run(studio::isBlank, blank -> begin(blank, chooser), status::wrong);
   }
 

@@ -13,6 +13,7 @@ final class MainWindow extends BorderPane {
   private final Navigation navigation;
   private Theme theme = Theme.LIGHT;
   private Screen turnedTo;
+  private boolean instead;
 
   /**
    * @param screens at least one
@@ -38,16 +39,26 @@ final class MainWindow extends BorderPane {
     Chord.on(scene, acts);
   }
 
-  /** Turns to a screen, which asks the ledger anew. */
+  /** Turns to a screen, which asks the ledger anew, and puts the keyboard where its things are looked for. */
   void turnTo(Screen screen) {
     turnedTo = screen;
+    instead = false;
     setCenter(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
+    screen.search().run();
+  }
+
+  /** Lets the screen that is shown ask the ledger anew. */
+  void refresh() {
+    if (!instead) {
+      turnedTo.refresh().run();
+    }
   }
 
   /** Shows something in place of a screen. */
   void showInstead(Node node) {
+    instead = true;
     setCenter(node);
     navigation.markNone();
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.exchange.DraftRow;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The plan that is open: its texts, and the answer to them as they stand. */
 public final class PlanEditor {
+  /** A row that was taken away, and where it stood. */
+  record Removed(PlanPart part, int row, DraftRow texts) {}
+
   private final PlanDesk desk;
   private final Work work;
   private final Consumer<Exception> wrong;
@@ -26,6 +30,7 @@ public final class PlanEditor {
   private final ReadOnlyObjectWrapper<PlanDraft> draft = new ReadOnlyObjectWrapper<>(PlanDraft.BLANK);
   private final ReadOnlyObjectWrapper<PlanAnswer> answer = new ReadOnlyObjectWrapper<>(new PlanAnswer.Reckoning());
   private final ReadOnlyBooleanWrapper reckoning = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyObjectWrapper<Optional<Removed>> removed = new ReadOnlyObjectWrapper<>(Optional.empty());
   private volatile @Nullable PlanAnswer latest;
   private final PlanKeeping keeping;
   private final ReadOnlyLongWrapper opened = new ReadOnlyLongWrapper();
@@ -82,6 +87,7 @@ public final class PlanEditor {
 
   private void begin(String plan, PlanDraft text) {
     name.set("");
+    removed.set(Optional.empty());
     draft.set(text);
     answer.set(new PlanAnswer.Reckoning());
     opened.set(opened.get() + 1);
@@ -121,6 +127,7 @@ public final class PlanEditor {
     if (keeping.isUnkept(draft.get())) {
       keep();
     } else {
+      removed.set(Optional.empty());
       draft.set(keeping.giveIn(newer));
       ask();
     }
@@ -131,14 +138,31 @@ public final class PlanEditor {
     change(draft.get().with(field, text));
   }
 
+  /** The row that was taken away last, until rows change again. */
+  ReadOnlyObjectProperty<Optional<Removed>> removedProperty() {
+    return removed.getReadOnlyProperty();
+  }
+
   void addRow(PlanPart part) {
+    removed.set(Optional.empty());
     change(draft.get().withRow(part, NewPlan.row(part)));
     keep();
   }
 
   void removeRow(PlanPart part, int row) {
+    DraftRow taken = draft.get().rows(part).get(row - 1);
+    removed.set(Optional.of(new Removed(part, row, taken)).filter(gone -> !gone.texts().equals(NewPlan.row(part)) && !gone.texts().equals(DraftRow.BLANK)));
     change(draft.get().withoutRow(part, row));
     keep();
+  }
+
+  /** Puts the row back that was taken away last. */
+  void putBackRow() {
+    removed.get().ifPresent(gone -> {
+      removed.set(Optional.empty());
+      change(draft.get().withRow(gone.part(), gone.row(), gone.texts()));
+      keep();
+    });
   }
 
   private void change(PlanDraft changed) {

@@ -9,8 +9,10 @@ import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 
 /** The fields of one row, side by side as far as there is room. */
 final class PlanFieldRow extends FlowPane {
@@ -47,6 +49,20 @@ final class PlanFieldRow extends FlowPane {
     remove.setId("remove-" + part.path() + "-" + row);
     remove.setOnAction(_ -> editor.removeRow(part, row));
     getChildren().add(remove);
+  }
+
+  /** Says where a row was taken away, with a button that puts it back. */
+  static HBox putBack(PlanPart part, int row, PlanEditor editor) {
+    Label words = new Label(PlanWords.place(new PlanField(part, row, "")) + " was taken away.");
+    words.getStyleClass().add(Styles.TEXT_MUTED);
+    Button back = new Button("Put back");
+    back.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
+    back.setId("put-back-row");
+    back.setAccessibleHelp(words.getText());
+    back.setOnAction(_ -> editor.putBackRow());
+    HBox line = new HBox(words, back);
+    line.getStyleClass().add("remedy-row");
+    return line;
   }
 
   /** The button that adds a row to a list. */

@@ -46,12 +46,18 @@ final class PlanForm extends VBox {
     editor.nameProperty().subscribe(name::setText);
     editor.nameProperty().subscribe(_ -> show());
     editor.draftProperty().subscribe(_ -> show());
+    editor.removedProperty().subscribe(_ -> show());
     editor.answerProperty().subscribe(_ -> tell());
+  }
+
+  /** Takes the name as it is typed; tells whether the plan can bear it. */
+  boolean commitName() {
+    return editor.nameProperty().get().isEmpty() || model.rename(name.getText());
   }
 
   private void show() {
     PlanDraft draft = editor.draftProperty().get();
-    String now = (editor.nameProperty().get().isEmpty() ? "none" : editor.openedProperty().get()) + shape(draft);
+    String now = (editor.nameProperty().get().isEmpty() ? "none" : editor.openedProperty().get()) + shape(draft) + removed();
     if (now.equals(shape)) {
       boxes.forEach((field, box) -> box.show(draft.text(field)));
       return;
@@ -64,6 +70,10 @@ final class PlanForm extends VBox {
       build();
       tell();
     }
+  }
+
+  private String removed() {
+    return editor.removedProperty().get().map(gone -> gone.part() + " " + gone.row()).orElse("");
   }
 
   private static String shape(PlanDraft draft) {
@@ -113,13 +123,20 @@ final class PlanForm extends VBox {
   private VBox list(PlanPart part, String more) {
     VBox rows = new VBox();
     rows.getStyleClass().add("plan-rows");
-    for (int row = 1; row <= editor.draftProperty().get().rows(part).size(); row++) {
+    int last = editor.draftProperty().get().rows(part).size();
+    for (int row = 1; row <= last; row++) {
+      putBack(part, row, rows);
       PlanFieldRow fields = new PlanFieldRow(part, row, part.keys(), this::box);
       fields.removable(part, row, editor);
       rows.getChildren().addAll(fields, message(new PlanField(part, row, "")));
     }
+    putBack(part, last + 1, rows);
     rows.getChildren().add(PlanFieldRow.more(part, more, () -> add(part)));
     return rows;
+  }
+
+  private void putBack(PlanPart part, int row, VBox rows) {
+    editor.removedProperty().get().filter(gone -> gone.part() == part && gone.row() == row).ifPresent(_ -> rows.getChildren().add(PlanFieldRow.putBack(part, row, editor)));
   }
 
   private void add(PlanPart part) {

@@ -33,6 +33,12 @@ final class PlanListPane extends VBox {
     getChildren().addAll(begin(), list);
   }
 
+  /** Puts the keyboard into the list, upon the plan that is open. */
+  void search() {
+    list.requestFocus();
+    model.chosenProperty().get().ifPresent(list::scrollTo);
+  }
+
   private HBox begin() {
     TextField name = new TextField();
     name.setPromptText("Name it");

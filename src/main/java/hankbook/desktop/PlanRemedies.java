@@ -3,6 +3,8 @@ package hankbook.desktop;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
+import hankbook.exchange.PlanPart;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -26,6 +28,11 @@ final class PlanRemedies {
     this.wrong = wrong;
     editor.answerProperty().subscribe(this::look);
     editor.openedProperty().subscribe(_ -> before.set(Optional.empty()));
+    editor.draftProperty().subscribe((was, now) -> {
+      if (Arrays.stream(PlanPart.values()).anyMatch(part -> was.rows(part).size() != now.rows(part).size())) {
+        before.set(Optional.empty());
+      }
+    });
   }
 
   ReadOnlyObjectProperty<List<Remedy>> foundProperty() {

@@ -9,6 +9,7 @@ import hankbook.yarn.OneLine;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -231,12 +232,20 @@ public final class PlansModel {
     editor.keep();
   }
 
-  /** Gives the open plan another name. */
-  void rename(String typed) {
+  /** Keeps what was entered, and tells whether everything ever entered is in the ledger then. */
+  void keep(Consumer<Boolean> then) {
+    editor.keep();
+    work.run(() -> true, _ -> then.accept(editor.keeping().isAllKept(editor.draftProperty().get())), _ -> then.accept(false));
+  }
+
+  /** Gives the open plan another name; tells whether the name can be one. */
+  boolean rename(String typed) {
     String from = editor.nameProperty().get();
+    Optional<String> name = named(typed);
     if (!from.isEmpty()) {
-      named(typed).filter(to -> !to.equals(from)).ifPresent(to -> editor.rename(to, name -> renamed(from, name)));
+      name.filter(to -> !to.equals(from)).ifPresent(to -> editor.rename(to, now -> renamed(from, now)));
     }
+    return name.isPresent();
   }
 
   private void renamed(String from, String to) {

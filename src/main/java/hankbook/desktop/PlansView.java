@@ -18,17 +18,21 @@ public final class PlansView extends BorderPane {
   private static final double ROOM_FOR_BOTH = 900;
 
   private final PlansModel model;
+  private final PlanListPane list;
+  private final PlanForm form;
   private final SplitPane open = new SplitPane();
   private Optional<Orientation> turned = Optional.empty();
   private final Label none = new Label();
 
   public PlansView(PlansModel model) {
     this.model = model;
+    this.list = new PlanListPane(model);
+    this.form = new PlanForm(model);
     getStyleClass().add("plans");
     getStylesheets().add(Objects.requireNonNull(PlansView.class.getResource("/hankbook/desktop/plans.css")).toExternalForm());
-    setLeft(new PlanListPane(model));
+    setLeft(list);
     open.getStyleClass().add("plan-open");
-    open.getItems().addAll(scrolled(new PlanForm(model)), answer());
+    open.getItems().addAll(scrolled(form), answer());
     open.widthProperty().subscribe(width -> turn(width.doubleValue()));
     none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
     none.setWrapText(true);
@@ -38,6 +42,16 @@ public final class PlansView extends BorderPane {
     setCenter(new VBox(new PlanConflictBar(model), centre));
     model.editor().nameProperty().subscribe(_ -> showOpen());
     model.chosenProperty().subscribe(_ -> showOpen());
+  }
+
+  /** Puts the keyboard into the list of plans. */
+  public void search() {
+    list.search();
+  }
+
+  /** Takes a name that was typed and not left yet; tells whether that is the plan's name then. */
+  boolean commit() {
+    return form.commitName();
   }
 
   private Node answer() {

@@ -10,6 +10,6 @@ import javafx.scene.Node;
  * @param chord the keys that lead to it
  * @param node what it shows
  * @param refresh asks the ledger anew, each time the screen is turned to
- * @param search puts the keyboard into its search
+ * @param search puts the keyboard where its things are looked for
  */
 record Screen(String name, String mark, Chord chord, Node node, Runnable refresh, Runnable search) {}

@@ -69,7 +69,11 @@ final class StatusLine extends VBox {
     @Override
     protected void updateItem(Status.@Nullable Said said, boolean empty) {
       super.updateItem(said, empty);
-      setText(empty || said == null ? null : said.text());
+      setText(empty || said == null ? null : (said.trouble() ? "Not done: " : "") + said.text());
+      getStyleClass().remove("said-trouble");
+      if (!empty && said != null && said.trouble()) {
+        getStyleClass().add("said-trouble");
+      }
     }
   }
 }

@@ -70,6 +70,13 @@ public record PlanDraft(Map<PlanPart, List<DraftRow>> rows) {
     return with(part, longer);
   }
 
+  /** The same draft with a row more before one of a list, counted from 1. */
+  public PlanDraft withRow(PlanPart part, int before, DraftRow row) {
+    List<DraftRow> longer = new ArrayList<>(rows(part));
+    longer.add(Math.min(before - 1, longer.size()), row);
+    return with(part, longer);
+  }
+
   /** The same draft without one row of a list, counted from 1. */
   public PlanDraft withoutRow(PlanPart part, int row) {
     List<DraftRow> shorter = new ArrayList<>(rows(part));

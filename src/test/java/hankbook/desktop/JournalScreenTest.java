@@ -63,6 +63,39 @@ class JournalScreenTest extends ScreenTest {
     assertThat(new Journal(studio()).newestFirst()).noneMatch(entry -> entry.chained().entry().kind() == EntryKind.REVERSAL);
   }
 
+  @Test
+  void whatAnotherProgramHasWrittenIsShownWhenNewsAreLookedFor() throws NotDone {
+    TableView<?> entries = lookup("#entries").queryTableView();
+    int before = entries.getItems().size();
+    new PartWith(studio()).skein(UUID.randomUUID(), "S010", Length.metres(10), "given away");
+    assertThat(entries.getItems()).hasSize(before);
+    interact(home()::lookForNews);
+    settle();
+    assertThat(entries.getItems()).hasSize(before + 1);
+  }
+
+  @Test
+  void ofWhatWasSaidBeforeTroublesAreMarked() {
+    choose("S010 maker");
+    clickOn("#reason").write("never came\n");
+    settle();
+    clickOn("#earlier");
+    settle();
+    assertThat(lookup(".said-trouble").queryLabeled().getText()).startsWith("Not done: Entry ");
+  }
+
+  @Test
+  void turningToAScreenPutsTheKeyboardWhereItsThingsAreLookedFor() {
+    assertThat(lookup("#search-journal").query().isFocused()).isTrue();
+    press(KeyCode.CONTROL, KeyCode.DIGIT2).release(KeyCode.DIGIT2, KeyCode.CONTROL);
+    settle();
+    assertThat(lookup("#plan-list").query().isFocused()).isTrue();
+    clickOn("#new-plan-name");
+    press(KeyCode.CONTROL, KeyCode.F).release(KeyCode.F, KeyCode.CONTROL);
+    settle();
+    assertThat(lookup("#plan-list").query().isFocused()).isTrue();
+  }
+
   private void choose(String words) {
     clickOn("#search-journal").write(words);
     settle();

@@ -335,6 +335,38 @@ class PlansModelTest {
   }
 
   @Test
+  void aRowThatWasTakenAwayCanBePutBackWhereItStood() {
+    open("Quay towels").editor().enter(COUNT, "40");
+    model.remedies().attempt(model.remedies().foundProperty().get().get(0).change().orElseThrow());
+    PlanDraft before = model.editor().draftProperty().get();
+    model.editor().removeRow(PlanPart.ORDER, 1);
+    assertThat(model.remedies().beforeProperty().get()).isEmpty();
+    assertThat(model.editor().removedProperty().get()).isPresent();
+    model.editor().putBackRow();
+    assertThat(model.editor().draftProperty().get()).isEqualTo(before);
+    assertThat(PlanDraft.of(plans.text("Quay towels").orElseThrow())).isEqualTo(before);
+    model.editor().addRow(PlanPart.PIECES);
+    model.editor().removeRow(PlanPart.PIECES, model.editor().draftProperty().get().rows(PlanPart.PIECES).size());
+    assertThat(model.editor().removedProperty().get()).isEmpty();
+  }
+
+  @Test
+  void whetherAllIsKeptIsToldOnceTheLedgerHasAnswered() throws NotDone {
+    List<Boolean> told = new ArrayList<>();
+    PlansModel slow = slow();
+    slow.editor().enter(COUNT, "3");
+    slow.keep(told::add);
+    assertThat(told).isEmpty();
+    runAll();
+    assertThat(told).containsExactly(true);
+    slow.editor().enter(COUNT, "4");
+    changedByAnother("5");
+    slow.keep(told::add);
+    runAll();
+    assertThat(told).containsExactly(true, false);
+  }
+
+  @Test
   void thePlanLeftIsReckonedAnewInTheList() {
     PlansModel slow = slow();
     slow.refresh();

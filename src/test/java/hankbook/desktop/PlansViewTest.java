@@ -7,6 +7,7 @@ import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.store.LedgerAddress;
+import hankbook.studio.NotDone;
 import hankbook.studio.Plans;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Shelf;
@@ -194,7 +195,48 @@ class PlansViewTest extends ApplicationTest {
   void everyFieldIsReachedByTheTabulatorInReadingOrder() throws TimeoutException {
     open("Quay towels");
     interact(() -> field("pieces[1].name", Node.class).requestFocus());
-    push(KeyCode.TAB);
-    assertThat(seen(() -> field("pieces[1].count", Node.class).isFocused())).isTrue();
+    for (String key : PlanPart.PIECES.keys().subList(1, PlanPart.PIECES.keys().size())) {
+      push(KeyCode.TAB);
+      assertThat(seen(() -> field("pieces[1]." + key, Node.class).isFocused())).as(key).isTrue();
+    }
+  }
+
+  @Test
+  void aNameThatIsHalfTypedIsTakenWhenTheWindowIsClosed() throws TimeoutException {
+    open("Quay towels");
+    interact(() -> {
+      lookup("#plan-name").queryAs(TextField.class).requestFocus();
+      lookup("#plan-name").queryAs(TextField.class).setText("Harbour towels");
+      assertThat(view().commit()).isTrue();
+    });
+    until(() -> model.editor().nameProperty().get().equals("Harbour towels"));
+    assertThat(new Plans(studio).names()).contains("Harbour towels").doesNotContain("Quay towels");
+  }
+
+  private PlansView view() {
+    return lookup(".plans").queryAs(PlansView.class);
+  }
+
+  @Test
+  void aRowThatWasTakenAwayIsPutBackInItsPlace() throws TimeoutException {
+    open("Quay towels");
+    interact(() -> button("remove-pieces-1").fire());
+    assertThat(seen(() -> lookup("Piece 1 was taken away.").tryQuery())).isPresent();
+    interact(() -> button("put-back-row").fire());
+    assertThat(seen(() -> field("pieces[1].count", TextField.class).getText())).isEqualTo("4");
+    assertThat(seen(() -> lookup("#put-back-row").tryQuery())).isEmpty();
+  }
+
+  @Test
+  void aConflictIsSaidAboveThePlanWithBothWaysOut() throws TimeoutException, NotDone {
+    open("Quay towels");
+    new Plans(studio).keep("Quay towels", PlanDraft.of(new Plans(studio).text("Quay towels").orElseThrow()).with(new PlanField(PlanPart.PIECES, 1, "count"), "2").json());
+    type("pieces[1].count", "3");
+    interact(() -> field("warp.sett", Node.class).requestFocus());
+    until(() -> button("keep-mine").isVisible() && lookup("#plan-conflict").queryLabeled().isVisible() && !model.editor().keeping().conflictProperty().get().isEmpty());
+    assertThat(seen(() -> field("pieces[1].count", TextField.class).getText())).isEqualTo("3");
+    interact(() -> button("show-kept").fire());
+    until(() -> field("pieces[1].count", TextField.class).getText().equals("2"));
+    assertThat(seen(() -> button("show-kept").getParent().getParent().isVisible())).isFalse();
   }
 }

@@ -30,6 +30,7 @@ abstract class ScreenTest extends ApplicationTest {
   static Path dir;
 
   private @Nullable Studio studio;
+  private @Nullable Home home;
 
   /** Fills the ledger before the window opens. */
   void fill(Studio blank) throws NotDone {}
@@ -47,6 +48,10 @@ abstract class ScreenTest extends ApplicationTest {
     return Objects.requireNonNull(studio);
   }
 
+  final Home home() {
+    return Objects.requireNonNull(home);
+  }
+
   final String textOf(String query) {
     return lookup(query).queryAs(Labeled.class).getText();
   }
@@ -61,12 +66,12 @@ abstract class ScreenTest extends ApplicationTest {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
     fill(studio);
     Work work = new Work(Runnable::run, Platform::runLater);
-    Home home = new Home(studio, work, work, new Status());
-    Scene scene = new Scene(home.node(), width(), 760);
+    home = new Home(studio, work, work, new Status());
+    Scene scene = new Scene(home().node(), width(), 760);
     Theme.LIGHT.on(scene);
     stage.setScene(scene);
     stage.show();
-    home.begin(scene, this::file);
+    home().begin(scene, this::file);
   }
 
   @AfterEach
