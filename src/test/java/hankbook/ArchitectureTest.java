@@ -11,6 +11,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import hankbook.store.LedgerAddress;
+import hankbook.store.LedgerSilent;
 import hankbook.store.LedgerUnavailable;
 
 @AnalyzeClasses(packages = "hankbook", importOptions = DoNotIncludeTests.class)
@@ -69,6 +70,6 @@ class ArchitectureTest {
           .resideInAnyPackage("hankbook.cli..", "hankbook.desktop..", "hankbook")
           .should()
           .dependOnClassesThat(
-              resideInAPackage("hankbook.store..").and(not(assignableTo(LedgerAddress.class))).and(not(assignableTo(LedgerUnavailable.class))))
+              resideInAPackage("hankbook.store..").and(not(assignableTo(LedgerAddress.class))).and(not(assignableTo(LedgerUnavailable.class))).and(not(assignableTo(LedgerSilent.class))))
           .because("what may be done to a ledger is said once, in the use cases; beside them only its address and why it will not open");
 }

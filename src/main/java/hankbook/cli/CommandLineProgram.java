@@ -2,6 +2,7 @@ package hankbook.cli;
 
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
+import hankbook.store.LedgerSilent;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import java.io.PrintWriter;
@@ -57,6 +58,10 @@ public final class CommandLineProgram {
       case NotDone notDone -> {
         err.println(notDone.getMessage());
         return notDone.yarnIsShort() ? ExitCode.SHORT : ExitCode.BAD_INPUT;
+      }
+      case LedgerSilent silent -> {
+        err.println(silent.message());
+        return ExitCode.FAULT;
       }
       default -> {
         err.println("Hankbook failed: " + problem + ". The journal shows whether anything was written.");

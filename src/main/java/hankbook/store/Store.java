@@ -4,7 +4,9 @@ import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
 import java.sql.Statement;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import javax.sql.DataSource;
@@ -24,6 +26,8 @@ public final class Store implements AutoCloseable {
 
   /** Serialization failure, deadlock, lock not had in time (PostgreSQL, H2): another program was at the same rows, and trying again can help. */
   private static final Set<String> TRY_AGAIN = Set.of("40001", "40P01", "55P03", "HYT00");
+
+  private static final String LOST = "08006";
 
   private final LedgerAddress address;
   private final DataSource source;
@@ -106,7 +110,11 @@ public final class Store implements AutoCloseable {
       try {
         return once(isolation, work);
       } catch (DataAccessException problem) {
-        if (attempt == ATTEMPTS || !canHelpToTryAgain(problem)) {
+        String state = state(problem);
+        if (isSilence(state)) {
+          throw new LedgerSilent(address, problem);
+        }
+        if (attempt == ATTEMPTS || !TRY_AGAIN.contains(state)) {
           throw problem;
         }
         pause(attempt);
@@ -114,9 +122,14 @@ public final class Store implements AutoCloseable {
     }
   }
 
-  private static boolean canHelpToTryAgain(DataAccessException problem) {
+  private static String state(DataAccessException problem) {
     SQLException cause = problem.getCause(SQLException.class);
-    return cause != null && cause.getSQLState() != null && TRY_AGAIN.contains(cause.getSQLState());
+    return cause == null ? "" : cause instanceof SQLTransientConnectionException ? LOST : Objects.requireNonNullElse(cause.getSQLState(), "");
+  }
+
+  /** The connection was lost, or the server is being shut down. */
+  private static boolean isSilence(String state) {
+    return state.startsWith("08") || state.startsWith("57P");
   }
 
   private <T> T once(int isolation, Function<Session, T> work) {
