@@ -1,7 +1,10 @@
 package hankbook.allot;
 
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.plan.Need;
 import hankbook.plan.Plan;
+import hankbook.plan.WarpPart;
 import hankbook.plan.Yardage;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
@@ -9,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The whole answer to the main question: does the shelf cover the plan?
@@ -43,7 +47,18 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
           shares.addAll(check.shares());
           warnings.addAll(check.warnings());
         });
+    warpTooShort(yardage).ifPresent(warnings::add);
     return new PlanCheck(plan, yardage, covers, shares, warnings);
+  }
+
+  /** A warp length that was given outright rules, even where the pieces do not fit on it. */
+  private static Optional<Warning> warpTooShort(Yardage yardage) {
+    Length over = yardage.warp().parts().getOrDefault(WarpPart.ROUNDING, Length.ZERO);
+    String text = "the warp of " + yardage.warp().total().print(LengthUnit.METRE, 2) + " is " + over.negated().print(LengthUnit.METRE, 2) + " shorter than its pieces, waste and sampling take.";
+    return yardage.needs().stream()
+        .filter(need -> over.isNegative() && need.role() == Need.Role.WARP)
+        .findFirst()
+        .map(need -> new Warning(Warning.Code.WARP_TOO_SHORT, need.yarn(), need.yarn() + ": " + text));
   }
 
   /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */

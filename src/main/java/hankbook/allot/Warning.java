@@ -19,6 +19,7 @@ public record Warning(Code code, YarnColour yarn, String text) {
     UNKNOWN_YARN,
     UNMEASURED,
     WEIGHT_DISAGREES,
-    WINDING
+    WINDING,
+    WARP_TOO_SHORT
   }
 }

@@ -23,12 +23,9 @@ final class JournalCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     return ledger().reading(studio -> {
-      List<JournalEntry> entries =
-          new Journal(studio).newestFirst().stream()
-              .filter(entry -> code == null || entry.moves(code))
-              .limit(most > 0 ? most : Long.MAX_VALUE)
-              .toList();
-      out().println(ledger().json() ? LedgerJson.journal(entries) : LedgerReport.journal(entries));
+      List<JournalEntry> all = new Journal(studio).newestFirst().stream().filter(entry -> code == null || entry.moves(code)).toList();
+      List<JournalEntry> entries = most > 0 ? all.subList(0, Math.min(most, all.size())) : all;
+      out().println(ledger().json() ? LedgerJson.journal(entries) : LedgerReport.journal(entries, all.size()));
       return ExitCode.DONE;
     });
   }

@@ -67,14 +67,22 @@ final class LedgerReport {
     return entries.isEmpty() ? "Nothing to change: the ledger says so already." : page(entries.stream().flatMap(LedgerReport::entry).toList());
   }
 
-  static String journal(List<JournalEntry> entries) {
+  static String journal(List<JournalEntry> entries, int ofAll) {
     if (entries.isEmpty()) {
-      return "Nothing is entered yet.";
+      return "No entry to show.";
     }
-    return page(entries.stream()
-        .flatMap(entry -> Stream.concat(
-            entry(entry.chained()), entry.reversedBy().isPresent() ? Stream.of("      taken back since") : Stream.of()))
-        .toList());
+    List<String> lines = new ArrayList<>();
+    for (JournalEntry entry : entries) {
+      lines.addAll(entry(entry.chained()).toList());
+      if (entry.reversedBy().isPresent()) {
+        lines.add("      taken back since");
+      }
+    }
+    if (entries.size() < ofAll) {
+      lines.add("");
+      lines.add(count(ofAll - entries.size(), "earlier entry", "earlier entries") + "; --most 0 shows all.");
+    }
+    return page(lines);
   }
 
   static String audited(AuditLedger.Audited audited) {

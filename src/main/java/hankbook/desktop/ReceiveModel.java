@@ -29,6 +29,8 @@ public final class ReceiveModel {
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
   /** The shelf is read anew only a little later. */
   private String justReceived = "";
+  /** What the form kept of the skein received last: as long as nothing is typed, a second click means no second skein. */
+  private Map<String, String> asLeft = Map.of();
 
   /**
    * @param shelf what is on the shelf already, to propose a code and to know a repeated one
@@ -100,6 +102,8 @@ public final class ReceiveModel {
     if (field("code").get().isBlank()) {
       field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
     }
+    asLeft = texts();
+    judge();
     after.run();
   }
 
@@ -120,8 +124,7 @@ public final class ReceiveModel {
   }
 
   private RowReading judge() {
-    Map<String, String> texts = new LinkedHashMap<>();
-    fields.forEach((column, field) -> texts.put(column, field.get()));
+    Map<String, String> texts = texts();
     RowReading row = StockFile.row(texts);
     messages.values().forEach(message -> message.set(""));
     row.faults().stream().filter(fault -> !fault.found().isEmpty()).forEach(this::say);
@@ -131,6 +134,12 @@ public final class ReceiveModel {
     reading.set(Counting.words(row.measurement(), texts));
     act.judge(whyNot(row));
     return row;
+  }
+
+  private Map<String, String> texts() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    fields.forEach((column, field) -> texts.put(column, field.get()));
+    return texts;
   }
 
   private void say(CellFault fault) {
@@ -143,6 +152,9 @@ public final class ReceiveModel {
   }
 
   private String whyNot(RowReading row) {
+    if (texts().equals(asLeft)) {
+      return "Say first what the next skein holds.";
+    }
     List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(CellFault::column).toList();
     if (!missing.isEmpty()) {
       return "Still wanted: " + String.join(", ", missing) + ".";

@@ -41,7 +41,7 @@ final class StockRow {
     Optional<Boolean> opened = cell("opened", StockRow::yesOrNo);
     Optional<Money> cost = cell("cost", StockRow::money);
     Optional<LocalDate> received = cell("received", StockRow::date);
-    Optional<Weighing> weighing = weighing();
+    Optional<Weighing> weighing = weighing(form.orElse(PackageForm.SKEIN));
     for (String needed : List.of("code", "yarn", "colour")) {
       if (text(needed).isEmpty()) {
         faults.add(new CellFault(needed, "", "the skein's " + needed));
@@ -64,9 +64,14 @@ final class StockRow {
     }
   }
 
-  private Optional<Weighing> weighing() {
+  /** What a cone or spool is wound on weighs too much to be taken for nothing. */
+  private Optional<Weighing> weighing(PackageForm form) {
     Optional<Mass> gross = cell("gross", Mass::parse);
     Mass tare = cell("tare", Mass::parse).orElse(Mass.ZERO);
+    if (gross.isPresent() && text("tare").isEmpty() && (form == PackageForm.CONE || form == PackageForm.SPOOL)) {
+      faults.add(new CellFault("tare", "", "the weight of the empty " + form + ", 0 g where there is none"));
+      return Optional.empty();
+    }
     if (gross.isPresent() && tare.compareTo(gross.get()) > 0) {
       faults.add(new CellFault("tare", text("tare"), "at most the gross, " + gross.get()));
       return Optional.empty();

@@ -63,6 +63,21 @@ class CheckCommandTest {
   }
 
   @Test
+  void aWarpThatWasGivenTooShortForItsPiecesIsWarnedOf() throws IOException {
+    String text = Files.readString(Path.of("imports/quay-towels.json")).replace("\"sett\": \"10/cm\"", "\"sett\": \"10/cm\", \"length\": \"0.5 m\"");
+    Path plan = Files.writeString(folder.resolve("plan.json"), text);
+    run("check", plan.toString(), "--stock", "imports/stock.csv");
+    assertThat(out.toString()).contains("Skerry 16/2 Chalk: the warp of 0.5 m is 4.16 m shorter than its pieces, waste and sampling take.");
+  }
+
+  @Test
+  void aConeThatWasWeighedNeedsTheWeightOfTheEmptyCone() throws IOException {
+    Path stock = Files.writeString(folder.resolve("stock.csv"), "code,yarn,colour,grist,form,gross\n1,Skerry,Chalk,Nm 10,cone,140 g\n");
+    assertThat(run("check", "imports/quay-towels.json", "--stock", stock.toString())).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo(stock + ", row 2, tare: found nothing, wanted the weight of the empty cone, 0 g where there is none");
+  }
+
+  @Test
   void badInputIsOneLineAFaultAndNoAnswer() throws IOException {
     Path stock = Files.writeString(folder.resolve("stock.csv"), "code,yarn,colour,length\n1,Skerry,Chalk,five\n");
     assertThat(run("check", "imports/quay-towels.json", "--stock", stock.toString(), "--json")).isEqualTo(ExitCode.BAD_INPUT);

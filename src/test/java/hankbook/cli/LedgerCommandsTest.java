@@ -147,6 +147,8 @@ class LedgerCommandsTest {
            60  TODAY  return, by Ida
                18.37 m of S005 from the loom for Quay towels to the shelf
               taken back since
+
+        59 earlier entries; --most 0 shows all.
         """);
     assertThat(run("audit")).isZero();
     assertThat(out).isEqualTo("The ledger is sound: 61 entries, every hash and every balance as it should be.\n");

@@ -76,6 +76,19 @@ class ShelfScreenTest extends ScreenTest {
   }
 
   @Test
+  void aSecondClickReceivesNoSecondSkein() {
+    clickOn("#open-receive");
+    clickOn("#receive-yarn").write("Tussock").clickOn("#receive-colour").write("Peat").clickOn("#receive-length").write("100 m");
+    clickOn("#receive");
+    settle();
+    assertThat(lookup("#receive").query().isDisabled()).isTrue();
+    clickOn("#receive");
+    settle();
+    assertThat(new Shelf(studio()).skein("S059")).isPresent();
+    assertThat(new Shelf(studio()).skein("S060")).isEmpty();
+  }
+
+  @Test
   void aLengthThatCannotBeReadStaysVisibleAndNothingIsReceived() {
     clickOn("#open-receive");
     clickOn("#receive-yarn").write("Tussock").clickOn("#receive-colour").write("Peat").clickOn("#receive-length").write("1,5 m\n");
