@@ -26,6 +26,7 @@ public final class Home {
   private final PlansView plansView;
   private final Screen shelfScreen;
   private final MainWindow window;
+  private Supplier<Optional<Path>> chooser = Optional::empty;
   private OptionalLong known = OptionalLong.empty();
   private boolean looking;
   private boolean troubled;
@@ -98,20 +99,25 @@ public final class Home {
   }
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
+    this.chooser = chooser;
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     lookForNews();
-    work.run(studio::isBlank, blank -> begin(blank, chooser), status::wrong);
+    work.run(studio::isBlank, blank -> begin(blank), status::wrong);
   }
 
-  private void begin(boolean blank, Supplier<Optional<Path>> chooser) {
+  private void begin(boolean blank) {
     if (blank) {
-      WelcomeView welcome = new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser);
-      window.showInstead(welcome);
-      welcome.begin();
+      showWaysIn();
     } else {
       toShelf();
     }
+  }
+
+  private void showWaysIn() {
+    WelcomeView welcome = new WelcomeView(new WelcomeModel(studio, work, status, this::toShelf), chooser);
+    window.showInstead(welcome);
+    welcome.begin();
   }
 
   private void toShelf() {
@@ -135,6 +141,6 @@ public final class Home {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
         new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh));
+        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh), this::showWaysIn);
   }
 }

@@ -17,7 +17,7 @@ public final class ShelfView extends BorderPane {
   private final SkeinPage page;
   private final ReceivePage receiving;
 
-  public ShelfView(ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Parting parting, ReceiveModel receive) {
+  public ShelfView(ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Parting parting, ReceiveModel receive, Runnable waysIn) {
     this.shelf = shelf;
     page = new SkeinPage(skein, recounting, parting, () -> shelf.choose(Optional.empty()));
     receiving = new ReceivePage(receive, this::stopReceiving);
@@ -25,7 +25,7 @@ public final class ShelfView extends BorderPane {
     BorderPane.setMargin(receiving, BESIDE);
     getStyleClass().add("screen");
     setTop(top());
-    setCenter(new SkeinTable(shelf));
+    setCenter(new SkeinTable(shelf, waysIn));
     shelf.chosenProperty().subscribe(chosen -> {
       skein.turnTo(chosen);
       recounting.turnTo(chosen);

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.layout.VBox;
 
 /** The table of skeins. Where it is narrow, columns that the chosen skein's page repeats give way. */
 final class SkeinTable extends TableView<SkeinRow> {
@@ -18,7 +21,7 @@ final class SkeinTable extends TableView<SkeinRow> {
 
   private final TableColumn<SkeinRow, SkeinRow> swatch = column("", SWATCH_WIDTH, row -> row);
 
-  SkeinTable(ShelfModel model) {
+  SkeinTable(ShelfModel model, Runnable waysIn) {
     swatch.setCellFactory(column -> new SwatchCell());
     swatch.setSortable(false);
     swatch.setMaxWidth(SWATCH_WIDTH);
@@ -38,7 +41,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     setItems(model.shown());
     setSortPolicy(table -> true);
     model.orderProperty().bind(comparatorProperty());
-    setPlaceholder(Labels.quiet(model.searchProperty().map(asked -> asked.isBlank() ? "Nothing is on the shelf yet." : "No skein answers to that.")));
+    setPlaceholder(nothing(model, waysIn));
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     givesWay(form, ROOM_FOR_FORM);
     givesWay(place, ROOM_FOR_PLACE);
@@ -46,6 +49,17 @@ final class SkeinTable extends TableView<SkeinRow> {
     givesWay(lot, ROOM_FOR_LOT);
     givesWay(onLoom, ROOM_FOR_LOT);
     choose(model);
+  }
+
+  private static VBox nothing(ShelfModel model, Runnable waysIn) {
+    Label words = Labels.quiet(model.searchProperty().map(asked -> asked.isBlank() ? "Nothing is on the shelf yet." : "No skein answers to that."));
+    Button ways = new Button("Ways to begin");
+    ways.setId("ways-in");
+    ways.setOnAction(event -> waysIn.run());
+    Labels.showOnly(ways, model.searchProperty().map(String::isBlank));
+    VBox nothing = new VBox(words, ways);
+    nothing.getStyleClass().add("nothing-yet");
+    return nothing;
   }
 
   private void choose(ShelfModel model) {

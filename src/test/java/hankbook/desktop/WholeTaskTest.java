@@ -23,6 +23,7 @@ import org.testfx.util.WaitForAsyncUtils;
 class WholeTaskTest extends ScreenTest {
   @Test
   void aBlankBookReceivesAPlanIsWarnedTheWarpIsShortenedAndItsYarnReserved() throws TimeoutException, BadInput {
+    clickOn("#go-plans").clickOn("#go-shelf").clickOn("#ways-in");
     clickOn("#begin-blank");
     receive("Heron 8/2", "Reed");
     receive("Heron 8/2", "Reed");
