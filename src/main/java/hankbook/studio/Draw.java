@@ -1,8 +1,13 @@
 package hankbook.studio;
 
+import hankbook.exchange.BadInput;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
+import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import java.util.Optional;
 import java.util.UUID;
@@ -18,11 +23,35 @@ public final class Draw {
   /**
    * Takes all that is reserved for a plan onto its loom.
    *
-   * @throws NotDone if nothing is reserved
+   * @throws NotDone if nothing is reserved, or less than the plan would take as it is now: a warp is wound in one go
    */
   public Optional<ChainedEntry> plan(UUID id, String plan) throws NotDone {
     String name = OneLine.of(plan);
-    return new PlanYarn(studio, EntryKind.DRAW, new Place.Reserved(name), new Place.Loom(name))
-        .move(id, "Nothing is reserved for " + name + "; reserve its yarn before it is wound.");
+    PlanYarn reserved = new PlanYarn(studio, EntryKind.DRAW, new Place.Reserved(name), new Place.Loom(name));
+    return studio.write(session -> {
+      boolean done = session.entries().entry(id).isPresent();
+      Optional<ChainedEntry> drawn = reserved.move(session, id, "Nothing is reserved for " + name + "; reserve its yarn before it is wound.");
+      if (!done) {
+        refuseIfItLacks(session, name);
+      }
+      return drawn;
+    });
+  }
+
+  private static void refuseIfItLacks(Session session, String name) throws NotDone {
+    Length lacks = lacks(session, name);
+    if (lacks.isPositive()) {
+      throw NotDone.because(
+          "What is reserved for " + name + " is " + lacks.print(LengthUnit.METRE, 1) + " less than it takes as it is now; reserve again, then draw. Nothing was drawn.");
+    }
+  }
+
+  private static Length lacks(Session session, String name) throws NotDone {
+    try {
+      Reservation wanted = Reservation.of(CheckPlan.named(name, session).check(), Shelf.everySkein(session));
+      return wanted.lacking().stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
+    } catch (BadInput unfinished) {
+      throw NotDone.because(name + " cannot be reckoned as it is now; mend it and reserve again before it is wound. Nothing was drawn.");
+    }
   }
 }

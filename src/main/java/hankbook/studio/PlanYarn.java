@@ -15,7 +15,7 @@ record PlanYarn(Studio studio, EntryKind kind, Place from, Place to) {
     return studio.write(session -> move(session, id, nothingThere));
   }
 
-  private Optional<ChainedEntry> move(Session session, UUID id, String nothingThere) throws NotDone {
+  Optional<ChainedEntry> move(Session session, UUID id, String nothingThere) throws NotDone {
     if (session.entries().entry(id).isPresent()) {
       return Optional.empty();
     }

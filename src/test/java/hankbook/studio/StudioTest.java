@@ -313,4 +313,18 @@ class StudioTest {
         .isInstanceOf(BadInput.class)
         .hasMessageContaining("wanted one line of at most 200 printable characters");
   }
+
+  @Test
+  void aReservationThatLacksWhatThePlanTakesNowIsNotDrawn() throws Exception {
+    new Reserve(studio).plan(UUID.randomUUID(), TOWELS, false);
+    String text = new Plans(studio).text(TOWELS).orElseThrow();
+    new Plans(studio).keep(TOWELS, text.replace("\"sampling\": \"30 cm\"", "\"sampling\": \"60 cm\""));
+    assertThatThrownBy(() -> new Draw(studio).plan(UUID.randomUUID(), TOWELS)).isInstanceOf(NotDone.class).hasMessageContaining("less than it takes as it is now; reserve again, then draw");
+    new Plans(studio).keep(TOWELS, "{}");
+    assertThatThrownBy(() -> new Draw(studio).plan(UUID.randomUUID(), TOWELS)).isInstanceOf(NotDone.class).hasMessageContaining("cannot be reckoned as it is now");
+    new Plans(studio).keep(TOWELS, text);
+    assertThat(new Draw(studio).plan(UUID.randomUUID(), TOWELS)).isPresent();
+    new Reserve(studio).plan(UUID.randomUUID(), "Gorse shawl", true);
+    assertThat(new Draw(studio).plan(UUID.randomUUID(), "Gorse shawl")).isPresent();
+  }
 }
