@@ -3,7 +3,6 @@ package hankbook.studio;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.measure.Length;
-import hankbook.plan.Plan;
 import hankbook.store.PlanVersion;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
@@ -29,16 +28,6 @@ public final class Plans {
   /** A plan as it was last kept, as the text of a plan file. */
   public Optional<String> text(String name) {
     return studio.read(session -> text(session, name));
-  }
-
-  /**
-   * A plan as it was last kept.
-   *
-   * @throws BadInput if it is not finished yet
-   */
-  public Optional<Plan> plan(String name) throws BadInput {
-    Optional<String> text = text(name);
-    return text.isEmpty() ? Optional.empty() : Optional.of(PlanFile.read(name, text.get()));
   }
 
   /** A plan as it was last kept, and which version of it that is; empty where it was put away or never there. */
