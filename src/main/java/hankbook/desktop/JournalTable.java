@@ -1,7 +1,6 @@
 package hankbook.desktop;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.TableColumn;
@@ -24,22 +23,7 @@ final class JournalTable extends TableView<JournalRow> {
     setItems(model.shown());
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     setPlaceholder(Labels.quiet(model.searchProperty().map(asked -> asked.isBlank() ? "Nothing was entered yet." : "No entry answers to that.")));
-    choose(model);
-  }
-
-  private void choose(JournalModel model) {
-    getSelectionModel().selectedItemProperty().subscribe(row -> {
-      if (row != null) {
-        model.choose(Optional.of(row));
-      }
-    });
-    model.chosenProperty().subscribe(chosen -> {
-      if (chosen.isEmpty()) {
-        getSelectionModel().clearSelection();
-      } else if (!chosen.get().equals(getSelectionModel().getSelectedItem())) {
-        getSelectionModel().select(chosen.get());
-      }
-    });
+    ChosenRow.bind(this, model.chosenProperty(), model::choose);
   }
 
   private static <T> TableColumn<JournalRow, T> column(String name, double width, Function<JournalRow, T> of) {

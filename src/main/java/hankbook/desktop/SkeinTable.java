@@ -1,7 +1,6 @@
 package hankbook.desktop;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.Button;
@@ -48,7 +47,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     givesWay(known, ROOM_FOR_KNOWN_BY);
     givesWay(lot, ROOM_FOR_LOT);
     givesWay(onLoom, ROOM_FOR_LOT);
-    choose(model);
+    ChosenRow.bind(this, model.chosenProperty(), model::choose);
   }
 
   private static VBox nothing(ShelfModel model, Runnable waysIn) {
@@ -60,21 +59,6 @@ final class SkeinTable extends TableView<SkeinRow> {
     VBox nothing = new VBox(words, ways);
     nothing.getStyleClass().add("nothing-yet");
     return nothing;
-  }
-
-  private void choose(ShelfModel model) {
-    getSelectionModel().selectedItemProperty().subscribe(row -> {
-      if (row != null) {
-        model.choose(Optional.of(row));
-      }
-    });
-    model.chosenProperty().subscribe(chosen -> {
-      if (chosen.isEmpty()) {
-        getSelectionModel().clearSelection();
-      } else if (!chosen.get().equals(getSelectionModel().getSelectedItem())) {
-        getSelectionModel().select(chosen.get());
-      }
-    });
   }
 
   private void givesWay(TableColumn<SkeinRow, ?> column, double room) {

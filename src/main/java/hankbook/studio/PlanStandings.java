@@ -4,12 +4,13 @@ import hankbook.allot.Cover;
 import hankbook.allot.Verdict;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
-import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** How every plan of the ledger stands, each on its own against what is free for it. */
 public final class PlanStandings {
@@ -26,18 +27,18 @@ public final class PlanStandings {
     List<Kept> kept = studio.read(session -> {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
       return session.plans().names().stream()
-          .filter(name -> Plans.text(session, name).isPresent())
-          .map(name -> new Kept(
-              name, Plans.text(session, name).orElseThrow(), Shelf.freeFor(name, skeins), sum(skeins, name, Place.Kind.RESERVED), sum(skeins, name, Place.Kind.LOOM)))
+          .flatMap(name -> Plans.text(session, name).stream().map(text -> kept(name, text, skeins)))
           .toList();
     });
     return kept.stream().map(PlanStandings::standing).toList();
   }
 
-  private static Length sum(List<ShelfSkein> skeins, String plan, Place.Kind where) {
-    return skeins.stream()
-        .map(skein -> (where == Place.Kind.RESERVED ? skein.reserved() : skein.onLoom()).getOrDefault(plan, Length.ZERO))
-        .reduce(Length.ZERO, Length::plus);
+  private static Kept kept(String name, String text, List<ShelfSkein> skeins) {
+    return new Kept(name, text, Shelf.freeFor(name, skeins), sum(skeins, name, ShelfSkein::reserved), sum(skeins, name, ShelfSkein::onLoom));
+  }
+
+  private static Length sum(List<ShelfSkein> skeins, String plan, Function<ShelfSkein, Map<String, Length>> where) {
+    return skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).reduce(Length.ZERO, Length::plus);
   }
 
   private static PlanStanding standing(Kept kept) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Takes skeins into the house. A skein whose length is not known is written down all the same, and counts as nothing until it is measured. */
 public final class Receive {
@@ -43,8 +44,11 @@ public final class Receive {
       if (isEmptied(skein)) {
         throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
       }
+      if (there.isEmpty()) {
+        session.skeins().add(skein, studio.now());
+      }
       if (there.isEmpty() || (wasTakenBack(session, skein) && session.entries().entry(id).isEmpty())) {
-        receive(session, id, skein, "");
+        enter(session, id, skein, "");
       }
       return skein;
     });
@@ -62,15 +66,20 @@ public final class Receive {
   }
 
   Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
-    List<Skein> fresh = new ArrayList<>();
+    List<Skein> unknown = new ArrayList<>();
+    List<Skein> again = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       if (isEmptied(row.skein())) {
         faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
-      } else if (there.isEmpty() || wasTakenBack(session, row.skein())) {
-        fresh.add(row.skein());
-      } else if (!there.get().equals(row.skein())) {
+      } else if (there.isEmpty()) {
+        unknown.add(row.skein());
+      } else if (there.get().equals(row.skein())) {
+        if (wasTakenBack(session, row.skein())) {
+          again.add(row.skein());
+        }
+      } else {
         faults.add(
             name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       }
@@ -78,7 +87,9 @@ public final class Receive {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    fresh.forEach(skein -> receive(session, receiptOf(session, skein), skein, "from " + name));
+    unknown.forEach(skein -> session.skeins().add(skein, studio.now()));
+    List<Skein> fresh = Stream.concat(unknown.stream(), again.stream()).toList();
+    fresh.forEach(skein -> enter(session, receiptOf(session, skein), skein, "from " + name));
     return new Delivery(fresh.size(), rows.size() - fresh.size());
   }
 
@@ -86,9 +97,9 @@ public final class Receive {
     return skein.isMeasured() && skein.holds().isZero();
   }
 
-  /** A skein whose every receipt was taken back may come again, just as it was written down. */
-  private static boolean wasTakenBack(Session session, Skein skein) {
-    return skein.isMeasured() && session.skeins().find(skein.code()).filter(skein::equals).isPresent() && session.balances().ofSkein(skein.code()).lengths().isEmpty();
+  /** A skein that was written down and whose every receipt was taken back may come again, just as it was. */
+  private static boolean wasTakenBack(Session session, Skein known) {
+    return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
   }
 
   /** As long as it is not taken back, the receipt of a code has one id however often a file is read. */
@@ -97,10 +108,7 @@ public final class Receive {
     return session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
   }
 
-  private void receive(Session session, UUID id, Skein skein, String note) {
-    if (session.skeins().find(skein.code()).isEmpty()) {
-      session.skeins().add(skein, studio.now());
-    }
+  private void enter(Session session, UUID id, Skein skein, String note) {
     if (skein.holds().isPositive()) {
       Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), skein.holds());
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(transfer));
