@@ -7,6 +7,7 @@ import hankbook.studio.CheckFiles;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.NotDone;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Mixin;
@@ -34,7 +35,7 @@ final class PlanAndStock {
     if (stock != null) {
       return print(out, page, CheckFiles.check(Path.of(plan), stock));
     }
-    if (plan.endsWith(".json")) {
+    if (plan.endsWith(".json") && Files.exists(Path.of(plan))) {
       throw new BadInput(plan + ": found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name");
     }
     return ledger.reading(studio -> print(out, page, new CheckPlan(studio).named(plan)));

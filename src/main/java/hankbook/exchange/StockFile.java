@@ -59,8 +59,7 @@ public final class StockFile {
   public static List<Row> rows(String file, String text) throws BadInput {
     StockFile reader = new StockFile(file);
     ICSVParser parser = new RFC4180ParserBuilder().withFieldAsNull(CSVReaderNullFieldIndicator.NEITHER).build();
-    String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    try (CSVReader rows = new CSVReaderBuilder(new StringReader(plain)).withCSVParser(parser).build()) {
+    try (CSVReader rows = new CSVReaderBuilder(new StringReader(text)).withCSVParser(parser).build()) {
       reader.rows(rows);
     } catch (IOException | CsvValidationException broken) {
       throw new BadInput(file + ", row " + (reader.row + 1) + ": found a quote that is never closed, wanted rows after RFC 4180");

@@ -12,13 +12,14 @@ public final class TextFile {
   private TextFile() {}
 
   /**
-   * Reads it.
+   * Reads it, without the mark that some programs put before a text in UTF-8.
    *
    * @throws BadInput if it is not there, or no text in UTF-8
    */
   public static String read(Path file) throws BadInput {
     try {
-      return Files.readString(file, StandardCharsets.UTF_8);
+      String text = Files.readString(file, StandardCharsets.UTF_8);
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException notText) {
       throw new BadInput(file + ": found bytes that are not UTF-8, wanted a text file in UTF-8");
     } catch (IOException missing) {

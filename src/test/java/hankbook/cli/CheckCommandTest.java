@@ -63,6 +63,13 @@ class CheckCommandTest {
   }
 
   @Test
+  void filesThatBeginWithAByteOrderMarkAreRead() throws IOException {
+    Path plan = Files.writeString(folder.resolve("plan.json"), "\uFEFF" + Files.readString(Path.of("imports/quay-towels.json")));
+    Path stock = Files.writeString(folder.resolve("stock.csv"), "\uFEFF" + Files.readString(Path.of("imports/stock.csv")));
+    assertThat(run("check", plan.toString(), "--stock", stock.toString())).isEqualTo(ExitCode.DONE);
+  }
+
+  @Test
   void aWarpThatWasGivenTooShortForItsPiecesIsWarnedOf() throws IOException {
     String text = Files.readString(Path.of("imports/quay-towels.json")).replace("\"sett\": \"10/cm\"", "\"sett\": \"10/cm\", \"length\": \"0.5 m\"");
     Path plan = Files.writeString(folder.resolve("plan.json"), text);

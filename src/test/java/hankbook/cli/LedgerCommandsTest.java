@@ -177,7 +177,7 @@ class LedgerCommandsTest {
   @CsvSource(delimiter = '|', value = {
     "check|Towels|Towels: found no plan of this name in the ledger, wanted one that plan list shows",
     "reserve|Towels|Towels: found no plan of this name in the ledger, wanted one that plan list shows",
-    "check|towels.json|towels.json: found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name",
+    "check|imports/quay-towels.json|imports/quay-towels.json: found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name",
     "reverse|999 --reason slip|There is no such entry in the journal.",
     "reverse|one --reason slip|Invalid value for positional parameter at index 0 (NUMBER): 'one' is not a long. See hankbook reverse --help.",
     "reverse|1|Missing required option: '--reason=TEXT'. See hankbook reverse --help.",
