@@ -5,12 +5,15 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import hankbook.gear.Sley;
+import hankbook.gear.Weave;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
 import hankbook.measure.Percentage;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Allowances;
+import hankbook.plan.Dressing;
 import hankbook.plan.OrderEntry;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
@@ -28,8 +31,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Reads a plan file, format {@code hankbook-plan/1}. */
 public final class PlanFile {
   static final String FORMAT = "hankbook-plan/1";
-  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "allowances", "winding");
-  private static final Set<String> WARP = Set.of("sett", "ends", "length", "endsMultiple", "selvedgeEnds", "order", "sections", "endsPerUnit");
+  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "allowances", "winding", "loom", "reed");
+  private static final Set<String> WARP = Set.of("sett", "ends", "length", "endsMultiple", "selvedgeEnds", "order", "sections", "endsPerUnit", "weave", "sley");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -61,11 +64,17 @@ public final class PlanFile {
     fields.required("format", FORMAT, PlanFile::format);
     String name = fields.required("name", "a name for the plan", OneLine::of);
     List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
-    Warp warp = warp(fields.object("warp", WARP));
+    JsonFields warpFields = fields.object("warp", WARP);
+    Warp warp = warp(warpFields);
     List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();
     Allowances allowances = allowances(fields.object("allowances", PlanPart.ALLOWANCES.known()));
     int threads = fields.object("winding", PlanPart.WINDING.known()).count("threads", 1);
-    return fields.built(() -> new Plan(name, pieces, warp, wefts, allowances, threads));
+    return fields.built(() -> new Plan(name, pieces, warp, wefts, allowances, threads, dressing(fields, warpFields)));
+  }
+
+  private static Dressing dressing(JsonFields fields, JsonFields warp) {
+    return new Dressing(
+        fields.read("loom", OneLine::of), fields.read("reed", OneLine::of), warp.read("weave", Weave::parse), warp.read("sley", Sley::parse));
   }
 
   private static String format(String text) {

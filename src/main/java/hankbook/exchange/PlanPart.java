@@ -5,9 +5,9 @@ import java.util.Set;
 
 /** The groups of fields that a plan file has, each with the path that leads to it and the keys it knows. */
 public enum PlanPart {
-  PLAN("", false, "name"),
+  PLAN("", false, "name loom reed"),
   PIECES("pieces", true, "name count length width hems fringe"),
-  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds endsPerUnit"),
+  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds endsPerUnit weave sley"),
   SECTIONS("warp.sections", true, "repeats units"),
   ORDER("warp.order", true, "yarn colour ends share strands"),
   WEFT("weft", true, "yarn colour picks share strands width length"),

@@ -12,8 +12,14 @@ import java.util.List;
  * @param wefts the weft yarns
  * @param allowances what is added for the ways of cloth and loom
  * @param threads wound together, at least 1
+ * @param dressing loom, reed, weave and sleying, as far as they are said
  */
-public record Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads) {
+public record Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads, Dressing dressing) {
+  /** A plan that says nothing of its loom, reed, weave and sleying. */
+  public Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads) {
+    this(name, pieces, warp, wefts, allowances, threads, Dressing.UNSAID);
+  }
+
   public Plan {
     pieces = List.copyOf(pieces);
     wefts = List.copyOf(wefts);

@@ -15,13 +15,13 @@ public final class PlanVariants {
     Warp old = plan.warp();
     Warp warp =
         new Warp(old.sett(), OptionalInt.of(ends), Optional.of(length), old.endsMultiple(), old.selvedgeEnds(), proportional(old.order(), ends));
-    return new Plan(plan.name(), plan.pieces(), warp, plan.wefts(), plan.allowances(), plan.threads());
+    return new Plan(plan.name(), plan.pieces(), warp, plan.wefts(), plan.allowances(), plan.threads(), plan.dressing());
   }
 
   /** With so many of its only kind of piece. */
   public static Plan withPieces(Plan plan, Piece piece, int count) {
     Piece counted = new Piece(piece.name(), count, piece.length(), piece.width(), piece.hems(), piece.fringe());
-    return new Plan(plan.name(), List.of(counted), plan.warp(), plan.wefts(), plan.allowances(), plan.threads());
+    return new Plan(plan.name(), List.of(counted), plan.warp(), plan.wefts(), plan.allowances(), plan.threads(), plan.dressing());
   }
 
   private static List<OrderEntry> proportional(List<OrderEntry> order, int ends) {
