@@ -33,7 +33,7 @@ public record Weave(String name, int ends, int intersections, OptionalInt shafts
 
   public Weave {
     if (ends < 1 || intersections < 1 || intersections > ends) {
-      throw new Unreadable(name, "a repeat of at least 1 end, with 1 intersection to 1 for each end");
+      throw new Unreadable(name, "a repeat with at least 1 intersection and no more of them than ends");
     }
     if (shafts.isPresent() && shafts.getAsInt() < 1) {
       throw new Unreadable(Integer.toString(shafts.getAsInt()), "shafts of at least 1");
