@@ -39,6 +39,11 @@ public record SleyChoice(Sett wanted, Reed reed, Sley sley) {
     return choices.stream().sorted(NEAREST_THEN_SIMPLEST).toList();
   }
 
+  /** The reed in which a sleying comes nearest; there is at least one reed. */
+  public static SleyChoice nearest(Sett wanted, List<Reed> reeds, Sley sley) {
+    return reeds.stream().map(reed -> new SleyChoice(wanted, reed, sley)).min(NEAREST_THEN_SIMPLEST).orElseThrow();
+  }
+
   /** Ends to a tenth of a millimetre, exactly. */
   public BigFraction perTenth() {
     return reed.dents().perTenth().multiply(sley.perDent());

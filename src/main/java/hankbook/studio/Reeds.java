@@ -1,6 +1,5 @@
 package hankbook.studio;
 
-import hankbook.gear.Gear;
 import hankbook.gear.Reed;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
@@ -17,15 +16,6 @@ public final class Reeds {
   /** Those that are not put away, by name. */
   public List<Reed> all() {
     return studio.read(session -> session.reeds().all());
-  }
-
-  /** All looms and reeds that are not put away. */
-  public Gear gear() {
-    return studio.read(Reeds::gear);
-  }
-
-  static Gear gear(Session session) {
-    return new Gear(session.looms().all(), session.reeds().all());
   }
 
   /**
