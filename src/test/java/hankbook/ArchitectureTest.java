@@ -22,6 +22,7 @@ class ArchitectureTest {
           .consideringOnlyDependenciesInAnyPackage("hankbook..")
           .layer("measure").definedBy("hankbook.measure..")
           .layer("yarn").definedBy("hankbook.yarn..")
+          .layer("gear").definedBy("hankbook.gear..")
           .layer("plan").definedBy("hankbook.plan..")
           .layer("ledger").definedBy("hankbook.ledger..")
           .layer("allot").definedBy("hankbook.allot..")
@@ -40,14 +41,15 @@ class ArchitectureTest {
           .whereLayer("allot").mayOnlyBeAccessedByLayers("exchange", "studio", "cli", "desktop")
           .whereLayer("ledger").mayOnlyBeAccessedByLayers("store", "studio", "cli", "desktop")
           .whereLayer("plan").mayOnlyBeAccessedByLayers("allot", "exchange", "studio", "cli", "desktop")
-          .whereLayer("yarn").mayOnlyBeAccessedByLayers("plan", "allot", "ledger", "store", "exchange", "studio", "cli", "desktop")
+          .whereLayer("gear").mayOnlyBeAccessedByLayers("plan", "allot", "store", "exchange", "studio", "cli", "desktop")
+          .whereLayer("yarn").mayOnlyBeAccessedByLayers("gear", "plan", "allot", "ledger", "store", "exchange", "studio", "cli", "desktop")
           .because("a change of a screen or a file form must never reach the maths");
 
   @ArchTest
   static final ArchRule THE_DOMAIN_IS_PURE =
       noClasses()
           .that()
-          .resideInAnyPackage("hankbook.measure..", "hankbook.yarn..", "hankbook.plan..", "hankbook.ledger..", "hankbook.allot..")
+          .resideInAnyPackage("hankbook.measure..", "hankbook.yarn..", "hankbook.gear..", "hankbook.plan..", "hankbook.ledger..", "hankbook.allot..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("java.io..", "java.nio.file..", "java.sql..", "javafx..", "org.jooq..", "org.h2..", "com.fasterxml..", "com.opencsv..", "picocli..")

@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.gear.Gear;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Need;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The whole answer to the main question: does the shelf cover the plan?
@@ -49,6 +51,13 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
         });
     warpTooShort(yardage).ifPresent(warnings::add);
     return new PlanCheck(plan, yardage, covers, shares, warnings);
+  }
+
+  /** The same answer with what loom and reed have to say to it. */
+  public PlanCheck heldAgainst(Gear gear, BigFraction tolerance) {
+    List<Warning> all = new ArrayList<>(warnings);
+    all.addAll(GearWarnings.of(plan, yardage, gear, tolerance));
+    return new PlanCheck(plan, yardage, covers, shares, all);
   }
 
   /** A warp length that was given outright rules, even where the pieces do not fit on it. */

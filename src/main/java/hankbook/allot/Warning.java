@@ -1,15 +1,26 @@
 package hankbook.allot;
 
 import hankbook.yarn.YarnColour;
+import java.util.Optional;
 
 /**
  * Something the weaver should know before she winds.
  *
  * @param code what kind of thing
- * @param yarn the yarn it is about
+ * @param yarn the yarn it is about; none where it is about loom or reed
  * @param text in the weaver's words
  */
-public record Warning(Code code, YarnColour yarn, String text) {
+public record Warning(Code code, Optional<YarnColour> yarn, String text) {
+  /** A warning about a yarn. */
+  public Warning(Code code, YarnColour yarn, String text) {
+    this(code, Optional.of(yarn), text);
+  }
+
+  /** A warning about loom or reed. */
+  public static Warning ofGear(Code code, String text) {
+    return new Warning(code, Optional.empty(), text);
+  }
+
   /** The kinds of warning; the names are those of the answer file. */
   public enum Code {
     SHORT,
@@ -20,6 +31,16 @@ public record Warning(Code code, YarnColour yarn, String text) {
     UNMEASURED,
     WEIGHT_DISAGREES,
     WINDING,
-    WARP_TOO_SHORT
+    WARP_TOO_SHORT,
+    /** Wider in the reed than the loom weaves, or than the reed is. */
+    TOO_WIDE,
+    /** The weave takes more shafts than the loom has. */
+    SHAFTS,
+    /** No reed gives the sett, or the plan's does not. */
+    SETT,
+    /** The loom wastes more warp than the plan allows for. */
+    LOOM_WASTE,
+    /** The plan names a loom or reed that the ledger does not know. */
+    UNKNOWN_GEAR
   }
 }

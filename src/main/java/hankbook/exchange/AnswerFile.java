@@ -53,7 +53,9 @@ public final class AnswerFile {
     check.shares().forEach(share -> share(shares, share));
     ArrayNode warnings = root.putArray("warnings");
     for (Warning warning : check.warnings()) {
-      yarn(warnings.addObject().put("code", warning.code().name()), warning.yarn()).put("text", warning.text());
+      ObjectNode node = warnings.addObject().put("code", warning.code().name());
+      warning.yarn().ifPresentOrElse(yarn -> yarn(node, yarn), () -> node.put("yarn", "").put("colour", ""));
+      node.put("text", warning.text());
     }
     return root;
   }

@@ -5,12 +5,15 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import hankbook.gear.Sley;
+import hankbook.gear.Weave;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
 import hankbook.measure.Percentage;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Allowances;
+import hankbook.plan.Dressing;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.plan.Succession;
@@ -27,7 +30,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Reads a plan file, format {@code hankbook-plan/1}. */
 public final class PlanFile {
   static final String FORMAT = "hankbook-plan/1";
-  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "weftSuccession", "allowances", "winding");
+  private static final Set<String> PLAN =
+      Set.of("format", "name", "pieces", "warp", "weft", "weftSuccession", "allowances", "winding", "loom", "reed");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -59,12 +63,18 @@ public final class PlanFile {
     fields.required("format", FORMAT, PlanFile::format);
     String name = fields.required("name", "a name for the plan", OneLine::of);
     List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
-    Warp warp = WarpFields.warp(fields.object("warp", WarpFields.KNOWN));
+    JsonFields warpFields = fields.object("warp", WarpFields.KNOWN);
+    Warp warp = WarpFields.warp(warpFields);
     List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();
     Optional<Succession> weftSuccession = fields.read("weftSuccession", Succession::parse);
     Allowances allowances = allowances(fields.object("allowances", PlanPart.ALLOWANCES.known()));
     int threads = fields.object("winding", PlanPart.WINDING.known()).count("threads", 1);
-    return fields.built(() -> new Plan(name, pieces, warp, wefts, weftSuccession, allowances, threads));
+    return fields.built(() -> new Plan(name, pieces, warp, wefts, weftSuccession, allowances, threads, dressing(fields, warpFields)));
+  }
+
+  private static Dressing dressing(JsonFields fields, JsonFields warp) {
+    return new Dressing(
+        fields.read("loom", OneLine::of), fields.read("reed", OneLine::of), warp.read("weave", Weave::parse), warp.read("sley", Sley::parse));
   }
 
   private static String format(String text) {

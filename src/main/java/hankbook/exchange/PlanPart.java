@@ -5,9 +5,9 @@ import java.util.Set;
 
 /** The groups of fields that a plan file has, each with the path that leads to it and the keys it knows. */
 public enum PlanPart {
-  PLAN("", false, "name weftSuccession"),
+  PLAN("", false, "name loom reed weftSuccession"),
   PIECES("pieces", true, "name count length width hems fringe"),
-  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds succession endsPerUnit extendLeft extendRight"),
+  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds succession endsPerUnit extendLeft extendRight weave sley"),
   SELVEDGE("warp.selvedge", false, "yarn colour strands"),
   SECTIONS("warp.sections", true, "name repeats units"),
   ORDER("warp.order", true, "yarn colour mark ends share strands oneLot repairEnds"),

@@ -27,6 +27,21 @@ public record Grist(BigFraction tex) implements Comparable<Grist> {
     return new Mass(Exact.whole(length.exactTenths().multiply(tex).divide(TENTHS_PER_METRE), rounding));
   }
 
+  /** The grist of threads that lie together as one: their grists add. */
+  public Grist with(Grist other) {
+    return new Grist(tex.add(other.tex));
+  }
+
+  /** The grist of so many of this yarn lying together, at least 1. */
+  public Grist times(int strands) {
+    return new Grist(tex.multiply(strands));
+  }
+
+  /** How many yards weigh a pound, exactly. */
+  public BigFraction yardsPerPound() {
+    return NumberingSystem.YARDS_PER_POUND.grist(BigFraction.ONE).tex.divide(tex);
+  }
+
   @Override
   public int compareTo(Grist other) {
     return tex.compareTo(other.tex);

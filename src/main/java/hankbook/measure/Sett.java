@@ -1,6 +1,7 @@
 package hankbook.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,6 +46,15 @@ public record Sett(BigDecimal threads, Length span) implements Comparable<Sett> 
           default -> DECIMETRE;
         };
     return new Sett(new BigDecimal(matcher.group(1)), span);
+  }
+
+  /**
+   * A sett that was reckoned, as so many threads to a length, with at most so many places.
+   *
+   * @param perTenth threads to a tenth of a millimetre
+   */
+  public static Sett of(BigFraction perTenth, Length span, int places, RoundingMode rounding) {
+    return new Sett(Exact.decimal(perTenth.multiply(span.tenthsOfMillimetre()), places, rounding), span);
   }
 
   /** So many to the inch. */

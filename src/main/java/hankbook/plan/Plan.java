@@ -14,9 +14,10 @@ import java.util.Optional;
  * @param weftSuccession the order of picks as it is written, where it is; it is repeated along the cloth
  * @param allowances what is added for the ways of cloth and loom
  * @param threads wound together, at least 1
+ * @param dressing loom, reed, weave and sleying, as far as they are said
  */
 public record Plan(
-    String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Optional<Succession> weftSuccession, Allowances allowances, int threads) {
+    String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Optional<Succession> weftSuccession, Allowances allowances, int threads, Dressing dressing) {
   public Plan {
     pieces = List.copyOf(pieces);
     wefts = List.copyOf(wefts);
@@ -37,18 +38,18 @@ public record Plan(
     }
   }
 
-  /** Without a written order of picks. */
+  /** Without a written order of picks, and saying nothing of loom, reed, weave and sleying. */
   public Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads) {
-    this(name, pieces, warp, wefts, Optional.empty(), allowances, threads);
+    this(name, pieces, warp, wefts, Optional.empty(), allowances, threads, Dressing.UNSAID);
   }
 
   /** The same plan with another warp. */
   Plan with(Warp changed) {
-    return new Plan(name, pieces, changed, wefts, weftSuccession, allowances, threads);
+    return new Plan(name, pieces, changed, wefts, weftSuccession, allowances, threads, dressing);
   }
 
   /** The same plan with other pieces. */
   Plan with(List<Piece> changed) {
-    return new Plan(name, changed, warp, wefts, weftSuccession, allowances, threads);
+    return new Plan(name, changed, warp, wefts, weftSuccession, allowances, threads, dressing);
   }
 }

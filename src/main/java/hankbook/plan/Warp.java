@@ -85,6 +85,11 @@ public record Warp(
     return new Warp(sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.empty());
   }
 
+  /** The same warp at another sett. */
+  Warp with(Sett changed) {
+    return new Warp(changed, ends, length, endsMultiple, selvedgeEnds, order, succession, selvedge, sections);
+  }
+
   /** The same warp with other units, which make its ends. */
   Warp with(Sections changed) {
     OptionalInt total = OptionalInt.of(Math.addExact(changed.ends(), selvedgeEnds));

@@ -22,6 +22,16 @@ public final class Session {
     return new PlanVersions(sql);
   }
 
+  /** The looms. */
+  public LoomVersions looms() {
+    return new LoomVersions(sql);
+  }
+
+  /** The reeds. */
+  public ReedVersions reeds() {
+    return new ReedVersions(sql);
+  }
+
   /** What was done. */
   public Entries entries() {
     return new Entries(sql);

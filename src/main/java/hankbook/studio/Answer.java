@@ -1,8 +1,10 @@
 package hankbook.studio;
 
 import hankbook.allot.Fit;
+import hankbook.allot.GearWarnings;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
@@ -30,6 +32,11 @@ public record Answer(List<Skein> stock, PlanCheck check) {
     return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock)));
   }
 
+  /** The same answer with what loom and reed have to say to it. */
+  Answer heldAgainst(Gear gear) {
+    return new Answer(stock, check.heldAgainst(gear, GearWarnings.TOLERANCE));
+  }
+
   /**
    * The most of the plan that the stock covers.
    *
@@ -39,7 +46,7 @@ public record Answer(List<Skein> stock, PlanCheck check) {
     return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
   }
 
-  private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
+  static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
     try {
       return reckoning.get();
     } catch (Unreadable unreadable) {

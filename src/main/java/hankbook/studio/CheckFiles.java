@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
+import hankbook.gear.Gear;
 import java.nio.file.Path;
 
 /** Holds a plan file against a stock file, without a ledger. */
@@ -17,6 +18,7 @@ public final class CheckFiles {
   public static Answer check(Path planFile, Path stockFile) throws BadInput {
     String source = planFile.toString();
     return Answer.of(
-        source, PlanFile.read(source, TextFile.read(planFile)), StockFile.read(stockFile.toString(), TextFile.read(stockFile)));
+        source, PlanFile.read(source, TextFile.read(planFile)), StockFile.read(stockFile.toString(), TextFile.read(stockFile)))
+        .heldAgainst(Gear.UNKNOWN);
   }
 }

@@ -2,6 +2,7 @@ package hankbook.studio;
 
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
@@ -22,7 +23,9 @@ public final class CheckPlan {
    * @throws BadInput where it does not add up
    */
   public Answer of(Plan plan) throws BadInput {
-    return Answer.of(plan.name(), plan, studio.read(session -> Shelf.freeFor(plan.name(), session)));
+    record Found(List<Skein> stock, Gear gear) {}
+    Found found = studio.read(session -> new Found(Shelf.freeFor(plan.name(), session), OwnGear.of(session)));
+    return Answer.of(plan.name(), plan, found.stock()).heldAgainst(found.gear());
   }
 
   /**
@@ -31,9 +34,9 @@ public final class CheckPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public Answer named(String name) throws BadInput {
-    record Found(Optional<String> text, List<Skein> stock) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session)));
-    return Answer.of(name, plan(name, found.text()), found.stock());
+    record Found(Optional<String> text, List<Skein> stock, Gear gear) {}
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session), OwnGear.of(session)));
+    return Answer.of(name, plan(name, found.text()), found.stock()).heldAgainst(found.gear());
   }
 
   static Answer named(String name, Session session) throws BadInput {
@@ -45,7 +48,7 @@ public final class CheckPlan {
     return new BadInput(name + ": found no plan of this name in the ledger, wanted one that plan list shows");
   }
 
-  private static Plan plan(String name, Optional<String> text) throws BadInput {
+  static Plan plan(String name, Optional<String> text) throws BadInput {
     if (text.isEmpty()) {
       throw noSuchPlan(name);
     }

@@ -4,6 +4,9 @@ import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
+import hankbook.gear.Loom;
+import hankbook.gear.Reed;
+import hankbook.measure.Length;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.io.IOException;
@@ -12,13 +15,23 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** The invented studio that comes with the program: its shelf and its four plans. */
+/** The invented studio that comes with the program: its shelf, its four plans, its looms and its reeds. */
 public final class SampleStudio {
   private static final String STOCK = "stock.csv";
   private static final List<String> PLANS = List.of("quay-towels.json", "ash-blanket.json", "gorse-shawl.json", "linen-runner.json");
 
+  private static final List<Loom> LOOMS =
+      List.of(
+          new Loom("Table loom", Length.parse("60 cm"), Length.parse("45 cm"), 4), new Loom("Window loom", Length.parse("120 cm"), Length.parse("70 cm"), 8));
+  private static final List<Reed> REEDS = List.of(reed("12/in", "90 cm"), reed("40/10 cm", "120 cm"), reed("50/10 cm", "120 cm"));
+
   private SampleStudio() {}
+
+  private static Reed reed(String dents, String width) {
+    return new Reed(dents, Reed.dents(dents), Optional.of(Length.parse(width)));
+  }
 
   /** Every sample plan held against the sample shelf. */
   public static List<PlanCheck> checks() {
@@ -56,6 +69,8 @@ public final class SampleStudio {
       String text = text(plan);
       plans.keep(session, PlanFile.read(plan, text).name(), text);
     }
+    LOOMS.forEach(loom -> session.looms().keep(loom, false, studio.author(), studio.now()));
+    REEDS.forEach(reed -> session.reeds().keep(reed, false, studio.author(), studio.now()));
     return new Receive(studio).receive(session, STOCK, StockFile.rows(STOCK, text(STOCK))).received();
   }
 

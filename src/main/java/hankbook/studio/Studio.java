@@ -69,7 +69,7 @@ public final class Studio implements AutoCloseable {
   }
 
   static boolean isBlank(Session session) {
-    return session.skeins().isEmpty() && session.plans().names().isEmpty();
+    return session.skeins().isEmpty() && session.plans().names().isEmpty() && session.looms().all().isEmpty() && session.reeds().all().isEmpty();
   }
 
   /** How many entries there are: a cheap way to see whether anything was done since. */
