@@ -15,7 +15,7 @@ final class WeavingColours {
   private static final int MOST = 100_000;
   private static final int GREATEST = 999_999_999;
   private static final String NUMBER = "the number of a colour,";
-  private static final String WANTED_PARTS = "red, green and blue such as 47,93,138, each a whole number";
+  private static final String WANTED_PARTS = "red, green and blue such as 47,93,138";
 
   private final Map<Integer, WeaveColour> colours = new HashMap<>();
   private Range range = new Range(0, 255, true);
@@ -81,7 +81,7 @@ final class WeavingColours {
   }
 
   private static Range range(String text) {
-    List<Integer> ends = WeavingNumber.list(text, 0, GREATEST, "the least and the greatest value of a colour, such as 0,255, each");
+    List<Integer> ends = WeavingNumber.list(text, 0, GREATEST, "the least and the greatest value of a colour");
     if (ends.size() != 2 || ends.get(0) >= ends.get(1)) {
       throw new Unreadable(text, "the least and the greatest value of a colour, such as 0,255");
     }
@@ -90,7 +90,7 @@ final class WeavingColours {
 
   private static List<Integer> parts(String text, Optional<Range> range) {
     List<Integer> parts =
-        WeavingNumber.list(text, range.map(Range::least).orElse(0), range.map(Range::most).orElse(65_535), WANTED_PARTS);
+        WeavingNumber.list(text, range.map(Range::least).orElse(0), range.map(Range::most).orElse(65_535), "red, green or blue");
     if (parts.size() != 3) {
       throw new Unreadable(text, WANTED_PARTS);
     }

@@ -105,7 +105,7 @@ final class WeavingSections {
   private void add(WeavingLine line) {
     WeavingLine before = sections.get(line.section()).putIfAbsent(line.key(), line);
     if (before != null && !before.value().equalsIgnoreCase(line.value()) && !line.section().equals(TEXT)) {
-      faults.add(line, line.value(), "what line " + before.number() + " says, " + (before.value().isEmpty() ? "nothing" : before.value()) + ", or one of them gone");
+      faults.add(line, line.value(), (before.value().isEmpty() ? "nothing" : before.value()) + " as line " + before.number() + " says, or one of the two lines gone");
     }
   }
 }
