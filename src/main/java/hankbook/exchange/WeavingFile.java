@@ -5,7 +5,9 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Reads a draft in the open Weaving Information File 1.1 interchange format: sections of keys and values. What it says of yarn and loom is
@@ -14,6 +16,9 @@ import java.util.List;
 public final class WeavingFile {
   /** More than a draft of the most threads takes. */
   public static final int MOST_BYTES = 8 << 20;
+
+  /** Far more than anyone keeps; for each of them the shelf is searched. */
+  private static final int MOST_COLOURS = 1000;
 
   private static final int LONGEST_TITLE = 200;
   private static final String WANTED = "a weaving information file";
@@ -68,6 +73,11 @@ public final class WeavingFile {
     }
     WeaveThreads warp = ends.read(colours);
     WeaveThreads weft = picks.read(colours);
+    Set<WeaveColour> used = new HashSet<>(warp.colours());
+    used.addAll(weft.colours());
+    if (used.size() > MOST_COLOURS) {
+      faults.add(0, "[WARP COLORS] and [WEFT COLORS]", used.size() + " colours in use", "at most " + MOST_COLOURS);
+    }
     WeaveShafts shafts = WeavingShafts.read(sections, ends, picks, faults);
     String title = sections.line("text", "title").map(line -> title(line.value())).orElse("");
     return new WeaveDraft(title, warp, weft, shafts, notes(colours, warp, weft));
