@@ -10,8 +10,8 @@ import java.util.function.Function;
 
 /** The order of a draft's threads as a weaver would write it. */
 public final class WeaveOrder {
-  /** More groups than anyone would read; to find what repeats in them takes the square of it. */
-  private static final int MOST_GROUPS = 2_000;
+  /** As many as the finest warp has; to find what repeats in them takes the square of it. */
+  private static final int MOST_GROUPS = 20_000;
 
   private WeaveOrder() {}
 

@@ -73,20 +73,27 @@ public final class WeavingFile {
     }
     WeaveThreads warp = ends.read(colours);
     WeaveThreads weft = picks.read(colours);
+    checkColours(warp, weft, faults);
+    WeaveShafts shafts = WeavingShafts.read(sections, ends, picks, faults);
+    String title = sections.line("text", "title").map(line -> title(line.value())).orElse("");
+    return new WeaveDraft(title, warp, weft, shafts, notes(colours, warp, weft, shafts));
+  }
+
+  private static void checkColours(WeaveThreads warp, WeaveThreads weft, WeavingFaults faults) {
     Set<WeaveColour> used = new HashSet<>(warp.colours());
     used.addAll(weft.colours());
     if (used.size() > MOST_COLOURS) {
       faults.add(0, "[WARP COLORS] and [WEFT COLORS]", used.size() + " colours in use", "at most " + MOST_COLOURS);
     }
-    WeaveShafts shafts = WeavingShafts.read(sections, ends, picks, faults);
-    String title = sections.line("text", "title").map(line -> title(line.value())).orElse("");
-    return new WeaveDraft(title, warp, weft, shafts, notes(colours, warp, weft));
   }
 
-  private static List<String> notes(WeavingColours colours, WeaveThreads warp, WeaveThreads weft) {
+  private static List<String> notes(WeavingColours colours, WeaveThreads warp, WeaveThreads weft, WeaveShafts shafts) {
     List<String> notes = new ArrayList<>();
     if (weft.count() == 0) {
       notes.add("The file has no picks.");
+    }
+    if (shafts.unthreaded() > 0 && shafts.unthreaded() < warp.count()) {
+      notes.add(shafts.unthreaded() + " of its " + warp.count() + " ends are on no shaft.");
     }
     if (colours.isEmpty()) {
       notes.add("The file does not say what its colours look like.");

@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -33,7 +34,11 @@ final class WeavingShafts {
 
   private WeaveShafts read(WeavingThreads warp, WeavingThreads weft) {
     SortedMap<Integer, Integer> heddles = new TreeMap<>();
-    warp.each("threading", this::shafts, (_, shafts) -> shafts.stream().distinct().filter(shaft -> shaft > 0).forEach(shaft -> heddles.merge(shaft, 1, Integer::sum)));
+    BitSet threaded = new BitSet();
+    warp.each("threading", this::shafts, (end, shafts) -> shafts.stream().distinct().filter(shaft -> shaft > 0).forEach(shaft -> {
+      heddles.merge(shaft, 1, Integer::sum);
+      threaded.set(end);
+    }));
     weft.each("treadling", this::treadles, (_, _) -> {});
     weft.each(LIFT_PLAN, this::shafts, (_, _) -> {});
     for (WeavingLine line : sections.lines("tieup")) {
@@ -42,7 +47,7 @@ final class WeavingShafts {
     }
     boolean rising = sections.line(WEAVING, "rising shed").flatMap(line -> faults.read(line, WeavingNumber::yes)).orElse(true);
     boolean liftPlan = sections.has(LIFT_PLAN) && !sections.has("treadling");
-    return new WeaveShafts(said("shafts").orElse(highestShaft), said("treadles").orElse(highestTreadle), rising, liftPlan, heddles);
+    return new WeaveShafts(said("shafts").orElse(highestShaft), said("treadles").orElse(highestTreadle), rising, liftPlan, warp.count() - threaded.cardinality(), heddles);
   }
 
   private Optional<Integer> said(String key) {
