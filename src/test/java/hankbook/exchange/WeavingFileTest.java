@@ -59,7 +59,7 @@ class WeavingFileTest {
     assertThat(draft.warp().counts()).containsExactly(Map.entry(WeaveColour.NONE, 12));
     assertThat(draft.weft().count()).isZero();
     assertThat(draft.shafts().shafts()).isEqualTo(4);
-    assertThat(draft.notes()).containsExactly("The file has no picks.", "The file does not say what its colours look like.");
+    assertThat(draft.notes()).containsExactly("The file has no picks.", "8 of its 12 ends are on no shaft.", "The file does not say what its colours look like.");
   }
 
   @Test
