@@ -103,7 +103,7 @@ final class WeavingSections {
 
   /** Of two lines that differ neither is more to be believed. */
   private void add(WeavingLine line) {
-    WeavingLine before = sections.get(line.section()).putIfAbsent(line.key(), line);
+    WeavingLine before = sections.computeIfAbsent(line.section(), section -> new LinkedHashMap<>()).putIfAbsent(line.key(), line);
     if (before != null && !before.value().equalsIgnoreCase(line.value()) && !line.section().equals(TEXT)) {
       faults.add(line, line.value(), (before.value().isEmpty() ? "nothing" : before.value()) + " as line " + before.number() + " says, or one of the two lines gone");
     }
