@@ -1,7 +1,7 @@
 package hankbook.plan;
 
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * A stretch of an order that comes as written and then backwards.
@@ -49,8 +49,15 @@ public record Mirror(Succession group, Turn turn) implements SuccessionPart {
 
   /** The same in both directions. */
   @Override
-  public Stream<Run> runs(boolean backwards) {
-    return Stream.concat(group.runs(), group.backwards().skip(turn == Turn.DOUBLED ? 0 : 1));
+  public boolean show(boolean backwards, Predicate<Run> more) {
+    boolean[] turned = {turn == Turn.DOUBLED};
+    Predicate<Run> back =
+        run -> {
+          boolean seen = turned[0];
+          turned[0] = true;
+          return !seen || more.test(run);
+        };
+    return group.show(false, more) && group.show(true, back);
   }
 
   @Override

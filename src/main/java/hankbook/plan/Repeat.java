@@ -2,8 +2,7 @@ package hankbook.plan;
 
 import hankbook.measure.Unreadable;
 import java.util.Map;
-import java.util.stream.LongStream;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * A stretch of an order that comes several times.
@@ -32,11 +31,15 @@ public record Repeat(long times, Succession group) implements SuccessionPart {
   }
 
   @Override
-  public Stream<Run> runs(boolean backwards) {
+  public boolean show(boolean backwards, Predicate<Run> more) {
     if (isOneMark()) {
-      return Stream.of(last());
+      return more.test(last());
     }
-    return LongStream.range(0, times).boxed().flatMap(_ -> backwards ? group.backwards() : group.runs());
+    boolean wanted = true;
+    for (long i = 0; wanted && i < times; i++) {
+      wanted = group.show(backwards, more);
+    }
+    return wanted;
   }
 
   @Override

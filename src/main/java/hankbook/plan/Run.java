@@ -2,12 +2,9 @@ package hankbook.plan;
 
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
-import java.util.ArrayList;
-import java.util.Iterator;
-import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Threads of one mark beside each other.
@@ -40,8 +37,8 @@ public record Run(long count, String mark) implements SuccessionPart {
   }
 
   @Override
-  public Stream<Run> runs(boolean backwards) {
-    return Stream.of(this);
+  public boolean show(boolean backwards, Predicate<Run> more) {
+    return more.test(this);
   }
 
   @Override
@@ -64,20 +61,6 @@ public record Run(long count, String mark) implements SuccessionPart {
   @Override
   public String words() {
     return count + " " + mark;
-  }
-
-  /** The first groups, neighbours of the same mark joined. */
-  static List<Run> joined(Stream<Run> runs, int limit) {
-    List<Run> joined = new ArrayList<>();
-    for (Iterator<Run> next = runs.iterator(); next.hasNext(); ) {
-      Run run = next.next();
-      boolean same = !joined.isEmpty() && joined.getLast().mark.equals(run.mark);
-      if (!same && joined.size() == limit) {
-        break;
-      }
-      joined.add(same ? new Run(joined.removeLast().count + run.count, run.mark) : run);
-    }
-    return joined;
   }
 
   /** The form an order reads back. */

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * The order of ends or picks as a weaver writes it, {@code 12 x (6 Chalk, 2 Woad), 6 Chalk}: from left to right, or from the first pick
@@ -105,17 +105,19 @@ public record Succession(List<SuccessionPart> parts) {
 
   /** The first groups of one mark, neighbours of the same mark joined; all of them where there are no more. */
   public List<Run> runs(int limit) {
-    return Run.joined(runs(), limit);
+    JoinedRuns joined = new JoinedRuns(limit);
+    show(false, joined::add);
+    return joined.runs();
   }
 
-  /** The groups as they follow, without end where the order is long; neighbours of the same mark need not be joined. */
-  public Stream<Run> runs() {
-    return parts.stream().flatMap(part -> part.runs(false));
-  }
-
-  /** The groups from the last to the first. */
-  Stream<Run> backwards() {
-    return parts.reversed().stream().flatMap(part -> part.runs(true));
+  /** Shows the groups as they follow, or from the last to the first, while more are wanted. */
+  boolean show(boolean backwards, Predicate<Run> more) {
+    for (SuccessionPart part : backwards ? parts.reversed() : parts) {
+      if (!part.show(backwards, more)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The last group as it is written. */

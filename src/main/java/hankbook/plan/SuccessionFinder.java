@@ -14,7 +14,9 @@ final class SuccessionFinder {
   private SuccessionFinder() {}
 
   static Succession find(List<Run> runs) {
-    List<SuccessionPart> parts = List.copyOf(Run.joined(runs.stream(), Integer.MAX_VALUE));
+    JoinedRuns joined = new JoinedRuns(Integer.MAX_VALUE);
+    runs.forEach(joined::add);
+    List<SuccessionPart> parts = List.copyOf(joined.runs());
     while (true) {
       List<SuccessionPart> shorter = shorter(parts);
       if (shorter.size() == parts.size()) {

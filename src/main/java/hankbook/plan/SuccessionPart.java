@@ -1,7 +1,7 @@
 package hankbook.plan;
 
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /** One part of a written order. */
 public sealed interface SuccessionPart permits Run, Repeat, Mirror {
@@ -11,8 +11,13 @@ public sealed interface SuccessionPart permits Run, Repeat, Mirror {
   /** The mark of one thread, counted from 0. */
   String at(long index);
 
-  /** The groups as they follow, or from the last to the first. */
-  Stream<Run> runs(boolean backwards);
+  /**
+   * Shows the groups as they follow, or from the last to the first, until somebody has seen enough.
+   *
+   * @param more told each group; whether more are wanted
+   * @return whether more are wanted after the last
+   */
+  boolean show(boolean backwards, Predicate<Run> more);
 
   /** The last group as it is written. */
   Run last();

@@ -19,6 +19,10 @@ final class SuccessionReader {
   private static final Pattern TIMES_AFTER = Pattern.compile("(?:x|×|\\*)(?=\\s*\\d)", Pattern.CASE_INSENSITIVE);
   private static final Pattern AND_BACK = Pattern.compile("and back" + WORD_ENDS, Pattern.CASE_INSENSITIVE);
   private static final Pattern MIRROR = Pattern.compile("(?:(mirror)|there and back)" + WORD_ENDS, Pattern.CASE_INSENSITIVE);
+
+  /** What can come several times: what is in brackets, what comes back, or what comes several times itself. */
+  private static final Pattern REPEATED = Pattern.compile("\\(|" + MIRROR.pattern() + "|\\d+\\s*" + TIMES.pattern(), Pattern.CASE_INSENSITIVE);
+
   private static final Pattern MARK = Pattern.compile("[^,()\"\\p{Cntrl}]+");
   private static final Pattern QUOTED = Pattern.compile("\"((?:[^\"\\p{Cntrl}]|\"\")*)\"");
 
@@ -88,23 +92,11 @@ final class SuccessionReader {
 
   private Repeat repeated(long times) {
     skipBlanks();
-    boolean bracketed = at < text.length() && text.charAt(at) == '(' || MIRROR.matcher(text).region(at, text.length()).lookingAt();
-    int start = at;
-    if (!bracketed && !repeatsAgain()) {
+    if (!REPEATED.matcher(text).region(at, text.length()).lookingAt()) {
       throw wanted("brackets round what comes " + times + (times == 1 ? " time," : " times,"));
     }
-    at = start;
     List<SuccessionPart> group = part();
     return built(() -> new Repeat(times, new Succession(group)));
-  }
-
-  /** Whether a second count of repeats follows, as in {@code 2 x 3 x (…)}. */
-  private boolean repeatsAgain() {
-    if (taken(COUNT).isEmpty()) {
-      return false;
-    }
-    skipBlanks();
-    return taken(TIMES).isPresent();
   }
 
   private Succession group(String otherwise) {
