@@ -18,9 +18,27 @@ import picocli.CommandLine.ParameterException;
     version = "Hankbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
-      OpenCommand.class, CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
-      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class,
-      LoomCommand.class, ReedCommand.class, SettCommand.class, SleyCommand.class, ResleyCommand.class
+      OpenCommand.class,
+      CheckCommand.class,
+      FitCommand.class,
+      ReceiveCommand.class,
+      ShelfCommand.class,
+      PlanCommand.class,
+      DraftCommand.class,
+      ReserveCommand.class,
+      ReleaseCommand.class,
+      DrawCommand.class,
+      ReturnCommand.class,
+      RecountCommand.class,
+      PartWithCommand.class,
+      JournalCommand.class,
+      ReverseCommand.class,
+      AuditCommand.class,
+      LoomCommand.class,
+      ReedCommand.class,
+      SettCommand.class,
+      SleyCommand.class,
+      ResleyCommand.class,
     })
 public final class CommandLineProgram {
   private final Window window;

@@ -46,6 +46,11 @@ final class LedgerChoice {
     return json;
   }
 
+  /** Whether the ledger is there already. */
+  boolean isThere() {
+    return chosen().isThere();
+  }
+
   /** Enters something in a ledger that is there already, and says what. */
   int entering(PrintWriter out, Act act) throws BadInput, NotDone, LedgerUnavailable {
     return reading(studio -> {

@@ -105,7 +105,7 @@ public final class Plans {
     });
   }
 
-  private static String named(String name) throws NotDone {
+  static String named(String name) throws NotDone {
     String plan = OneLine.of(name);
     if (plan.isEmpty()) {
       throw NotDone.because("A plan needs a name before it can be kept.");

@@ -23,8 +23,13 @@ public final class TextFile {
     } catch (CharacterCodingException notText) {
       throw new BadInput(file + ": found bytes that are not UTF-8, wanted a text file in UTF-8");
     } catch (IOException missing) {
-      String found = Files.isDirectory(file) ? "a folder" : Files.exists(file) ? "a file that cannot be read" : "no such file";
-      throw new BadInput(file + ": found " + found + ", wanted a file to read");
+      throw unread(file);
     }
+  }
+
+  /** Why a file could not be read. */
+  static BadInput unread(Path file) {
+    String found = Files.isDirectory(file) ? "a folder" : Files.exists(file) ? "a file that cannot be read" : "no such file";
+    return new BadInput(file + ": found " + found + ", wanted a file to read");
   }
 }
