@@ -59,23 +59,22 @@ record ReedWarnings(Plan plan, Yardage yardage, Gear gear, BigFraction tolerance
     if (nearest.isWithin(tolerance)) {
       return Optional.empty();
     }
-    String text = said.isPresent() ? described(nearest) + ", and the plan is set " + wanted : who(chosen) + " gives " + wanted + " within " + percent(tolerance);
-    return Optional.of(Warning.ofGear(Warning.Code.SETT, text + "; nearest: " + nearest(wanted, chosen) + "."));
+    String text = said.isPresent() ? "Reed " + given(nearest) + ", and the plan is set " + wanted : who(chosen) + " gives " + wanted + " within " + percent(tolerance);
+    return Optional.of(Warning.ofGear(Warning.Code.SETT, text + ". Nearest: " + nearest(wanted, chosen) + "."));
   }
 
   private static String who(Optional<Reed> chosen) {
     return chosen.map(reed -> "No sleying of reed " + reed.name()).orElse("No reed");
   }
 
-  /** The nearest in the reed of the plan, and in any reed of the studio. */
+  /** The nearest in each reed that takes the warp. */
   private String nearest(Sett wanted, Optional<Reed> chosen) {
-    Stream<SleyChoice> inChosen = chosen.stream().map(reed -> SleyChoice.all(wanted, List.of(reed)).getFirst());
-    Stream<SleyChoice> inAny = wideEnough().stream().map(reed -> SleyChoice.all(wanted, List.of(reed)).getFirst());
-    return Stream.concat(inChosen, inAny.sorted(Comparator.comparing(choice -> choice.off().abs())))
-        .distinct()
+    Stream<Reed> reeds = Stream.concat(chosen.filter(reed -> reed.takes(inReed())).stream(), wideEnough().stream()).distinct();
+    return reeds.map(reed -> SleyChoice.all(wanted, List.of(reed)).getFirst())
+        .sorted(Comparator.comparing(choice -> choice.off().abs()))
         .limit(NAMED)
-        .map(this::described)
-        .collect(Collectors.joining(", "));
+        .map(choice -> "reed " + given(choice))
+        .collect(Collectors.joining("; "));
   }
 
   /** The reeds that take the warp; all of them where none does, of which another warning speaks. */
@@ -84,10 +83,10 @@ record ReedWarnings(Plan plan, Yardage yardage, Gear gear, BigFraction tolerance
     return wideEnough.isEmpty() ? gear.reeds() : wideEnough;
   }
 
-  private String described(SleyChoice choice) {
+  private String given(SleyChoice choice) {
     int ground = yardage.width().ends() - plan.warp().selvedgeEnds();
     String width = centimetres(choice.widthOf(ground));
-    return "reed " + choice.reed().name() + " sleyed " + choice.sley() + " gives " + choice.sett() + ", " + width + " wide";
+    return choice.reed().name() + " sleyed " + choice.sley() + " gives " + choice.sett() + ", " + width + " wide";
   }
 
   private static String percent(BigFraction part) {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
 @NullUnmarked
 @Command(name = "sett", description = "How closely may a yarn be set in a weave, and which sleying gives that?", mixinStandardHelpOptions = true)
 final class SettCommand implements Callable<Integer> {
-  private static final int NAMED = 6;
+  private static final int NAMED = 4;
 
   @Option(
       names = "--grist",

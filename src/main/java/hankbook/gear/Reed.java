@@ -2,6 +2,7 @@ package hankbook.gear;
 
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
@@ -14,16 +15,22 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A reed.
  *
  * @param name what it is called, not blank; often its dents
- * @param dents to a length, such as 12 to the inch or 50 to 10 cm
+ * @param dents to a length, such as 12 to the inch or 50 to 10 cm; 1 to 1000 to 10 cm
  * @param width over zero; empty where nobody said it, and then it takes any warp
  */
 public record Reed(String name, Sett dents, Optional<Length> width) {
+  private static final BigFraction TEN_CENTIMETRES = Length.of(10, LengthUnit.CENTIMETRE).exactTenths();
+  private static final BigFraction FINEST = BigFraction.of(1000);
   private static final String WANTED = "dents to a length such as 12/in or 50/10 cm";
 
   public Reed {
     name = OneLine.of(name);
     if (name.isEmpty()) {
       throw new Unreadable(name, "a name for the reed");
+    }
+    BigFraction inTenCentimetres = dents.threadsIn(TEN_CENTIMETRES);
+    if (inTenCentimetres.compareTo(BigFraction.ONE) < 0 || inTenCentimetres.compareTo(FINEST) > 0) {
+      throw new Unreadable(dents.toString(), "a reed of 1 to 1000 dents to 10 cm");
     }
     if (width.isPresent() && !width.get().isPositive()) {
       throw new Unreadable(width.get().toString(), "a reed's width over zero");

@@ -2,6 +2,7 @@ package hankbook.gear;
 
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
@@ -41,7 +42,7 @@ public record SettAdvice(Diameters diameters, Weave weave, BigFraction part) {
 
   private static Sett down(BigFraction perTenth, Length span) {
     if (perTenth.multiply(span.tenthsOfMillimetre()).compareTo(BigFraction.of(1, 10)) < 0) {
-      throw new Unreadable("a yarn of less than a tenth of an end to " + span, "a finer yarn");
+      throw new Unreadable("a yarn so heavy that not a tenth of an end lies in " + span.print(LengthUnit.CENTIMETRE, 2), "a finer one");
     }
     return Sett.of(perTenth, span, 1, RoundingMode.DOWN);
   }

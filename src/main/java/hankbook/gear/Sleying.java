@@ -1,6 +1,7 @@
 package hankbook.gear;
 
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
 import java.util.OptionalInt;
@@ -45,7 +46,7 @@ public record Sleying(Reed reed, Sley sley, int ends, Selvedge selvedge) {
     }
     int used = sley.dentsFor(ends - selvedge.ends()) + selvedge.dents();
     if (reed.count().isPresent() && used > reed.count().getAsInt()) {
-      String has = "at most the " + reed.count().getAsInt() + " that reed " + reed.name() + " has in its " + reed.width().orElseThrow();
+      String has = "at most the " + reed.count().getAsInt() + " that reed " + reed.name() + " has in its " + reed.width().orElseThrow().print(LengthUnit.CENTIMETRE, 1);
       throw new Unreadable(used + " dents for " + ends + " ends sleyed " + sley, has);
     }
   }

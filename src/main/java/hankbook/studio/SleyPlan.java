@@ -68,7 +68,7 @@ public final class SleyPlan {
     Sett wanted = wish.sett().orElse(plan.warp().sett());
     List<Reed> reeds = reeds(plan, gear, wish, planned);
     List<SleyChoice> choices = choices(wanted, reeds);
-    Optional<Sley> said = wish.sley().or(() -> wish.sett().isPresent() ? Optional.empty() : plan.dressing().sley());
+    Optional<Sley> said = wish.sley().or(() -> wish.sett().isPresent() || wish.reed().isPresent() ? Optional.empty() : plan.dressing().sley());
     SleyChoice choice = said.map(sley -> SleyChoice.nearest(wanted, reeds, sley)).orElse(choices.getFirst());
     Sleying.Selvedge selvedge =
         wish.selvedgePerDent().isPresent() ? new Sleying.Selvedge(plan.warp().selvedgeEnds(), wish.selvedgePerDent().getAsInt()) : Sleying.Selvedge.NONE;

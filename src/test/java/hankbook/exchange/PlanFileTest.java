@@ -3,9 +3,13 @@ package hankbook.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hankbook.gear.Sley;
+import hankbook.gear.Weave;
 import hankbook.measure.Length;
+import hankbook.plan.Dressing;
 import hankbook.plan.Plan;
 import hankbook.plan.Yardage;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,10 +50,22 @@ class PlanFileTest {
       "6 %"              | "six"           | plan.json, allowances.drawIn: found 'six', wanted a percentage such as 8 %, 8 % of cloth or 8 % of yarn
       hankbook-plan/1    | hankbook-plan/9 | plan.json, format: found 'hankbook-plan/9', wanted hankbook-plan/1
       "Quay towels"      | " "             | plan.json, plan: found nothing, wanted a name for the plan
+      "endsMultiple"     | "weave": "lace", "endsMultiple" | plan.json, warp.weave: found 'lace', wanted a weave such as plain, 2/2 twill, 5-end satin, or 4 ends, 2 intersections
+      "endsMultiple"     | "sley": "2-0", "endsMultiple"   | plan.json, warp.sley: found '2-0', wanted ends in each dent such as 2 or 2-2-1, 1 to 20 of them
+      "pieces"           | "reed": "", "pieces"            | plan.json, plan: found nothing, wanted the reed's name or its dents, or no reed at all
       "share": 0.2       | "strands": 2    | plan.json, warp.order[2]: found nothing, wanted either ends or share
       """, quoteCharacter = '\u0001')
   void aBadFieldIsNamedWithWhatIsWanted(String good, String bad, String message) {
     assertThatThrownBy(() -> PlanFile.read("plan.json", TOWELS.replace(good, bad))).isInstanceOf(BadInput.class).hasMessage(message);
+  }
+
+  @Test
+  void aPlanMaySayItsLoomReedWeaveAndSleying() throws BadInput {
+    String dressed = TOWELS.replace("\"pieces\"", "\"loom\": \"Window loom\", \"reed\": \"12/in\", \"pieces\"").replace("\"endsMultiple\"", "\"weave\": \"2/2 Twill\", \"sley\": \"2-2-1\", \"endsMultiple\"");
+    Dressing dressing = PlanFile.read("towels.json", dressed).dressing();
+    assertThat(dressing).isEqualTo(new Dressing(Optional.of("Window loom"), Optional.of("12/in"), Optional.of(Weave.parse("2/2 twill")), Optional.of(Sley.parse("2-2-1"))));
+    assertThat(PlanFile.read("draft", PlanDraft.of(dressed).json()).dressing()).isEqualTo(dressing);
+    assertThat(PlanFile.read("towels.json", TOWELS).dressing()).isEqualTo(Dressing.UNSAID);
   }
 
   @Test

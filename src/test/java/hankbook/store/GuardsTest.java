@@ -12,8 +12,13 @@ import static hankbook.store.Examples.reverse;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import hankbook.gear.Loom;
+import hankbook.gear.Reed;
+import hankbook.measure.Length;
+import hankbook.measure.Sett;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,6 +78,23 @@ class GuardsTest {
     add(store, "Slate");
     assertThat(refused("update skein set grist = 'Nm 2' where code = 'Slate'")).isEqualTo("P0001");
     assertThat(refused("delete from skein where code = 'Slate'")).isEqualTo("P0001");
+  }
+
+  @Test
+  void whatWasKeptOfALoomOrAReedIsNeitherAlteredNorDeleted() {
+    store.write(session -> {
+      session.looms().keep(new Loom("Table loom", Length.metres(1), Length.ZERO, 4), false, "Ida", NOON);
+      session.reeds().keep(new Reed("12/in", Sett.perInch(12), Optional.empty()), false, "Ida", NOON);
+      return session;
+    });
+    for (String table : new String[] {"loom_version", "reed_version"}) {
+      assertThat(refused("delete from " + table)).as(table).isEqualTo("P0001");
+      assertThat(refused("update " + table + " set put_away = true")).as(table).isEqualTo("P0001");
+    }
+    String loom = "insert into loom_version (loom, version, width_tenths, waste_tenths, shafts, put_away, author, recorded_at) select loom, version + 1, %s, put_away, author, recorded_at from loom_version";
+    assertThat(refused(loom.formatted("0, 0, 4"))).isEqualTo(vendor.checkState);
+    assertThat(refused(loom.formatted("1, -1, 4"))).isEqualTo(vendor.checkState);
+    assertThat(refused(loom.formatted("1, 0, 0"))).isEqualTo(vendor.checkState);
   }
 
   @Test
