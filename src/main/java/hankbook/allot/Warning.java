@@ -32,6 +32,7 @@ public record Warning(Code code, Optional<YarnColour> yarn, String text) {
     WEIGHT_DISAGREES,
     WINDING,
     WARP_TOO_SHORT,
+    WIDER_IN_REED,
     /** Wider in the reed than the loom weaves, or than the reed is. */
     TOO_WIDE,
     /** The weave takes more shafts than the loom has. */

@@ -25,6 +25,8 @@ import picocli.CommandLine.ParameterException;
       ShelfCommand.class,
       PlanCommand.class,
       DraftCommand.class,
+      OrderCommand.class,
+      SectionsCommand.class,
       ReserveCommand.class,
       ReleaseCommand.class,
       DrawCommand.class,
