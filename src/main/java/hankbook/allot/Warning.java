@@ -19,6 +19,8 @@ public record Warning(Code code, YarnColour yarn, String text) {
     UNKNOWN_YARN,
     UNMEASURED,
     WEIGHT_DISAGREES,
+    TURNS_DISAGREE,
+    GRIST_DISAGREES,
     WINDING,
     WARP_TOO_SHORT
   }
