@@ -1,6 +1,7 @@
 package hankbook.studio;
 
 import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
@@ -14,8 +15,9 @@ import java.util.function.Supplier;
  *
  * @param stock every skein, with what of it is free for this plan
  * @param check what it comes to
+ * @param judgement by which it was judged
  */
-public record Answer(List<Skein> stock, PlanCheck check) {
+public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement) {
   public Answer {
     stock = List.copyOf(stock);
   }
@@ -24,10 +26,11 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    * Holds a plan against skeins.
    *
    * @param source what the plan was read from, for messages
+   * @param judgement by which it is judged
    * @throws BadInput where the plan does not add up
    */
-  static Answer of(String source, Plan plan, List<Skein> stock) throws BadInput {
-    return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock)));
+  static Answer of(String source, Plan plan, List<Skein> stock, Judgement judgement) throws BadInput {
+    return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock, judgement)), judgement);
   }
 
   /**
@@ -36,7 +39,7 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    * @throws BadInput where its numbers are too large to try larger ones
    */
   public Fit fit() throws BadInput {
-    return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
+    return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock, judgement));
   }
 
   private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {

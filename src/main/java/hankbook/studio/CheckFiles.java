@@ -1,11 +1,12 @@
 package hankbook.studio;
 
+import hankbook.allot.Judgement;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
 import java.nio.file.Path;
 
-/** Holds a plan file against a stock file, without a ledger. */
+/** Holds a plan file against a stock file, without a ledger, and so with nothing set. */
 public final class CheckFiles {
   private CheckFiles() {}
 
@@ -17,6 +18,6 @@ public final class CheckFiles {
   public static Answer check(Path planFile, Path stockFile) throws BadInput {
     String source = planFile.toString();
     return Answer.of(
-        source, PlanFile.read(source, TextFile.read(planFile)), StockFile.read(stockFile.toString(), TextFile.read(stockFile)));
+        source, PlanFile.read(source, TextFile.read(planFile)), StockFile.read(stockFile.toString(), TextFile.read(stockFile)), Judgement.DEFAULT);
   }
 }

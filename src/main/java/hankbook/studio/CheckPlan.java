@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.allot.Judgement;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.plan.Plan;
@@ -22,7 +23,9 @@ public final class CheckPlan {
    * @throws BadInput where it does not add up
    */
   public Answer of(Plan plan) throws BadInput {
-    return Answer.of(plan.name(), plan, studio.read(session -> Shelf.freeFor(plan.name(), session)));
+    record Found(List<Skein> stock, Judgement judgement) {}
+    Found found = studio.read(session -> new Found(Shelf.freeFor(plan.name(), session), Settings.judgement(session)));
+    return Answer.of(plan.name(), plan, found.stock(), found.judgement());
   }
 
   /**
@@ -31,13 +34,13 @@ public final class CheckPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public Answer named(String name) throws BadInput {
-    record Found(Optional<String> text, List<Skein> stock) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session)));
-    return Answer.of(name, plan(name, found.text()), found.stock());
+    record Found(Optional<String> text, List<Skein> stock, Judgement judgement) {}
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session), Settings.judgement(session)));
+    return Answer.of(name, plan(name, found.text()), found.stock(), found.judgement());
   }
 
   static Answer named(String name, Session session) throws BadInput {
-    return Answer.of(name, plan(name, Plans.text(session, name)), Shelf.freeFor(name, session));
+    return Answer.of(name, plan(name, Plans.text(session, name)), Shelf.freeFor(name, session), Settings.judgement(session));
   }
 
   /** What is said where the ledger has no plan of a name. */
