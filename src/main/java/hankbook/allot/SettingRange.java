@@ -39,10 +39,9 @@ record SettingRange<T>(Function<String, T> reader, Comparator<T> order, String s
   }
 
   private static Percentage plain(String text) {
-    Percentage percentage = Percentage.parse(text);
-    if (percentage.base() != Percentage.Base.UNSAID) {
-      throw new Unreadable(text, "a percentage such as 3 %, of nothing else");
+    if (!text.matches("[0-9. ]*%")) {
+      throw new Unreadable(text, "a percentage such as 3 %");
     }
-    return percentage;
+    return Percentage.parse(text);
   }
 }

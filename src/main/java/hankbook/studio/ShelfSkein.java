@@ -5,10 +5,12 @@ import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.store.Remeasurement;
+import hankbook.yarn.Doubts;
 import hankbook.yarn.GristSample;
 import hankbook.yarn.Kept;
 import hankbook.yarn.Measures;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Uncertainty;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -85,6 +87,11 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
   /** What of it a plan may use: what is free, and what that plan has already. */
   public Length freeFor(String plan) {
     return free.plus(reserved.getOrDefault(plan, Length.ZERO)).plus(onLoom.getOrDefault(plan, Length.ZERO));
+  }
+
+  /** How surely what there is of it is known: as it was last measured, whatever was taken off it since. */
+  public Length uncertainty(Doubts doubts) {
+    return Uncertainty.of(List.of(skein), doubts).combined();
   }
 
   /** What is set aside for plans. */

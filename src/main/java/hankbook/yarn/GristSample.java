@@ -41,6 +41,11 @@ public record GristSample(Length length, Mass mass, Mass division, Length within
     }
   }
 
+  /** How far off a length is taken to be that was cut along a rule: half a hundredth; common practice. */
+  public static Length usuallyWithin(Length length) {
+    return Length.ofTenths(length.exactTenths().divide(200), RoundingMode.CEILING);
+  }
+
   /** Mass over length. */
   public Grist grist() {
     return new Grist(BigFraction.of(mass.milligrams()).multiply(Length.metres(1).tenthsOfMillimetre()).divide(length.exactTenths()));

@@ -142,9 +142,13 @@ public record Skein(
 
   /** Whether the grist of its yarn, as it was weighed, makes it over a hundredth longer or shorter than the ledger took it for. */
   public boolean gristDisagrees() {
-    return measurement() instanceof Measurement.ByWeight weighed
-        && weighed.sample().isPresent()
-        && kept.flatMap(Kept::counted).filter(counted -> differ(counted, weighed.length().orElseThrow(), 100)).isPresent();
+    return kept.flatMap(Kept::counted).filter(counted -> differ(counted, counted.plus(toRecount()), 100)).isPresent();
+  }
+
+  /** How much longer the grist of its yarn, as it was weighed, makes it than the ledger took it for; negative where it makes it shorter. */
+  public Length toRecount() {
+    Optional<Length> weighed = sample.isPresent() && measurement() instanceof Measurement.ByWeight weight ? weight.length() : Optional.empty();
+    return weighed.flatMap(length -> kept.flatMap(Kept::counted).map(length::minus)).orElse(Length.ZERO);
   }
 
   private static boolean differ(Length one, Length other, int parts) {

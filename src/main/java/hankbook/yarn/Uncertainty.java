@@ -13,6 +13,9 @@ import java.util.Map;
  * How surely the metres of some skeins are known, after JCGM 100:2008: independent parts add as squares, and the grist error that the skeins of one
  * lot share, or all skeins whose grist one sample gave, adds linearly first.
  *
+ * <p>Where a yarn's grist was weighed and the ledger has other metres of its skeins still, that difference counts as uncertainty until they are
+ * recounted.
+ *
  * <p>A label's uncertainty is the tolerable negative error of Council Directive 76/211/EEC, Annex I 2.4, taken as a rectangular
  * half-width; a balance rounds twice, each time with a rectangular half-width of half its division.
  *
@@ -92,10 +95,15 @@ public record Uncertainty(Length combined, List<Part> parts) {
       case Measurement.ByWeight weight -> {
         alone("balance", causes, Math.sqrt(2) * doubts.balanceDivision().milligrams() / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue());
         double grist = relative(weight.sample().map(GristSample::uncertainty).orElseGet(doubts::unmeasuredGrist));
-        causes.computeIfAbsent(gristOf(skein, weight), none -> new Cause(true)).add(tenths(weight.length().orElseThrow()) * grist);
+        shared(gristOf(skein, weight), causes, tenths(weight.length().orElseThrow()) * grist);
+        shared("metres not yet recounted by the grist that was weighed", causes, tenths(skein.toRecount()));
       }
       case Measurement.Unmeasured _ -> alone("lengths found", causes, tenths(skein.holds()) * relative(doubts.bareLength()));
     }
+  }
+
+  private static void shared(String name, Map<String, Cause> causes, double error) {
+    causes.computeIfAbsent(name, none -> new Cause(true)).add(error);
   }
 
   private static void alone(String name, Map<String, Cause> causes, double error) {
