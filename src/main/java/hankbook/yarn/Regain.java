@@ -5,6 +5,7 @@ import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +22,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class Regain {
   private static final Map<String, String> STANDARD = new TreeMap<>(
       Map.ofEntries(
-          Map.entry("cotton", "8.5 %"), Map.entry("wool", "17 %"), Map.entry("polyamide", "6.25 %"), Map.entry("combed wool", "18.25 %"),
+          Map.entry("cotton", "8.5 %"), Map.entry("wool", "17 %"), Map.entry("polyamide", "6.25 %"), Map.entry("nylon", "6.25 %"), Map.entry("combed wool", "18.25 %"),
           Map.entry("silk", "11 %"), Map.entry("linen", "12 %"), Map.entry("flax", "12 %"), Map.entry("hemp", "12 %"), Map.entry("mercerised cotton", "10.5 %"),
           Map.entry("viscose", "13 %"), Map.entry("acrylic", "2 %"), Map.entry("polyester", "1.5 %")));
 
-  /** {@code wool 70 linen 30}, with or without per cent signs and commas. */
-  private static final Pattern PART = Pattern.compile("\\G\\s*([\\p{L} ]*\\p{L})\\s+(\\d{1,3})\\s*%?\\s*,?");
+  /** {@code wool 70 linen 30} and {@code 70 % wool, 30 % linen}, with or without per cent signs and commas. */
+  private static final List<Pattern> PARTS = List.of(
+      Pattern.compile("\\G\\s*(?<fibre>[\\p{L} ]*\\p{L})\\s+(?<percent>\\d{1,3})\\s*%?\\s*,?"),
+      Pattern.compile("\\G\\s*(?<percent>\\d{1,3})\\s*%?\\s+(?<fibre>[\\p{L} ]*\\p{L})\\s*,?"));
 
   private Regain() {}
 
@@ -39,21 +42,20 @@ public final class Regain {
   public static Optional<Percentage> standard(String fibre) {
     String name = fibre.strip().toLowerCase(Locale.ROOT);
     String alone = STANDARD.get(name);
-    return alone == null ? ofBlend(name) : Optional.of(Percentage.parse(alone));
+    return alone == null ? PARTS.stream().flatMap(part -> ofBlend(name, part.matcher(name)).stream()).findFirst() : Optional.of(Percentage.parse(alone));
   }
 
   /** A fibre's part of a blend is declared with its own allowance in it, so the dry masses are p / (1 + r) and the blend's water is the rest. */
-  private static Optional<Percentage> ofBlend(String blend) {
-    Matcher part = PART.matcher(blend);
+  private static Optional<Percentage> ofBlend(String blend, Matcher part) {
     int end = 0;
     int hundred = 0;
     BigFraction dry = BigFraction.ZERO;
     while (part.find()) {
-      String regain = STANDARD.get(part.group(1).strip());
+      String regain = STANDARD.get(part.group("fibre").strip());
       if (regain == null) {
         return Optional.empty();
       }
-      int percent = Integer.parseInt(part.group(2));
+      int percent = Integer.parseInt(part.group("percent"));
       hundred += percent;
       dry = dry.add(BigFraction.of(percent).divide(Percentage.parse(regain).growth()));
       end = part.end();

@@ -66,9 +66,10 @@ class CalibrationTest {
     Length free = skeins.stream().map(Skein::holds).reduce(Length.ZERO, Length::plus);
     Length need = free.plus(new Length(Math.round((random.nextDouble() * 5 - 2.5) * doubt.combined().tenthsOfMillimetre())));
     Cover cover = new Cover(YARN, need, free, doubt, true, Judgement.DEFAULT.percentage(Setting.RISK_LIMIT));
+    List<Errors> errors = skeins.stream().map(CalibrationTest::errors).toList();
     int ranShort = 0;
     for (int i = 0; i < TRUTHS; i++) {
-      ranShort += truth(skeins) < need.tenthsOfMillimetre() ? 1 : 0;
+      ranShort += truth(free.tenthsOfMillimetre(), errors) < need.tenthsOfMillimetre() ? 1 : 0;
     }
     return new Trial(cover.chance().chance(), (double) ranShort / TRUTHS);
   }
@@ -99,28 +100,38 @@ class CalibrationTest {
     return random.nextInt(4) == 0 ? whole.withKept(Kept.of(left), true) : whole;
   }
 
-  /** What the skeins truly hold, in tenths of a millimetre: what is said of each, and one error of each source. */
-  private double truth(List<Skein> skeins) {
-    Map<String, Double> gristOfLot = new HashMap<>();
-    double sampled = random.nextGaussian();
-    double total = 0;
-    for (Skein skein : skeins) {
-      double grist = gristOfLot.computeIfAbsent(skein.lot(), none -> random.nextGaussian());
-      double whole = skein.measurement().length().orElseThrow().tenthsOfMillimetre();
-      total += skein.holds().tenthsOfMillimetre() + error(skein, whole, skein.sample().isPresent() ? sampled : grist);
-    }
-    return total;
-  }
+  /**
+   * The errors of one skein, in tenths of a millimetre.
+   *
+   * @param lot whose grist error it shares
+   * @param grist what one standard deviation of that error makes
+   * @param normal one standard deviation
+   * @param rectangular half-width
+   * @param balance half-width of each of two readings
+   */
+  private record Errors(String lot, double grist, double normal, double rectangular, double balance) {}
 
   /** 76/211/EEC, Annex I 2.4: the label may be wrong by up to so much; a balance rounds twice, by up to half a gram; the rest is normal. */
-  private double error(Skein skein, double whole, double grist) {
-    if (skein.weighing().isPresent()) {
-      double relative = skein.sample().map(sample -> sample.uncertainty().fraction().doubleValue()).orElse(0.02);
-      Grist tex = skein.sample().map(GristSample::grist).orElseGet(() -> skein.grist().orElseThrow().grist());
-      double rounding = (rectangular(0.5) + rectangular(0.5)) * 1000 / tex.tex().doubleValue() * 10_000;
-      return rounding + whole * relative * grist;
+  private static Errors errors(Skein skein) {
+    double whole = skein.measurement().length().orElseThrow().tenthsOfMillimetre();
+    if (skein.weighing().isEmpty()) {
+      boolean turns = skein.turns().isPresent();
+      return new Errors(skein.lot(), 0, turns ? whole * 0.01 : 0, turns ? 0 : whole * tolerated(whole / 100_000), 0);
     }
-    return whole * (skein.turns().isPresent() ? 0.01 * random.nextGaussian() : rectangular(tolerated(whole / 100_000)));
+    double relative = skein.sample().map(sample -> sample.uncertainty().fraction().doubleValue()).orElse(0.02);
+    Grist grist = skein.sample().map(GristSample::grist).orElseGet(() -> skein.grist().orElseThrow().grist());
+    return new Errors(skein.sample().isPresent() ? "" : skein.lot(), whole * relative, 0, 0, 500 / grist.tex().doubleValue() * 10_000);
+  }
+
+  /** What the skeins truly hold: what is said of them, and one error of each source. */
+  private double truth(double said, List<Errors> errors) {
+    Map<String, Double> gristOfLot = new HashMap<>();
+    double total = said;
+    for (Errors of : errors) {
+      total += of.grist * gristOfLot.computeIfAbsent(of.lot, none -> random.nextGaussian());
+      total += of.normal * random.nextGaussian() + rectangular(of.rectangular) + rectangular(of.balance) + rectangular(of.balance);
+    }
+    return total;
   }
 
   private double rectangular(double halfWidth) {
