@@ -1,8 +1,9 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import hankbook.measure.Percentage;
+import hankbook.yarn.Uncertainty;
 import hankbook.yarn.YarnColour;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * What a plan needs of a yarn against what is free, and how sure that is.
@@ -10,26 +11,34 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param yarn the yarn and its colour
  * @param need in every role
  * @param free on the shelf and promised to no other plan
- * @param uncertainty combined standard uncertainty of what is free
+ * @param doubt how surely what is free is known, and by what
  * @param wholeEnds whether every end can be one unbroken thread and the weft still has its metres
+ * @param limit the risk of running short over which a yarn is tight
  */
-public record Cover(YarnColour yarn, Length need, Length free, Length uncertainty, boolean wholeEnds) {
-  /** The risk of running short over which a yarn is tight. */
-  static final double LIMIT = 0.05;
+public record Cover(YarnColour yarn, Length need, Length free, Uncertainty doubt, boolean wholeEnds, Percentage limit) {
+  /** With nothing set, and of an uncertainty of which no more is known. */
+  Cover(YarnColour yarn, Length need, Length free, Length uncertainty, boolean wholeEnds) {
+    this(yarn, need, free, Uncertainty.outright(uncertainty), wholeEnds, Judgement.DEFAULT.percentage(Setting.RISK_LIMIT));
+  }
 
-  private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+  /** Combined standard uncertainty of what is free. */
+  public Length uncertainty() {
+    return doubt.combined();
+  }
 
   /** What is left over; negative where it is short. */
   public Length margin() {
     return free.minus(need);
   }
 
-  /** The risk of running short, from 0 to 1: Φ(−margin / uncertainty). */
+  /** The risk of running short. */
+  public Risk chance() {
+    return Risk.of(margin(), uncertainty());
+  }
+
+  /** The risk of running short, from 0 to 1. */
   public double risk() {
-    if (uncertainty.isZero()) {
-      return margin().isNegative() ? 1 : 0;
-    }
-    return STANDARD.cumulativeProbability(-(double) margin().tenthsOfMillimetre() / uncertainty.tenthsOfMillimetre());
+    return chance().chance();
   }
 
   /** Short where metres or whole ends lack, tight where the risk is over the limit. */
@@ -37,6 +46,6 @@ public record Cover(YarnColour yarn, Length need, Length free, Length uncertaint
     if (margin().isNegative() || !wholeEnds) {
       return Verdict.SHORT;
     }
-    return risk() > LIMIT ? Verdict.TIGHT : Verdict.COVERED;
+    return risk() > limit.fraction().doubleValue() ? Verdict.TIGHT : Verdict.COVERED;
   }
 }

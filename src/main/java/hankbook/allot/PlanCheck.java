@@ -33,18 +33,27 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
   }
 
   /**
-   * Holds a plan against the skeins that are free.
+   * Holds a plan against the skeins that are free, with nothing set.
    *
    * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
    */
   public static PlanCheck of(Plan plan, List<Skein> stock) {
+    return of(plan, stock, Judgement.DEFAULT);
+  }
+
+  /**
+   * Holds a plan against the skeins that are free.
+   *
+   * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
+   */
+  public static PlanCheck of(Plan plan, List<Skein> stock, Judgement judgement) {
     Yardage yardage = Yardage.of(plan);
     List<Cover> covers = new ArrayList<>();
     List<Share> shares = new ArrayList<>();
     List<Warning> warnings = new ArrayList<>();
     needsByYarn(yardage).forEach(
         (yarn, ofYarn) -> {
-          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeinsOf(yarn, stock));
+          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeinsOf(yarn, stock), judgement);
           covers.add(check.cover());
           shares.addAll(check.shares());
           warnings.addAll(check.warnings());
@@ -72,9 +81,9 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
   }
 
   /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */
-  static boolean isShort(Plan plan, List<Skein> stock) {
+  static boolean isShort(Plan plan, List<Skein> stock, Judgement judgement) {
     return needsByYarn(Yardage.of(plan)).entrySet().stream()
-        .anyMatch(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock)));
+        .anyMatch(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock), judgement.usefulRemnant()));
   }
 
   static List<Skein> skeinsOf(YarnColour yarn, List<Skein> stock) {

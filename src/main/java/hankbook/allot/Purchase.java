@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Length;
 import hankbook.plan.Need;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
@@ -21,25 +22,25 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
   private static final int MOST = 1_000;
   private static final Comparator<Skein> NEWEST = Comparator.comparing(skein -> skein.received().orElse(LocalDate.MIN));
 
-  static List<Purchase> of(PlanCheck check, List<Skein> stock) {
+  static List<Purchase> of(PlanCheck check, List<Skein> stock, Judgement judgement) {
     return check.covers().stream()
         .filter(cover -> cover.verdict() == Verdict.SHORT)
-        .map(cover -> new Purchase(cover.yarn(), putUps(check, cover.yarn(), stock)))
+        .map(cover -> new Purchase(cover.yarn(), putUps(check, cover.yarn(), stock, judgement.usefulRemnant())))
         .toList();
   }
 
-  private static OptionalInt putUps(PlanCheck check, YarnColour yarn, List<Skein> stock) {
+  private static OptionalInt putUps(PlanCheck check, YarnColour yarn, List<Skein> stock, Length usefulRemnant) {
     List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
     Optional<Skein> like = putUp(held).or(() -> putUp(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()));
     List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
-    if (like.isEmpty() || YarnCheck.isShort(needs, with(held, yarn, like.get(), MOST))) {
+    if (like.isEmpty() || YarnCheck.isShort(needs, with(held, yarn, like.get(), MOST), usefulRemnant)) {
       return OptionalInt.empty();
     }
     int lacks = 0;
     int enough = MOST;
     while (enough - lacks > 1) {
       int middle = (lacks + enough) / 2;
-      if (YarnCheck.isShort(needs, with(held, yarn, like.get(), middle))) {
+      if (YarnCheck.isShort(needs, with(held, yarn, like.get(), middle), usefulRemnant)) {
         lacks = middle;
       } else {
         enough = middle;
@@ -69,7 +70,7 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
 
   private static Skein bought(YarnColour yarn, Skein like, String code) {
     return new Skein(
-        code, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.label(), like.weighing(), false, "bought", "",
-        Optional.empty(), Optional.empty(), Optional.empty());
+        code, yarn, like.hex(), like.fibre(), like.grist(), like.form(), like.label(), like.turns(), like.weighing(), false, "bought", "",
+        Optional.empty(), Optional.empty(), Optional.empty(), like.sample());
   }
 }

@@ -30,6 +30,8 @@ public record Warning(Code code, Optional<YarnColour> yarn, String text) {
     UNKNOWN_YARN,
     UNMEASURED,
     WEIGHT_DISAGREES,
+    TURNS_DISAGREE,
+    GRIST_DISAGREES,
     WINDING,
     WARP_TOO_SHORT,
     WIDER_IN_REED,

@@ -23,28 +23,25 @@ import java.util.Set;
  * @param warnings what the weaver should know
  */
 record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
-  /** The shortest remnant that is worth weaving from; common practice. */
-  private static final Length USEFUL_REMNANT = Length.metres(5);
-
-  static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins) {
+  static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins, Judgement judgement) {
     List<Skein> measured = measured(skeins);
     List<Share> shares = new ArrayList<>();
-    boolean complete = allot(needs, measured, shares);
-    Cover cover = new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured), complete);
+    boolean complete = allot(needs, measured, judgement.usefulRemnant(), shares);
+    Cover cover = new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured, judgement.doubts()), complete, judgement.percentage(Setting.RISK_LIMIT));
     List<Warning> warnings = new ArrayList<>(ShelfWarnings.of(yarn, skeins));
-    warnings.addAll(new CoverWarnings(cover, needs, threads, skeins).all());
+    warnings.addAll(new CoverWarnings(cover, needs, threads, skeins, judgement.usefulRemnant()).all());
     mixedLots(yarn, shares, measured, warnings);
     return new YarnCheck(cover, List.copyOf(shares), List.copyOf(warnings));
   }
 
   /** Whether a check of these needs would say short, without choosing the skeins where that is not needed to tell. */
-  static boolean isShort(List<Need> needs, List<Skein> skeins) {
+  static boolean isShort(List<Need> needs, List<Skein> skeins, Length usefulRemnant) {
     List<Skein> measured = measured(skeins);
     if (free(measured).compareTo(need(needs)) < 0) {
       return true;
     }
-    List<Demand> demands = demands(needs);
-    return demands.size() == 1 ? !Allotting.covers(candidates(measured, whole(measured)), demands.get(0)) : !allot(needs, measured, new ArrayList<>());
+    List<Demand> demands = demands(needs, usefulRemnant);
+    return demands.size() == 1 ? !Allotting.covers(candidates(measured, whole(measured)), demands.get(0)) : !allot(needs, measured, usefulRemnant, new ArrayList<>());
   }
 
   private static List<Skein> measured(List<Skein> skeins) {
@@ -66,25 +63,25 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
   }
 
   /** A demand for each kind of end, the longest thread first; the weft comes with the last, alone where there is no warp. */
-  private static List<Demand> demands(List<Need> needs) {
+  private static List<Demand> demands(List<Need> needs, Length usefulRemnant) {
     List<Need> warps =
         needs.stream().filter(need -> need.role() == Need.Role.WARP).sorted(Comparator.comparing(Need::perThread).reversed()).toList();
     Length weft = need(needs.stream().filter(need -> need.role() == Need.Role.WEFT).toList());
     if (warps.isEmpty()) {
-      return List.of(new Demand(0, Length.ZERO, weft, USEFUL_REMNANT));
+      return List.of(new Demand(0, Length.ZERO, weft, usefulRemnant));
     }
     List<Demand> demands = new ArrayList<>();
     for (Need warp : warps) {
       Length beside = demands.size() == warps.size() - 1 ? weft : Length.ZERO;
-      demands.add(new Demand(Math.toIntExact(warp.threads()), warp.perThread(), beside, USEFUL_REMNANT));
+      demands.add(new Demand(Math.toIntExact(warp.threads()), warp.perThread(), beside, usefulRemnant));
     }
     return demands;
   }
 
-  private static boolean allot(List<Need> needs, List<Skein> skeins, List<Share> shares) {
+  private static boolean allot(List<Need> needs, List<Skein> skeins, Length usefulRemnant, List<Share> shares) {
     Map<String, Length> left = whole(skeins);
     boolean complete = true;
-    for (Demand demand : demands(needs)) {
+    for (Demand demand : demands(needs, usefulRemnant)) {
       Allotment allotment = Allotting.best(candidates(skeins, left), demand);
       complete &= allotment.complete();
       for (Share share : allotment.shares()) {

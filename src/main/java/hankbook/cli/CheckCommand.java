@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.allot.PlanCheck;
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
 import hankbook.store.LedgerUnavailable;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.NullUnmarked;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Does the stock cover the plan? */
@@ -17,11 +19,18 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
   @Mixin private PlanAndStock asked;
 
+  @Option(names = "--why", description = "Also say what makes each yarn's metres unsure.")
+  private boolean why;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     return asked.print(
-        spec.commandLine().getOut(), (answer, json) -> json ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
+        spec.commandLine().getOut(), (answer, json) -> json ? AnswerFile.write(answer.check(), answer.stock()) : page(answer.check()));
+  }
+
+  private String page(PlanCheck check) {
+    return why ? CheckReport.of(check) + System.lineSeparator() + CheckReport.why(check) : CheckReport.of(check);
   }
 }

@@ -30,7 +30,7 @@ final class CheckReport {
     }
     lines.addAll(OrderReport.of(check.plan()));
     lines.add("");
-    lines.add(String.format(Locale.ROOT, "%-28s %11s %11s %11s %9s  %s", "Yarn", "need", "free", "margin", "±", "verdict"));
+    lines.add(String.format(Locale.ROOT, "%-28s %11s %11s %11s %9s  %s", "Yarn", "need", "free", "margin", "±", "verdict, risk of running short"));
     check.covers().forEach(cover -> lines.add(row(cover)));
     if (!check.shares().isEmpty()) {
       lines.add("");
@@ -47,14 +47,26 @@ final class CheckReport {
   private static String row(Cover cover) {
     return String.format(
         Locale.ROOT,
-        "%-28s %11s %11s %11s %9s  %s, risk %.1f %%",
+        "%-28s %11s %11s %11s %9s  %s, %s",
         cover.yarn(),
         metres(cover.need()),
         metres(cover.free()),
         metres(cover.margin()),
         metres(cover.uncertainty()),
         cover.verdict(),
-        cover.risk() * 100);
+        cover.chance().words());
+  }
+
+  /** What makes each yarn's metres unsure, the largest first. */
+  static String why(PlanCheck check) {
+    List<String> lines = new ArrayList<>();
+    for (Cover cover : check.covers()) {
+      lines.add("");
+      lines.add(cover.yarn() + ": ± " + metres(cover.uncertainty()) + ", as the root of the squares of");
+      cover.doubt().parts().forEach(part -> lines.add(String.format(Locale.ROOT, "  %11s  %s", metres(part.error()), part.words())));
+      lines.add("  Risk of running short: " + cover.chance().words() + String.format(Locale.ROOT, " (%.1f %%).", cover.risk() * 100));
+    }
+    return String.join(System.lineSeparator(), lines);
   }
 
   private static String row(Share share) {

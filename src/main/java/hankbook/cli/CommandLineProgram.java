@@ -41,6 +41,8 @@ import picocli.CommandLine.ParameterException;
       SettCommand.class,
       SleyCommand.class,
       ResleyCommand.class,
+      GristCommand.class,
+      SettingsCommand.class,
     })
 public final class CommandLineProgram {
   private final Window window;

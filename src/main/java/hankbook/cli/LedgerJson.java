@@ -13,6 +13,7 @@ import hankbook.studio.JournalEntry;
 import hankbook.studio.PlanStanding;
 import hankbook.studio.Receive;
 import hankbook.studio.ShelfSkein;
+import hankbook.yarn.Doubts;
 import java.util.List;
 import java.util.Map;
 
@@ -28,17 +29,18 @@ final class LedgerJson {
     return JsonText.of(JsonText.object().put("plan", plan));
   }
 
-  static String shelf(List<ShelfSkein> skeins) {
+  static String shelf(List<ShelfSkein> skeins, Doubts doubts) {
     ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("skeins");
-    skeins.forEach(held -> skein(array.addObject(), held));
+    skeins.forEach(held -> skein(array.addObject(), held, doubts));
     return JsonText.of(root);
   }
 
-  private static void skein(ObjectNode node, ShelfSkein held) {
+  private static void skein(ObjectNode node, ShelfSkein held, Doubts doubts) {
     node.put("code", held.skein().code()).put("yarn", held.skein().yarn().yarn()).put("colour", held.skein().yarn().colour());
     node.put("lot", held.skein().lot()).put("form", held.skein().form().toString()).put("location", held.skein().location());
     node.put("measured", held.skein().isMeasured()).put("freeM", held.free().metres());
+    node.put("knownBy", held.skein().measurement().words()).put("uncertaintyM", held.uncertainty(doubts).metres()).put("recount", held.skein().gristDisagrees());
     byPlan(node.putArray("reserved"), held.reserved());
     byPlan(node.putArray("onLoom"), held.onLoom());
   }

@@ -10,6 +10,8 @@ import hankbook.studio.JournalEntry;
 import hankbook.studio.PlanStanding;
 import hankbook.studio.Receive;
 import hankbook.studio.ShelfSkein;
+import hankbook.yarn.Doubts;
+import hankbook.yarn.Skein;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,17 +29,19 @@ final class LedgerReport {
     return "Received " + count(delivery.received(), "skein", "skeins") + before;
   }
 
-  static String shelf(List<ShelfSkein> skeins) {
+  static String shelf(List<ShelfSkein> skeins, Doubts doubts) {
     if (skeins.isEmpty()) {
       return "No skein to show.";
     }
-    TextTable table = new TextTable("code", "yarn", "lot", "form", ">free", ">reserved", ">on loom", "where");
+    TextTable table = new TextTable("code", "yarn", "lot", "form", ">free", ">±", "known by", ">reserved", ">on loom", "where");
     skeins.stream().sorted(BY_YARN).forEach(held -> table.row(
         held.skein().code(),
         held.skein().yarn().toString(),
         held.skein().lot(),
         held.skein().form().toString(),
         held.skein().isMeasured() ? metres(held.free()) : "unmeasured",
+        held.skein().holds().isPositive() ? metres(held.uncertainty(doubts)) : "",
+        held.skein().measurement().words(),
         metresOrNothing(held.allReserved()),
         metresOrNothing(held.allOnLoom()),
         held.skein().location()));
@@ -46,6 +50,10 @@ final class LedgerReport {
     lines.add(
         count(skeins.size(), "skein", "skeins") + ": " + sum(skeins, ShelfSkein::free) + " free, " + sum(skeins, ShelfSkein::allReserved) + " reserved, "
             + sum(skeins, ShelfSkein::allOnLoom) + " on the loom.");
+    List<String> toRecount = skeins.stream().map(ShelfSkein::skein).filter(Skein::gristDisagrees).map(Skein::code).toList();
+    if (!toRecount.isEmpty()) {
+      lines.add("By the grist that was weighed these hold other metres, weigh them again and recount: " + String.join(", ", toRecount) + ".");
+    }
     return page(lines);
   }
 

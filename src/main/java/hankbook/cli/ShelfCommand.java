@@ -3,8 +3,10 @@ package hankbook.cli;
 import hankbook.exchange.BadInput;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
+import hankbook.yarn.Doubts;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.NullUnmarked;
@@ -28,7 +30,8 @@ final class ShelfCommand extends LedgerCommand {
       Shelf shelf = new Shelf(studio);
       List<ShelfSkein> skeins =
           (all ? shelf.everySkein() : shelf.skeins()).stream().filter(skein -> skein.mentions(String.join(" ", words))).toList();
-      out().println(ledger().json() ? LedgerJson.shelf(skeins) : LedgerReport.shelf(skeins));
+      Doubts doubts = new Settings(studio).judgement().doubts();
+      out().println(ledger().json() ? LedgerJson.shelf(skeins, doubts) : LedgerReport.shelf(skeins, doubts));
       return ExitCode.DONE;
     });
   }

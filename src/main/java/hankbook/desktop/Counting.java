@@ -14,7 +14,8 @@ final class Counting {
   static String words(Measurement measurement, Map<String, String> texts) {
     return switch (measurement) {
       case Measurement.ByWeight weighed -> "Counts with " + Wording.metres(weighed.length().orElseThrow()) + ", weighed: "
-          + weighed.weighing().net() + " of yarn at " + weighed.grist() + ".";
+          + weighed.net() + " of yarn at " + weighed.grist() + ".";
+      case Measurement.ByTurns counted -> "Counts with " + Wording.metres(counted.turns().length()) + ", by its turns.";
       case Measurement.ByLabel label -> "Counts with " + Wording.metres(label.printed()) + ", by its label.";
       case Measurement.Unmeasured _ -> isBlank(texts, "gross")
           ? "Counts as unmeasured until a length, or a gross weight and a grist, is given."

@@ -5,6 +5,7 @@ import hankbook.yarn.Measurement;
 /** How the length of a skein is known, as a word and a mark. */
 enum KnownBy {
   WEIGHED("weighed"),
+  COUNTED("turns counted"),
   LABEL("label"),
   UNMEASURED("unmeasured");
 
@@ -17,6 +18,7 @@ enum KnownBy {
   static KnownBy of(Measurement measurement) {
     return switch (measurement) {
       case Measurement.ByWeight _ -> WEIGHED;
+      case Measurement.ByTurns _ -> COUNTED;
       case Measurement.ByLabel _ -> LABEL;
       case Measurement.Unmeasured _ -> UNMEASURED;
     };

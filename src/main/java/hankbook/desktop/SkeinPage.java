@@ -63,6 +63,7 @@ final class SkeinPage extends SidePage {
   private static String asItCame(SkeinRow row) {
     return switch (row.known()) {
       case WEIGHED -> "by its weight";
+      case COUNTED -> "by its turns";
       case LABEL -> "by its label";
       case UNMEASURED -> "never measured";
     };

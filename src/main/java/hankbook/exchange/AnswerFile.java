@@ -78,7 +78,10 @@ public final class AnswerFile {
         .put("marginM", cover.margin().metres())
         .put("uncertaintyM", cover.uncertainty().metres())
         .put("risk", BigDecimal.valueOf(cover.risk()).setScale(6, RoundingMode.HALF_UP))
+        .put("riskWords", cover.chance().words())
         .put("verdict", cover.verdict().name());
+    ArrayNode parts = node.putArray("uncertaintyParts");
+    cover.doubt().parts().forEach(part -> parts.addObject().put("cause", part.cause()).put("skeins", part.skeins()).put("uncertaintyM", part.error().metres()));
   }
 
   private static void share(ArrayNode shares, Share share) {

@@ -21,7 +21,8 @@ public final class StockFile {
   /** The columns, in the order they are written. */
   public static final List<String> COLUMNS =
       List.of(
-          "code", "yarn", "colour", "hex", "fibre", "grist", "form", "length", "gross", "tare", "opened", "lot", "location", "cost", "received");
+          "code", "yarn", "colour", "hex", "fibre", "grist", "form", "length", "gross", "tare", "opened", "lot", "location", "cost", "received", "turns", "reel",
+          "regain");
 
   private final String file;
   private final List<String> faults = new ArrayList<>();

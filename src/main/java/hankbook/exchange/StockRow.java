@@ -1,13 +1,18 @@
 package hankbook.exchange;
 
+import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
 import hankbook.yarn.Measurement;
+import hankbook.yarn.Measures;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.PackageForm;
+import hankbook.yarn.Regain;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Turns;
 import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
 import java.time.DateTimeException;
@@ -41,6 +46,7 @@ final class StockRow {
     Optional<Boolean> opened = cell("opened", StockRow::yesOrNo);
     Optional<Money> cost = cell("cost", StockRow::money);
     Optional<LocalDate> received = cell("received", StockRow::date);
+    Optional<Turns> turns = turns();
     Optional<Weighing> weighing = weighing(form.orElse(PackageForm.SKEIN));
     for (String needed : List.of("code", "yarn", "colour")) {
       if (text(needed).isEmpty()) {
@@ -52,16 +58,47 @@ final class StockRow {
     }
     String hex = cell("hex", StockRow::hex).orElse("");
     if (!faults.isEmpty()) {
-      return new RowReading(Measurement.of(grist, length, weighing), Optional.empty(), faults);
+      return new RowReading(measurement(grist, new Measures(length, turns, weighing)), Optional.empty(), faults);
     }
     try {
       Skein skein = new Skein(
-          text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, weighing,
-          opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty());
+          text("code"), new YarnColour(text("yarn"), text("colour")), hex, text("fibre"), grist, form.orElse(PackageForm.SKEIN), length, turns,
+          weighing, opened.orElse(false), text("lot"), text("location"), cost, received, Optional.empty(), Optional.empty());
       return new RowReading(skein.measurement(), Optional.of(skein), List.of());
     } catch (Unreadable tooMuch) {
       return new RowReading(new Measurement.Unmeasured(), Optional.empty(), List.of(new CellFault("length", tooMuch.found(), tooMuch.wanted())));
     }
+  }
+
+  /** As far as the cells can be read; a weight that cannot be brought to the standard regain says nothing. */
+  private Measurement measurement(Optional<YarnNumber> grist, Measures measures) {
+    try {
+      return measures.measurement(grist, Optional.empty(), text("fibre"));
+    } catch (Unreadable unknownFibre) {
+      return new Measurement.Unmeasured();
+    }
+  }
+
+  private Optional<Turns> turns() {
+    Optional<Integer> count = cell("turns", Arithmetic::count);
+    Optional<Length> reel = cell("reel", Length::parse);
+    if (text("turns").isEmpty() != text("reel").isEmpty()) {
+      boolean noReel = text("reel").isEmpty();
+      faults.add(noReel ? new CellFault("reel", "", "the circumference of the reel that the turns were counted on") : new CellFault("turns", "", "how many turns of the reel"));
+    }
+    if (count.isEmpty() || reel.isEmpty()) {
+      return Optional.empty();
+    }
+    return cell(count.get() == 0 ? "turns" : "reel", text -> new Turns(count.get(), reel.get()));
+  }
+
+  /** Moisture can only be judged of a weight, and of a fibre whose standard is known. */
+  private Optional<Percentage> regain(Mass gross, Mass tare) {
+    Optional<Percentage> regain = cell("regain", text -> new Weighing(gross, tare, Optional.of(Percentage.parse(text))).regain().orElseThrow());
+    if (regain.isPresent() && Regain.standard(text("fibre")).isEmpty()) {
+      faults.add(new CellFault("fibre", text("fibre"), "a fibre whose standard regain is known (" + Regain.fibres() + ", or a blend such as wool 70 linen 30), or no regain"));
+    }
+    return regain;
   }
 
   /** What a cone or spool is wound on weighs too much to be taken for nothing. */
@@ -76,7 +113,10 @@ final class StockRow {
       faults.add(new CellFault("tare", text("tare"), "at most the gross, " + gross.get()));
       return Optional.empty();
     }
-    return gross.map(weight -> new Weighing(weight, tare));
+    if (gross.isEmpty() && text("gross").isEmpty() && !text("regain").isEmpty()) {
+      faults.add(new CellFault("regain", text("regain"), "no regain without a gross weight"));
+    }
+    return gross.map(weight -> new Weighing(weight, tare, regain(weight, tare)));
   }
 
   private String text(String column) {

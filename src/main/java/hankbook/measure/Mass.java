@@ -30,6 +30,18 @@ public record Mass(long milligrams) implements Comparable<Mass> {
         .orElseThrow(() -> new Unreadable(text, "a mass such as 100 g (mg, g, kg, oz or lb)"));
   }
 
+  /**
+   * One in the last digit of a mass as it was written, which is what a balance that shows it so can tell: 0.01 g of {@code 0.63 g}.
+   *
+   * @throws Unreadable if it is not a mass, or its last digit stands for less than a milligram
+   */
+  public static Mass lastDigit(String text) {
+    return NumberAndUnit.split(text)
+        .flatMap(parts -> MassUnit.of(parts.unit()).map(unit -> of(BigDecimal.ONE.movePointLeft(parts.number().scale()), unit, RoundingMode.HALF_UP)))
+        .filter(mass -> mass.milligrams > 0)
+        .orElseThrow(() -> new Unreadable(text, "a mass such as 0.63 g, to the milligram at most"));
+  }
+
   public Mass minus(Mass other) {
     return new Mass(Math.subtractExact(milligrams, other.milligrams));
   }

@@ -42,6 +42,21 @@ public final class Session {
     return new BalanceRows(sql);
   }
 
+  /** What the owner set. */
+  public Settings settings() {
+    return new Settings(sql);
+  }
+
+  /** The yarns' own grists. */
+  public GristSamples gristSamples() {
+    return new GristSamples(sql);
+  }
+
+  /** What skeins were measured to hold after they came. */
+  public Remeasurements remeasurements() {
+    return new Remeasurements(sql);
+  }
+
   /** One writer at a time: the next waits here until this transaction ends. */
   void lockChain() {
     sql.select(CHAIN_END.LAST_HASH).from(CHAIN_END).forUpdate().fetchSingle();

@@ -4,10 +4,12 @@ import static hankbook.store.schema.tables.Skein.SKEIN;
 
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.Percentage;
 import hankbook.measure.YarnNumber;
 import hankbook.store.schema.tables.records.SkeinRecord;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Turns;
 import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
 import java.time.Instant;
@@ -55,6 +57,9 @@ public final class SkeinRows {
     row.setLabelTenths(skein.label().map(Length::tenthsOfMillimetre).orElse(null));
     row.setGrossMilligrams(skein.weighing().map(weighing -> weighing.gross().milligrams()).orElse(null));
     row.setTareMilligrams(skein.weighing().map(weighing -> weighing.tare().milligrams()).orElse(null));
+    row.setTurns(skein.turns().map(Turns::count).orElse(null));
+    row.setReelTenths(skein.turns().map(turns -> turns.reel().tenthsOfMillimetre()).orElse(null));
+    row.setRegain(skein.weighing().flatMap(Weighing::regain).map(Percentage::toString).orElse(null));
     row.setOpened(skein.opened());
     row.setLot(skein.lot());
     row.setLocation(skein.location());
@@ -74,12 +79,15 @@ public final class SkeinRows {
         Optional.ofNullable(row.getGrist()).map(YarnNumber::parse),
         PackageForm.valueOf(row.getForm()),
         Optional.ofNullable(row.getLabelTenths()).map(Length::new),
-        Optional.ofNullable(row.getGrossMilligrams()).map(gross -> new Weighing(new Mass(gross), new Mass(row.getTareMilligrams()))),
+        Optional.ofNullable(row.getTurns()).map(count -> new Turns(count, new Length(row.getReelTenths()))),
+        Optional.ofNullable(row.getGrossMilligrams())
+            .map(gross -> new Weighing(new Mass(gross), new Mass(row.getTareMilligrams()), Optional.ofNullable(row.getRegain()).map(Percentage::parse))),
         row.getOpened(),
         row.getLot(),
         row.getLocation(),
         Optional.ofNullable(row.getCurrency()).map(currency -> Money.ofMinor(CurrencyUnit.of(currency), row.getCostMinor())),
         Optional.ofNullable(row.getReceived()),
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -1,10 +1,9 @@
 package hankbook.studio;
 
 import hankbook.allot.Fit;
-import hankbook.allot.GearWarnings;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
-import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
@@ -16,25 +15,21 @@ import java.util.function.Supplier;
  *
  * @param stock every skein, with what of it is free for this plan
  * @param check what it comes to
+ * @param judgement by which it was judged
  */
-public record Answer(List<Skein> stock, PlanCheck check) {
+public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement) {
   public Answer {
     stock = List.copyOf(stock);
   }
 
   /**
-   * Holds a plan against skeins.
+   * Holds a plan against what there is.
    *
    * @param source what the plan was read from, for messages
    * @throws BadInput where the plan does not add up
    */
-  static Answer of(String source, Plan plan, List<Skein> stock) throws BadInput {
-    return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock)));
-  }
-
-  /** The same answer with what loom and reed have to say to it. */
-  Answer heldAgainst(Gear gear) {
-    return new Answer(stock, check.heldAgainst(gear, GearWarnings.TOLERANCE));
+  static Answer of(String source, Plan plan, Means means) throws BadInput {
+    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement());
   }
 
   /**
@@ -43,7 +38,7 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    * @throws BadInput where its numbers are too large to try larger ones
    */
   public Fit fit() throws BadInput {
-    return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
+    return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock, judgement));
   }
 
   static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {

@@ -3,10 +3,9 @@ package hankbook.studio;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
-import hankbook.gear.Gear;
 import java.nio.file.Path;
 
-/** Holds a plan file against a stock file, without a ledger. */
+/** Holds a plan file against a stock file, without a ledger, and so with nothing set. */
 public final class CheckFiles {
   private CheckFiles() {}
 
@@ -17,8 +16,7 @@ public final class CheckFiles {
    */
   public static Answer check(Path planFile, Path stockFile) throws BadInput {
     String source = planFile.toString();
-    return Answer.of(
-        source, PlanFile.read(source, TextFile.read(planFile)), StockFile.read(stockFile.toString(), TextFile.read(stockFile)))
-        .heldAgainst(Gear.UNKNOWN);
+    Means means = Means.of(StockFile.read(stockFile.toString(), TextFile.read(stockFile)));
+    return Answer.of(source, PlanFile.read(source, TextFile.read(planFile)), means);
   }
 }

@@ -2,11 +2,8 @@ package hankbook.studio;
 
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
-import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.store.Session;
-import hankbook.yarn.Skein;
-import java.util.List;
 import java.util.Optional;
 
 /** Holds a plan against the ledger: against what is free, and what the plan itself has reserved or on its loom. */
@@ -23,9 +20,7 @@ public final class CheckPlan {
    * @throws BadInput where it does not add up
    */
   public Answer of(Plan plan) throws BadInput {
-    record Found(List<Skein> stock, Gear gear) {}
-    Found found = studio.read(session -> new Found(Shelf.freeFor(plan.name(), session), OwnGear.of(session)));
-    return Answer.of(plan.name(), plan, found.stock()).heldAgainst(found.gear());
+    return Answer.of(plan.name(), plan, studio.read(session -> Means.of(session, plan.name())));
   }
 
   /**
@@ -34,13 +29,13 @@ public final class CheckPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public Answer named(String name) throws BadInput {
-    record Found(Optional<String> text, List<Skein> stock, Gear gear) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session), OwnGear.of(session)));
-    return Answer.of(name, plan(name, found.text()), found.stock()).heldAgainst(found.gear());
+    record Found(Optional<String> text, Means means) {}
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Means.of(session, name)));
+    return Answer.of(name, plan(name, found.text()), found.means());
   }
 
   static Answer named(String name, Session session) throws BadInput {
-    return Answer.of(name, plan(name, Plans.text(session, name)), Shelf.freeFor(name, session));
+    return Answer.of(name, plan(name, Plans.text(session, name)), Means.of(session, name));
   }
 
   /** What is said where the ledger has no plan of a name. */

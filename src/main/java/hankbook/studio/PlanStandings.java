@@ -1,11 +1,12 @@
 package hankbook.studio;
 
 import hankbook.allot.Cover;
+import hankbook.allot.Judgement;
 import hankbook.allot.Verdict;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
+import hankbook.gear.Gear;
 import hankbook.measure.Length;
-import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -20,21 +21,23 @@ public final class PlanStandings {
     this.studio = studio;
   }
 
-  private record Kept(String name, String text, List<Skein> stock, Length reserved, Length onLoom) {}
+  private record Kept(String name, String text, Means means, Length reserved, Length onLoom) {}
 
   /** In the order of the plans' names. */
   public List<PlanStanding> all() {
     List<Kept> kept = studio.read(session -> {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
+      Judgement judgement = Settings.judgement(session);
+      Gear gear = OwnGear.of(session);
       return session.plans().names().stream()
-          .flatMap(name -> Plans.text(session, name).stream().map(text -> kept(name, text, skeins)))
+          .flatMap(name -> Plans.text(session, name).stream().map(text -> kept(name, text, new Means(Shelf.freeFor(name, skeins), judgement, gear), skeins)))
           .toList();
     });
     return kept.stream().map(PlanStandings::standing).toList();
   }
 
-  private static Kept kept(String name, String text, List<ShelfSkein> skeins) {
-    return new Kept(name, text, Shelf.freeFor(name, skeins), sum(skeins, name, ShelfSkein::reserved), sum(skeins, name, ShelfSkein::onLoom));
+  private static Kept kept(String name, String text, Means means, List<ShelfSkein> skeins) {
+    return new Kept(name, text, means, sum(skeins, name, ShelfSkein::reserved), sum(skeins, name, ShelfSkein::onLoom));
   }
 
   private static Length sum(List<ShelfSkein> skeins, String plan, Function<ShelfSkein, Map<String, Length>> where) {
@@ -43,7 +46,7 @@ public final class PlanStandings {
 
   private static PlanStanding standing(Kept kept) {
     try {
-      Answer answer = Answer.of(kept.name(), PlanFile.read(kept.name(), kept.text()), kept.stock());
+      Answer answer = Answer.of(kept.name(), PlanFile.read(kept.name(), kept.text()), kept.means());
       Optional<Verdict> worst = answer.check().covers().stream().map(Cover::verdict).max(Comparator.naturalOrder());
       return new PlanStanding(kept.name(), worst, worst.isPresent() ? "" : kept.name() + " asks for no yarn", kept.reserved(), kept.onLoom());
     } catch (BadInput unfinished) {

@@ -5,6 +5,7 @@ import hankbook.exchange.StockFile;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.nio.charset.StandardCharsets;
@@ -41,7 +42,7 @@ public final class Receive {
       if (there.isPresent() && !there.get().equals(skein)) {
         throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
       }
-      if (isEmptied(skein)) {
+      if (isEmptied(session, skein)) {
         throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
       }
       if (there.isEmpty()) {
@@ -71,7 +72,7 @@ public final class Receive {
     List<String> faults = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
-      if (isEmptied(row.skein())) {
+      if (isEmptied(session, row.skein())) {
         faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
       } else if (there.isEmpty()) {
         unknown.add(row.skein());
@@ -93,12 +94,19 @@ public final class Receive {
     return new Delivery(fresh.size(), rows.size() - fresh.size());
   }
 
-  private static boolean isEmptied(Skein skein) {
-    return skein.isMeasured() && skein.holds().isZero();
+  private static boolean isEmptied(Session session, Skein skein) {
+    Skein known = known(session, skein);
+    return known.isMeasured() && known.holds().isZero();
   }
 
-  /** A skein that was written down and whose every receipt was taken back may come again, just as it was. */
-  private static boolean wasTakenBack(Session session, Skein known) {
+  /** The skein with the grist of its yarn as it was weighed, by which its weight is turned into metres. */
+  private static Skein known(Session session, Skein skein) {
+    return skein.withSample(session.gristSamples().of(skein.yarn().yarn()));
+  }
+
+  /** A skein that was written down and is in no place may come: its every receipt was taken back, or its yarn's grist was not known. */
+  private static boolean wasTakenBack(Session session, Skein skein) {
+    Skein known = known(session, skein);
     return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
   }
 
@@ -109,8 +117,9 @@ public final class Receive {
   }
 
   private void enter(Session session, UUID id, Skein skein, String note) {
-    if (skein.holds().isPositive()) {
-      Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), skein.holds());
+    Length holds = known(session, skein).holds();
+    if (holds.isPositive()) {
+      Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), holds);
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(transfer));
     }
   }

@@ -3,7 +3,9 @@ package hankbook.studio;
 import hankbook.ledger.Balances;
 import hankbook.ledger.Holding;
 import hankbook.measure.Length;
+import hankbook.store.Remeasurement;
 import hankbook.store.Session;
+import hankbook.yarn.GristSample;
 import hankbook.yarn.Skein;
 import java.util.HashMap;
 import java.util.List;
@@ -34,15 +36,22 @@ public final class Shelf {
   }
 
   static Optional<ShelfSkein> skein(Session session, String code) {
-    return session.skeins().find(code).map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code)));
+    return session.skeins().find(code)
+        .map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code), session.remeasurements().of(code), session.gristSamples().of(skein.yarn().yarn())));
   }
 
   static List<ShelfSkein> everySkein(Session session) {
     Map<String, Map<Holding, Length>> bySkein = new HashMap<>();
     session.balances().all().lengths().forEach(
         (holding, length) -> bySkein.computeIfAbsent(holding.skein(), code -> new HashMap<>()).put(holding, length));
+    Map<String, List<Remeasurement>> again = session.remeasurements().all();
+    Map<String, GristSample> samples = session.gristSamples().all();
     return session.skeins().all().stream()
-        .map(skein -> ShelfSkein.of(skein, new Balances(bySkein.getOrDefault(skein.code(), Map.of()))))
+        .map(skein -> ShelfSkein.of(
+            skein,
+            new Balances(bySkein.getOrDefault(skein.code(), Map.of())),
+            again.getOrDefault(skein.code(), List.of()),
+            Optional.ofNullable(samples.get(skein.yarn().yarn()))))
         .toList();
   }
 

@@ -4,11 +4,19 @@ import hankbook.ledger.Balances;
 import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
+import hankbook.store.Remeasurement;
+import hankbook.yarn.Doubts;
+import hankbook.yarn.GristSample;
+import hankbook.yarn.Kept;
+import hankbook.yarn.Measures;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Uncertainty;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -35,8 +43,10 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
    * A skein as the balances say.
    *
    * @param balances of this skein alone
+   * @param again what it was measured to hold since it came, the oldest first
+   * @param sample of its yarn
    */
-  static ShelfSkein of(Skein skein, Balances balances) {
+  static ShelfSkein of(Skein skein, Balances balances, List<Remeasurement> again, Optional<GristSample> sample) {
     SortedMap<String, Length> reserved = new TreeMap<>();
     SortedMap<String, Length> onLoom = new TreeMap<>();
     boolean begun = skein.opened();
@@ -52,7 +62,21 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
     Length free = balances.at(new Holding(skein.code(), new Place.Shelf()));
     Length held = free.plus(sum(reserved)).plus(sum(onLoom));
     boolean everCounted = !balances.lengths().isEmpty() || skein.isMeasured();
-    return new ShelfSkein(everCounted ? skein.withLeft(held, begun) : skein, free, reserved, onLoom);
+    return new ShelfSkein(everCounted ? skein.withSample(sample).withKept(kept(skein.code(), balances, held, again), begun) : skein, free, reserved, onLoom);
+  }
+
+  private static Kept kept(String code, Balances balances, Length held, List<Remeasurement> again) {
+    Optional<Measures> measures = again.stream().filter(Remeasurement::saysHow).reduce((_, later) -> later).map(Remeasurement::measures);
+    return new Kept(held, counted(code, balances, again), measures);
+  }
+
+  /** By how much of it the ledger was last brought into agreement with a measurement; nothing where only a length was given since. */
+  private static Optional<Length> counted(String code, Balances balances, List<Remeasurement> again) {
+    if (!again.isEmpty()) {
+      return Optional.of(again.getLast()).filter(Remeasurement::saysHow).map(Remeasurement::found);
+    }
+    boolean recounted = !balances.at(new Holding(code, new Place.Recount())).isZero();
+    return Optional.of(balances.at(new Holding(code, new Place.Maker())).negated()).filter(received -> received.isPositive() && !recounted);
   }
 
   /** The skein with what of it a plan may use. */
@@ -63,6 +87,11 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
   /** What of it a plan may use: what is free, and what that plan has already. */
   public Length freeFor(String plan) {
     return free.plus(reserved.getOrDefault(plan, Length.ZERO)).plus(onLoom.getOrDefault(plan, Length.ZERO));
+  }
+
+  /** How surely what there is of it is known: as it was last measured, whatever was taken off it since. */
+  public Length uncertainty(Doubts doubts) {
+    return Uncertainty.of(List.of(skein), doubts).combined();
   }
 
   /** What is set aside for plans. */

@@ -3,7 +3,6 @@ package hankbook.yarn;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
-import hankbook.measure.YarnNumber;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -11,6 +10,9 @@ import java.util.Optional;
 public sealed interface Measurement {
   /** The length, where it is known. */
   Optional<Length> length();
+
+  /** In a word or two, to follow "known by its". */
+  String words();
 
   /**
    * A length printed on the label.
@@ -23,18 +25,47 @@ public sealed interface Measurement {
     public Optional<Length> length() {
       return Optional.of(printed);
     }
+
+    @Override
+    public String words() {
+      return "label";
+    }
+  }
+
+  /**
+   * Turns counted on a reel.
+   *
+   * @param turns and the reel
+   */
+  record ByTurns(Turns turns) implements Measurement {
+    @Override
+    public Optional<Length> length() {
+      return Optional.of(turns.length());
+    }
+
+    @Override
+    public String words() {
+      return "turns";
+    }
   }
 
   /**
    * A weighing: (gross − tare) over the grist.
    *
    * @param weighing on the balance
+   * @param net of the yarn alone, at its standard regain
    * @param grist of the yarn
+   * @param sample by which the grist is known; empty where it is known by the yarn number
    */
-  record ByWeight(Weighing weighing, Grist grist) implements Measurement {
+  record ByWeight(Weighing weighing, Mass net, Grist grist, Optional<GristSample> sample) implements Measurement {
     @Override
     public Optional<Length> length() {
-      return Optional.of(grist.lengthOf(weighing.net(), RoundingMode.HALF_UP));
+      return Optional.of(grist.lengthOf(net, RoundingMode.HALF_UP));
+    }
+
+    @Override
+    public String words() {
+      return "weight";
     }
   }
 
@@ -44,19 +75,10 @@ public sealed interface Measurement {
     public Optional<Length> length() {
       return Optional.empty();
     }
-  }
 
-  /** The surest that can be had: a weight with a grist, else a printed length. */
-  static Measurement of(Optional<YarnNumber> grist, Optional<Length> printed, Optional<Weighing> weighing) {
-    if (weighing.isPresent() && grist.isPresent()) {
-      return new ByWeight(weighing.get(), grist.get().grist());
+    @Override
+    public String words() {
+      return "";
     }
-    return printed
-        .<Measurement>map(length -> new ByLabel(length, grist.map(number -> nominal(number, length)).filter(mass -> mass.milligrams() > 0)))
-        .orElseGet(Unmeasured::new);
-  }
-
-  private static Mass nominal(YarnNumber number, Length length) {
-    return number.grist().massOf(length, RoundingMode.HALF_UP);
   }
 }

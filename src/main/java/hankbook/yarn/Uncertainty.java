@@ -2,55 +2,128 @@ package hankbook.yarn;
 
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
-import java.util.HashMap;
+import hankbook.measure.Percentage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * How surely the metres of some skeins are known: combined standard uncertainty after JCGM 100:2008, where independent parts add as
- * squares and the grist error that the skeins of one lot share adds linearly first.
+ * How surely the metres of some skeins are known, after JCGM 100:2008: independent parts add as squares, and the grist error that the skeins of one
+ * lot share, or all skeins whose grist one sample gave, adds linearly first.
+ *
+ * <p>Where a yarn's grist was weighed and the ledger has other metres of its skeins still, that difference counts as uncertainty until they are
+ * recounted.
  *
  * <p>A label's uncertainty is the tolerable negative error of Council Directive 76/211/EEC, Annex I 2.4, taken as a rectangular
- * half-width. The 2 % of an unmeasured grist, the 3 % of a bare length and the balance of 1 g are common practice, as defaults.
+ * half-width; a balance rounds twice, each time with a rectangular half-width of half its division.
+ *
+ * @param combined standard uncertainty of all of them
+ * @param parts where it comes from, the largest first; their squares sum to the square of the combined, to the rounding
  */
-public final class Uncertainty {
-  private static final double GRIST = 0.02;
-  private static final double BARE_LENGTH = 0.03;
-  private static final double BALANCE_DIVISION_MILLIGRAMS = 1_000;
+public record Uncertainty(Length combined, List<Part> parts) {
+  public Uncertainty {
+    parts = List.copyOf(parts);
+  }
 
-  private Uncertainty() {}
-
-  /** Combined standard uncertainty of the metres of these skeins. */
-  public static Length of(List<Skein> skeins) {
-    double squares = 0;
-    Map<String, Double> gristByLot = new HashMap<>();
-    for (Skein skein : skeins) {
-      if (skein.holds().isZero()) {
-        continue;
-      }
-      double own = own(skein);
-      squares += own * own;
-      String lot = skein.lot().isEmpty() ? "skein " + skein.code() : "lot " + skein.yarn() + " " + skein.lot();
-      gristByLot.merge(lot, ofGrist(skein.measurement()), Double::sum);
+  /**
+   * One cause.
+   *
+   * @param cause as a noun phrase
+   * @param skeins how many it is in
+   * @param error its standard uncertainty, of all of them together
+   */
+  public record Part(String cause, int skeins, Length error) {
+    /** The cause and how many skeins it is in. */
+    public String words() {
+      return cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
     }
-    double shared = gristByLot.values().stream().mapToDouble(error -> error * error).sum();
-    return new Length(Math.round(Math.sqrt(squares + shared)));
   }
 
-  /** In tenths of a millimetre. What was taken from it since left the error of the first measurement in what remains. */
-  private static double own(Skein skein) {
-    return switch (skein.measurement()) {
-      case Measurement.ByLabel label -> label.printed().tenthsOfMillimetre() * label.nominal().map(Uncertainty::ofLabel).orElse(BARE_LENGTH);
-      case Measurement.ByWeight weight ->
-          Math.sqrt(2) * BALANCE_DIVISION_MILLIGRAMS / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue();
-      case Measurement.Unmeasured none -> skein.holds().tenthsOfMillimetre() * BARE_LENGTH;
-    };
+  /** What one cause does to the skeins it is in, in tenths of a millimetre. */
+  private static final class Cause {
+    private final boolean shared;
+    private double sum;
+    private int skeins;
+
+    Cause(boolean shared) {
+      this.shared = shared;
+    }
+
+    void add(double error) {
+      sum += shared ? error : error * error;
+      skeins++;
+    }
+
+    double square() {
+      return shared ? sum * sum : sum;
+    }
+
+    Part part(String name) {
+      return new Part(name, skeins, length(square()));
+    }
   }
 
-  private static double ofGrist(Measurement measurement) {
-    return measurement instanceof Measurement.ByWeight weight
-        ? weight.length().orElseThrow().tenthsOfMillimetre() * GRIST
-        : 0;
+  /** An uncertainty of which no more is known. */
+  public static Uncertainty outright(Length combined) {
+    return new Uncertainty(combined, List.of());
+  }
+
+  /** How surely the metres of these skeins are known. */
+  public static Uncertainty of(List<Skein> skeins, Doubts doubts) {
+    Map<String, Cause> causes = new LinkedHashMap<>();
+    skeins.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes));
+    List<Part> parts = new ArrayList<>();
+    causes.forEach((name, cause) -> parts.add(cause.part(name)));
+    parts.removeIf(part -> part.error().isZero());
+    parts.sort(Comparator.comparing(Part::error).reversed());
+    return new Uncertainty(length(causes.values().stream().mapToDouble(Cause::square).sum()), parts);
+  }
+
+  private static Length length(double square) {
+    return new Length(Math.round(Math.sqrt(square)));
+  }
+
+  /** What was taken from a skein since it was measured left the error of that measurement in what remains. */
+  private static void add(Skein skein, Doubts doubts, Map<String, Cause> causes) {
+    switch (skein.measurement()) {
+      case Measurement.ByLabel label -> label.nominal().ifPresentOrElse(
+          mass -> alone("labels", causes, tenths(label.printed()) * ofLabel(mass)),
+          () -> alone("labels without a mass", causes, tenths(label.printed()) * relative(doubts.bareLength())));
+      case Measurement.ByTurns counted -> alone("turns", causes, tenths(counted.turns().length()) * relative(doubts.turns()));
+      case Measurement.ByWeight weight -> {
+        alone("balance", causes, Math.sqrt(2) * doubts.balanceDivision().milligrams() / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue());
+        double grist = relative(weight.sample().map(GristSample::uncertainty).orElseGet(doubts::unmeasuredGrist));
+        shared(gristOf(skein, weight), causes, tenths(weight.length().orElseThrow()) * grist);
+        shared("metres not yet recounted by the grist that was weighed", causes, tenths(skein.toRecount()));
+      }
+      case Measurement.Unmeasured _ -> alone("lengths found", causes, tenths(skein.holds()) * relative(doubts.bareLength()));
+    }
+  }
+
+  private static void shared(String name, Map<String, Cause> causes, double error) {
+    causes.computeIfAbsent(name, none -> new Cause(true)).add(error);
+  }
+
+  private static void alone(String name, Map<String, Cause> causes, double error) {
+    causes.computeIfAbsent(name, none -> new Cause(false)).add(error);
+  }
+
+  /** One sample gives the grist of a yarn in all its lots; a yarn number fits each lot in its own way. */
+  private static String gristOf(Skein skein, Measurement.ByWeight weight) {
+    if (weight.sample().isPresent()) {
+      return "grist of " + skein.yarn().yarn() + " as weighed";
+    }
+    return "grist of " + skein.yarn() + (skein.lot().isEmpty() ? ", skein " + skein.code() : ", lot " + skein.lot());
+  }
+
+  private static double tenths(Length length) {
+    return length.tenthsOfMillimetre();
+  }
+
+  private static double relative(Percentage percentage) {
+    return percentage.fraction().doubleValue();
   }
 
   /** The label's relative standard uncertainty for a nominal mass; the directive's table, its ends carried on. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.YarnNumber;
+import hankbook.yarn.Doubts;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.Uncertainty;
@@ -34,8 +35,8 @@ class CoverTest {
   /** JCGM 100:2008: a shared error adds linearly; two lots add as squares. The 2 % of the grist is common practice. */
   @Test
   void skeinsOfOneLotShareTheErrorOfTheirGrist() {
-    double shared = Uncertainty.of(List.of(weighed("1", "A"), weighed("2", "A"))).tenthsOfMillimetre();
-    double apart = Uncertainty.of(List.of(weighed("1", "A"), weighed("2", "B"))).tenthsOfMillimetre();
+    double shared = uncertainty(weighed("1", "A"), weighed("2", "A")).tenthsOfMillimetre();
+    double apart = uncertainty(weighed("1", "A"), weighed("2", "B")).tenthsOfMillimetre();
     double own = Math.sqrt(2) * Math.sqrt(2) * 10_000 * 10 / Math.sqrt(12);
     assertThat(shared).isCloseTo(Math.hypot(2 * 0.02 * 10_000_000, own), within(1.0));
     assertThat(apart).isCloseTo(Math.hypot(Math.sqrt(2) * 0.02 * 10_000_000, own), within(1.0));
@@ -45,14 +46,14 @@ class CoverTest {
   @Test
   void aLabelIsAsUncertainAsTheDirectiveTolerates() {
     Skein skein = skein("1", "A", Optional.of(Length.metres(1500)), Optional.empty());
-    assertThat(Uncertainty.of(List.of(skein)).tenthsOfMillimetre()).isEqualTo(Math.round(15_000_000 * 0.045 / Math.sqrt(3)));
+    assertThat(uncertainty(skein).tenthsOfMillimetre()).isEqualTo(Math.round(15_000_000 * 0.045 / Math.sqrt(3)));
   }
 
   @Test
   void whatIsLeftOfASkeinKeepsTheErrorOfItsMeasurement() {
     Skein whole = weighed("1", "A");
-    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.metres(10), true)))).isEqualTo(Uncertainty.of(List.of(whole)));
-    assertThat(Uncertainty.of(List.of(whole.withLeft(Length.ZERO, true)))).isEqualTo(Length.ZERO);
+    assertThat(uncertainty(whole.withLeft(Length.metres(10), true))).isEqualTo(uncertainty(whole));
+    assertThat(uncertainty(whole.withLeft(Length.ZERO, true))).isEqualTo(Length.ZERO);
   }
 
   /** Common practice: three skeins of 950 m hold 690 ends of 4 m. */
@@ -75,6 +76,10 @@ class CoverTest {
     List<Candidate> skeins = List.of(candidate("1", "A", 60), candidate("2", "B", 50), candidate("3", "B", 50));
     Allotment allotment = Allotting.best(skeins, new Demand(20, Length.metres(5), Length.ZERO, Length.metres(5)));
     assertThat(allotment.shares()).extracting(Share::code).containsExactly("2", "3");
+  }
+
+  private static Length uncertainty(Skein... skeins) {
+    return Uncertainty.of(List.of(skeins), Doubts.DEFAULT).combined();
   }
 
   private static Candidate candidate(String code, String lot, int metres) {

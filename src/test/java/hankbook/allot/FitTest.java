@@ -34,7 +34,7 @@ class FitTest {
     Length warp = check.yardage().warp().total();
     Length step = Length.parse("1 cm");
     int multiple = plan.warp().endsMultiple();
-    assertThat(PlanCheck.isShort(plan, stock)).isEqualTo(check.isShort());
+    assertThat(PlanCheck.isShort(plan, stock, Judgement.DEFAULT)).isEqualTo(check.isShort());
     assertThat(isShort(PlanVariants.withWarp(plan, ends, fit.longestWarp().plus(step)))).isTrue();
     assertThat(isShort(PlanVariants.withWarp(plan, fit.mostEnds() + multiple, warp))).isTrue();
     if (fit.longestWarp().isPositive()) {

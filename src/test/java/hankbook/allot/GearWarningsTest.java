@@ -133,6 +133,6 @@ class GearWarningsTest {
   private static Plan plan(Dressing dressing) {
     OrderEntry all = new OrderEntry(new YarnColour("Skerry 16/2", "Chalk"), new OrderEntry.Share(BigFraction.ONE), 1);
     Warp warp = new Warp(Sett.perCentimetre(10), OptionalInt.of(600), Optional.of(Length.metres(3)), 1, 0, List.of(all));
-    return new Plan("Runner", List.of(), warp, List.of(), Allowances.NONE, 1, dressing);
+    return new Plan("Runner", List.of(), warp, List.of(), Optional.empty(), Allowances.NONE, 1, dressing);
   }
 }

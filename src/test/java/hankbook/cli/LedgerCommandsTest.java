@@ -87,9 +87,9 @@ class LedgerCommandsTest {
   void theShelfIsFilteredByWordsAndSummed() {
     run("shelf", "skerry", "woad");
     assertThat(out).isEqualTo("""
-        code  yarn              lot    form     free  reserved  on loom  where
-        S004  Skerry 16/2 Woad  K-290  cone   1600 m                     Left shelf 1
-        S005  Skerry 16/2 Woad  K-290  cone  731.5 m                     Left shelf 1
+        code  yarn              lot    form     free       ±  known by  reserved  on loom  where
+        S004  Skerry 16/2 Woad  K-290  cone   1600 m  41.6 m  label                        Left shelf 1
+        S005  Skerry 16/2 Woad  K-290  cone  731.5 m  15.6 m  weight                       Left shelf 1
 
         2 skeins: 2331.5 m free, 0 m reserved, 0 m on the loom.
         """);

@@ -49,6 +49,31 @@ class StockFileTest {
   }
 
   @Test
+  void turnsAndMoistureAreColumnsToo() throws BadInput {
+    String text = "code,yarn,colour,fibre,grist,gross,tare,turns,reel,regain\n1,Skerry,Chalk,,,,,(3 x 150),2 m,\n2,Skerry,Chalk,cotton,tex 100,112 g,0 g,,,12 %\n";
+    List<Skein> skeins = StockFile.read("stock.csv", text);
+    assertThat(skeins).extracting(Skein::holds).containsExactly(Length.metres(900), Length.metres(1085));
+    assertThat(skeins.get(1).measurement().words()).isEqualTo("weight");
+  }
+
+  @Test
+  void turnsWantTheirReelAndMoistureAWeightOfAFibreThatIsUnderstood() {
+    String text = "code,yarn,colour,fibre,gross,turns,reel,regain\n1,Skerry,Chalk,,,450,,\n2,Skerry,Chalk,,,,2 m,\n3,Skerry,Chalk,,,0,2 m,\n4,Skerry,Chalk,,,9,0 m,\n"
+        + "5,Skerry,Chalk,cotton,,,,12 %\n6,Skerry,Chalk,nettle,90 g,,,12 %\n7,Skerry,Chalk,cotton,90 g,,,120 %\n8,Skerry,Chalk,cotton,90 g,,,damp\n";
+    BadInput bad = catchThrowableOfType(BadInput.class, () -> StockFile.read("stock.csv", text));
+    assertThat(bad.faults()).containsExactly(
+        "stock.csv, row 2, reel: found nothing, wanted the circumference of the reel that the turns were counted on",
+        "stock.csv, row 3, turns: found nothing, wanted how many turns of the reel",
+        "stock.csv, row 4, turns: found '0', wanted at least one turn",
+        "stock.csv, row 5, reel: found '0 m', wanted the circumference of a reel, over zero and up to 100 m",
+        "stock.csv, row 6, regain: found '12 %', wanted no regain without a gross weight",
+        "stock.csv, row 7, fibre: found 'nettle', wanted a fibre whose standard regain is known (acrylic, combed wool, cotton, flax, hemp, linen, mercerised cotton, nylon,"
+            + " polyamide, polyester, silk, viscose, wool, or a blend such as wool 70 linen 30), or no regain",
+        "stock.csv, row 8, regain: found '120 %', wanted a regain from 0 % to 100 %, of the dry mass",
+        "stock.csv, row 9, regain: found 'damp', wanted a percentage such as 8 %, 8 % of cloth or 8 % of yarn");
+  }
+
+  @Test
   void aQuoteThatIsNeverClosedIsSaidWithItsRow() {
     BadInput bad = catchThrowableOfType(BadInput.class, () -> StockFile.read("stock.csv", "code,yarn,colour\n1,Skerry,Chalk\n2,\"Skerry,Chalk\n"));
     assertThat(bad).hasMessage("stock.csv, row 3: found a quote that is never closed, wanted rows after RFC 4180");

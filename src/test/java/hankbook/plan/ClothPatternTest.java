@@ -72,6 +72,6 @@ class ClothPatternTest {
   private static Plan plan(Optional<String> picks, Weft... wefts) {
     List<OrderEntry> order = List.of(new OrderEntry(CHALK.yarn(), new OrderEntry.Ends(20), 1), new OrderEntry(WOAD.yarn(), new OrderEntry.Ends(10), 1));
     Warp warp = new Warp(Sett.perCentimetre(10), OptionalInt.of(30), Optional.of(Length.metres(1)), 1, 0, order);
-    return new Plan("Checks", List.of(), warp, List.of(wefts), picks.map(Succession::parse), Allowances.NONE, 1);
+    return new Plan("Checks", List.of(), warp, List.of(wefts), picks.map(Succession::parse), Allowances.NONE, 1, Dressing.UNSAID);
   }
 }

@@ -159,7 +159,7 @@ class WrittenOrderTest {
   }
 
   private static Plan plan(Warp warp, Allowances allowances, Optional<String> picks, Weft... wefts) {
-    return new Plan("Stripes", List.of(), warp, List.of(wefts), picks.map(Succession::parse), allowances, 1);
+    return new Plan("Stripes", List.of(), warp, List.of(wefts), picks.map(Succession::parse), allowances, 1, Dressing.UNSAID);
   }
 
   private static Allowances repairs(int ends) {

@@ -15,7 +15,10 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.measure.Sett;
+import hankbook.yarn.GristSample;
+import hankbook.yarn.Measures;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
@@ -71,6 +74,36 @@ class GuardsTest {
     assertThat(refused("update entry set hash = hash")).isEqualTo("P0001");
     assertThat(refused("update transfer set tenths = tenths + 1")).isEqualTo("P0001");
     assertThat(refused("update plan_version set body = 'another'")).isEqualTo("P0001");
+  }
+
+  @Test
+  void whatWasMeasuredAndSetIsNeitherAlteredNorDeletedNorNonsense() {
+    store.write(session -> {
+      session.settings().set("riskLimit", "2 %", "Ida", NOON);
+      session.gristSamples().add("Harbour cotton 8/2", Optional.of(new GristSample(Length.metres(10), new Mass(630), new Mass(10), Length.ZERO)), "Ida", NOON);
+      session.remeasurements().add(new Remeasurement(CORAL, Optional.empty(), Length.metres(100), new Measures(Optional.empty(), Optional.empty(), Optional.empty())), "Ida", NOON);
+      return session;
+    });
+    for (String table : new String[] {"setting", "grist_sample", "skein_measure"}) {
+      assertThat(refused("delete from " + table)).as(table).isEqualTo("P0001");
+      assertThat(refused("update " + table + " set author = 'another'")).as(table).isEqualTo("P0001");
+    }
+    String measure = "insert into skein_measure (skein, number, found_tenths, turns, reel_tenths, gross_milligrams, tare_milligrams, regain, author, recorded_at)"
+        + " select '%s', 2, cast(%s as bigint), cast(%s as integer), cast(%s as bigint), cast(%s as bigint), cast(%s as bigint), cast(%s as varchar), 'Ida', recorded_at from setting";
+    assertThat(refused(measure.formatted("Slate", "5", "null", "null", "null", "null", "null"))).isEqualTo(vendor.foreignKeyState);
+    for (String values : new String[] {"-1,null,null,null,null,null", "5,7,null,null,null,null", "5,null,null,5,null,null", "5,null,null,5,6,null", "5,null,null,null,null,'8 %'"}) {
+      assertThat(refused(measure.formatted((Object[]) (CORAL + "," + values).split(",")))).as(values).isEqualTo(vendor.checkState);
+    }
+    assertThat(refused("insert into grist_sample (yarn, number, length_tenths, author, recorded_at) select yarn, 2, 5, author, recorded_at from grist_sample")).isEqualTo(vendor.checkState);
+  }
+
+  @Test
+  void turnsHaveTheirReelAndMoistureItsWeight() {
+    String skein = "insert into skein (code, yarn, colour, hex, fibre, form, turns, reel_tenths, regain, opened, lot, location, recorded_at)"
+        + " select 'Slate', yarn, colour, hex, fibre, form, %s, opened, lot, location, recorded_at from skein";
+    assertThat(refused(skein.formatted("5, cast(null as bigint), cast(null as varchar)"))).isEqualTo(vendor.checkState);
+    assertThat(refused(skein.formatted("0, 5, cast(null as varchar)"))).isEqualTo(vendor.checkState);
+    assertThat(refused(skein.formatted("cast(null as integer), cast(null as bigint), '8 %'"))).isEqualTo(vendor.checkState);
   }
 
   @Test

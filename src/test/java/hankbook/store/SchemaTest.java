@@ -1,14 +1,21 @@
 package hankbook.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import hankbook.measure.Length;
+import hankbook.yarn.Skein;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -17,6 +24,28 @@ class SchemaTest {
   @EnumSource
   void theNewestVersionIsThatOfTheNewestFileOnTheClassPath(Vendor vendor) {
     assertThat(Stream.of("migration", vendor.folder).flatMap(SchemaTest::versions)).contains(Schema.NEWEST).doesNotHaveDuplicates().allMatch(v -> v <= Schema.NEWEST);
+  }
+
+  /** The second schema was the first that anyone kept a ledger in. */
+  @ParameterizedTest
+  @EnumSource
+  void aLedgerOfTheSecondSchemaIsBroughtUpWithAllThatIsInIt(Vendor vendor, @TempDir Path folder) throws Exception {
+    LedgerAddress address = vendor.blank(folder);
+    Flyway.configure(Schema.class.getClassLoader()).dataSource(Connections.source(address)).locations("classpath:db/migration", "classpath:db/" + vendor.folder).target("2").load().migrate();
+    Vendor.run(address,
+        "insert into skein (code, yarn, colour, hex, fibre, grist, form, gross_milligrams, tare_milligrams, opened, lot, location, recorded_at)"
+            + " values ('S 1', 'Fjara', 'Ash', '', 'wool', 'tex 100', 'CONE', 110000, 10000, false, 'A', '', timestamp with time zone '2026-03-14 12:00:00+00')",
+        "insert into plan_version (plan, version, body, author, recorded_at) values ('Scarf', 1, '{}', 'Ida', timestamp with time zone '2026-03-14 12:00:00+00')");
+    try (Store store = Store.open(address)) {
+      Skein skein = store.read(session -> session.skeins().find("S 1")).orElseThrow();
+      assertThat(skein.holds()).isEqualTo(Length.metres(1000));
+      assertThat(skein.turns()).isEmpty();
+      List<String> plans = store.read(session -> session.plans().names());
+      assertThat(plans).containsExactly("Scarf");
+      Map<String, String> settings = store.read(session -> session.settings().all());
+      assertThat(settings).isEmpty();
+    }
+    assertThat(catchThrowableOfType(SQLException.class, () -> Vendor.run(address, "update skein set lot = 'B'")).getSQLState()).isEqualTo("P0001");
   }
 
   private static Stream<Integer> versions(String folder) {

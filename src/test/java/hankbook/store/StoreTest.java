@@ -36,9 +36,11 @@ import hankbook.ledger.Refusal;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.Percentage;
 import hankbook.measure.YarnNumber;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
+import hankbook.yarn.Turns;
 import hankbook.yarn.Weighing;
 import hankbook.yarn.YarnColour;
 import java.nio.file.Path;
@@ -92,6 +94,16 @@ class StoreTest {
         Optional.of(new Length(12_345_678)), Optional.of(new Weighing(new Mass(123_456), new Mass(7_890))), true, "lot 12 b", "shelf 3, left",
         Optional.of(Money.ofMajor(CurrencyUnit.JPY, 4200)), Optional.of(DAY), Optional.empty());
     assertThat(kept(full)).isEqualTo(full);
+  }
+
+  @Test
+  void turnsAndMoistureComeBackAsTheyWentIn() {
+    Skein bare = skein("S 8");
+    Skein measured = new Skein(
+        "S 8", bare.yarn(), "", "silk", Optional.empty(), PackageForm.SKEIN, Optional.empty(), Optional.of(new Turns(450, Length.parse("1.5 yd"))),
+        Optional.of(new Weighing(new Mass(98_500), new Mass(1), Optional.of(Percentage.parse("9.123456789 %")))), false, "", "", Optional.empty(), Optional.empty(), Optional.empty(),
+        Optional.empty());
+    assertThat(kept(measured)).isEqualTo(measured);
   }
 
   @Test

@@ -70,7 +70,7 @@ class StoredTextProperties {
     Skein bare = skein(code);
     Skein skein = new Skein(
         code, new YarnColour(names.get(1), names.get(2)), "", names.get(3), bare.grist(), bare.form(), bare.label(), bare.weighing(), false, names.get(4),
-        names.get(5), bare.cost(), bare.received(), bare.left());
+        names.get(5), bare.cost(), bare.received(), bare.kept());
     Place reserved = new Place.Reserved(names.get(1));
     Entry received = entry(new UUID(id.getMostSignificantBits(), 2), EntryKind.RECEIVE, names.get(2), text, new Transfer(code, MAKER, SHELF, Length.metres(2)));
     Entry promised = entry(id, EntryKind.RESERVE, names.get(3), "", new Transfer(code, SHELF, reserved, Length.metres(1)));

@@ -1,0 +1,57 @@
+package hankbook.allot;
+
+import hankbook.measure.Length;
+import hankbook.measure.Mass;
+import hankbook.measure.Percentage;
+import hankbook.yarn.Doubts;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * By what a check judges: how far each measurement is trusted, when enough is called tight, and what else a weaver may set.
+ *
+ * @param set what was set otherwise than the default, as {@link Setting#tidy} writes it
+ */
+public record Judgement(Map<Setting, String> set) {
+  /** Nothing set. */
+  public static final Judgement DEFAULT = new Judgement(Map.of());
+
+  /**
+   * Keeps what is within the ranges.
+   *
+   * @throws hankbook.measure.Unreadable if something is not
+   */
+  public Judgement {
+    Map<Setting, String> tidied = new EnumMap<>(Setting.class);
+    set.forEach((setting, content) -> tidied.put(setting, setting.tidy(content)));
+    set = Map.copyOf(tidied);
+  }
+
+  /** The same with one setting changed. */
+  public Judgement with(Setting setting, String content) {
+    Map<Setting, String> changed = new EnumMap<>(Setting.class);
+    changed.putAll(set);
+    changed.put(setting, content);
+    return new Judgement(changed);
+  }
+
+  /** What holds, set or default, as text. */
+  public String text(Setting setting) {
+    return set.getOrDefault(setting, setting.standard());
+  }
+
+  /** What holds of a setting that is a percentage. */
+  public Percentage percentage(Setting setting) {
+    return Percentage.parse(text(setting));
+  }
+
+  /** How far measurements are trusted. */
+  public Doubts doubts() {
+    return new Doubts(percentage(Setting.LABEL), Mass.parse(text(Setting.BALANCE)), percentage(Setting.GRIST), percentage(Setting.TURNS));
+  }
+
+  /** The shortest remnant that is woven from. */
+  public Length usefulRemnant() {
+    return Length.parse(text(Setting.REMNANT));
+  }
+}

@@ -1,0 +1,62 @@
+package hankbook.allot;
+
+import hankbook.measure.Unreadable;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
+/** What a weaver may judge otherwise than the program does, each with its default, which is common practice, and its range. */
+public enum Setting {
+  LABEL("label", "uncertainty of a length that is only printed, with no mass to judge it by", SettingRange.percentage("3 %", "0 %", "50 %")),
+  BALANCE("balance", "division of the balance that skeins are weighed on", SettingRange.mass("1 g", "0.001 g", "100 g")),
+  GRIST("grist", "uncertainty of a yarn number, where no sample of the yarn was weighed", SettingRange.percentage("2 %", "0 %", "50 %")),
+  TURNS("turns", "uncertainty of turns counted on a reel", SettingRange.percentage("1 %", "0 %", "50 %")),
+  RISK_LIMIT("riskLimit", "risk of running short over which a yarn is tight", SettingRange.percentage("5 %", "0.01 %", "50 %")),
+  REMNANT("remnant", "shortest remnant of a skein that is still woven from", SettingRange.length("5 m", "0 m", "1000 m")),
+  STAND_IN_GRIST("standInGrist", "how far the grist of a stand-in may lie from the yarn's own", SettingRange.percentage("10 %", "0 %", "100 %"));
+
+  private final String key;
+  private final String words;
+  private final SettingRange<?> range;
+
+  Setting(String key, String words, SettingRange<?> range) {
+    this.key = key;
+    this.words = words;
+    this.range = range;
+  }
+
+  /**
+   * The setting with a key.
+   *
+   * @throws Unreadable if there is none
+   */
+  public static Setting named(String key) {
+    return Arrays.stream(values())
+        .filter(setting -> setting.key.equals(key))
+        .findFirst()
+        .orElseThrow(() -> new Unreadable(key, "one of " + Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", "))));
+  }
+
+  /** By which it is called for and kept; never changed. */
+  public String key() {
+    return key;
+  }
+
+  /** What it is, as a noun phrase. */
+  public String words() {
+    return words;
+  }
+
+  /** What it is where nothing is set. */
+  public String standard() {
+    return range.standard();
+  }
+
+  /**
+   * A content as it is kept.
+   *
+   * @throws Unreadable if it is of another kind, or outside the range
+   */
+  public String tidy(String content) {
+    return range.tidy(content);
+  }
+}

@@ -1,0 +1,42 @@
+package hankbook.cli;
+
+import hankbook.allot.Judgement;
+import hankbook.allot.Setting;
+import hankbook.exchange.BadInput;
+import hankbook.measure.Unreadable;
+import hankbook.store.LedgerUnavailable;
+import hankbook.studio.NotDone;
+import hankbook.studio.Settings;
+import org.jspecify.annotations.NullUnmarked;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** By what the ledger's checks judge. */
+@NullUnmarked
+@Command(name = "settings", description = "What checks judge by: all settings, or one, or set one. They are kept in the ledger.", mixinStandardHelpOptions = true)
+final class SettingsCommand extends LedgerCommand {
+  @Parameters(index = "0", arity = "0..1", paramLabel = "KEY", description = "Which, such as riskLimit.")
+  private String key;
+
+  @Parameters(index = "1", arity = "0..1", paramLabel = "VALUE", description = "What it is to be, such as '2 %%'; default puts it back.")
+  private String value;
+
+  @Override
+  public Integer call() throws BadInput, NotDone, LedgerUnavailable {
+    return ledger().reading(studio -> {
+      Settings settings = new Settings(studio);
+      Judgement judgement = value == null ? settings.judgement() : set(settings);
+      out().println(ledger().json() ? SureJson.settings(judgement) : key == null ? SureReport.settings(judgement) : SureReport.setting(Setting.named(key), judgement));
+      return ExitCode.DONE;
+    });
+  }
+
+  private Judgement set(Settings settings) throws BadInput, NotDone {
+    Setting setting = Setting.named(key);
+    try {
+      return settings.set(setting, value.equals("default") ? setting.standard() : value);
+    } catch (Unreadable unreadable) {
+      throw new BadInput(key + ": " + unreadable.getMessage());
+    }
+  }
+}
