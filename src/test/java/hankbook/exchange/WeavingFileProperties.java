@@ -82,7 +82,7 @@ class WeavingFileProperties {
       return Collections.nCopies(warp.ends().orElseThrow(), warp.order().getFirst().yarn());
     }
     Map<String, YarnColour> byMark = warp.order().stream().collect(Collectors.toMap(OrderEntry::mark, OrderEntry::yarn));
-    return warp.succession().get().runs().flatMap(run -> Collections.nCopies((int) run.count(), byMark.get(run.mark())).stream()).toList();
+    return warp.succession().get().runs(Integer.MAX_VALUE).stream().flatMap(run -> Collections.nCopies((int) run.count(), byMark.get(run.mark())).stream()).toList();
   }
 
   private static WeaveThreads threads(List<Integer> numbers) {
