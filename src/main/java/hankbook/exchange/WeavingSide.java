@@ -4,14 +4,14 @@ import java.util.List;
 
 /** The two sides of a weaving file: the names of their sections. */
 enum WeavingSide {
-  WARP("warp", List.of("threading"), "an end"),
-  WEFT("weft", List.of("treadling", "liftplan"), "a pick");
+  WARP("warp", "threading", "an end"),
+  WEFT("weft", "treadling liftplan", "a pick");
 
   private final String section;
-  private final List<String> courses;
+  private final String courses;
   private final String thread;
 
-  WeavingSide(String section, List<String> courses, String thread) {
+  WeavingSide(String section, String courses, String thread) {
     this.section = section;
     this.courses = courses;
     this.thread = thread;
@@ -23,7 +23,7 @@ enum WeavingSide {
 
   /** The sections that say which shafts or treadles each thread takes. */
   List<String> courses() {
-    return courses;
+    return List.of(courses.split(" "));
   }
 
   String colours() {
