@@ -27,7 +27,7 @@ public record Gear(List<Loom> looms, List<Reed> reeds) {
 
   /** The widest loom, of those equally wide the one with most shafts. */
   public Optional<Loom> widestLoom() {
-    return looms.stream().max(Comparator.comparing(Loom::width).thenComparing(Loom::shafts));
+    return looms.stream().max(Comparator.comparing(Loom::width).thenComparingInt(Loom::shafts));
   }
 
   /** The widest reed whose width is known. */
