@@ -1,7 +1,6 @@
 package hankbook.plan;
 
 import hankbook.measure.Length;
-import hankbook.measure.Sett;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,13 +15,6 @@ public final class PlanVariants {
     Warp old = plan.warp();
     Warp warp =
         new Warp(old.sett(), OptionalInt.of(ends), Optional.of(length), old.endsMultiple(), old.selvedgeEnds(), proportional(old.order(), ends));
-    return new Plan(plan.name(), plan.pieces(), warp, plan.wefts(), plan.allowances(), plan.threads(), plan.dressing());
-  }
-
-  /** With another sett, the ends and the length of the warp as they are given. */
-  static Plan withSett(Plan plan, Sett sett) {
-    Warp old = plan.warp();
-    Warp warp = new Warp(sett, old.ends(), old.length(), old.endsMultiple(), old.selvedgeEnds(), old.order());
     return new Plan(plan.name(), plan.pieces(), warp, plan.wefts(), plan.allowances(), plan.threads(), plan.dressing());
   }
 

@@ -6,6 +6,8 @@ import hankbook.yarn.YarnColour;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A warp that was beamed already and is sleyed again to another sett: the ends stay, and the width moves. Both widths are reckoned from
@@ -45,11 +47,19 @@ public record SettChange(int ends, State before, State after, List<WeftChange> w
    */
   public static SettChange of(Plan plan, Sett sett) {
     Yardage planned = Yardage.of(plan);
-    Plan beamed = PlanVariants.withWarp(plan, planned.width().ends(), planned.warp().total());
-    Plan resleyed = PlanVariants.withSett(beamed, sett);
+    Plan beamed = beamed(plan, planned, plan.warp().sett());
+    Plan resleyed = beamed(plan, planned, sett);
     Yardage before = Yardage.of(beamed);
     Yardage after = Yardage.of(resleyed);
     return new SettChange(before.width().ends(), state(beamed, before), state(resleyed, after), wefts(before, after));
+  }
+
+  /** As many ends, as long as planned, in the order they have: only the sett is another. */
+  private static Plan beamed(Plan plan, Yardage planned, Sett sett) {
+    Warp old = plan.warp();
+    OptionalInt ends = OptionalInt.of(planned.width().ends());
+    Warp warp = new Warp(sett, ends, Optional.of(planned.warp().total()), old.endsMultiple(), old.selvedgeEnds(), old.order());
+    return new Plan(plan.name(), plan.pieces(), warp, plan.wefts(), plan.allowances(), plan.threads(), plan.dressing());
   }
 
   private static State state(Plan plan, Yardage yardage) {
