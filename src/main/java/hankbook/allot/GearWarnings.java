@@ -91,7 +91,7 @@ public final class GearWarnings {
   }
 
   private Optional<Loom> mostShafts() {
-    return gear.looms().stream().max(Comparator.comparing(Loom::shafts).thenComparing(Loom::width));
+    return gear.looms().stream().max(Comparator.comparingInt(Loom::shafts).thenComparing(Loom::width));
   }
 
   private static boolean takesMore(Weave weave, Loom loom) {

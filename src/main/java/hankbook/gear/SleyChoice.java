@@ -20,8 +20,8 @@ public record SleyChoice(Sett wanted, Reed reed, Sley sley) {
   private static final int MOST_IN_A_DENT = 6;
   private static final Comparator<SleyChoice> NEAREST_THEN_SIMPLEST =
       Comparator.comparing((SleyChoice choice) -> choice.off().abs())
-          .thenComparing(choice -> choice.sley.dents())
-          .thenComparing(choice -> choice.sley.fullest())
+          .thenComparingInt(choice -> choice.sley.dents())
+          .thenComparingInt(choice -> choice.sley.fullest())
           .thenComparing(choice -> choice.reed.name());
 
   /** Every way with these reeds in repeats of at most 5 dents with at most 6 ends in each: the nearest first, of equals the simplest. */

@@ -1,7 +1,6 @@
 package hankbook.plan;
 
 import hankbook.measure.Length;
-import hankbook.measure.Sett;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,11 +19,6 @@ public final class PlanVariants {
       return plan.with(old.with(ends, length));
     }
     return plan.with(old.with(ends, length, proportional(counted(old), old.ordered(ends))));
-  }
-
-  /** With another sett, the ends and the length of the warp as they are given. */
-  static Plan withSett(Plan plan, Sett sett) {
-    return plan.with(plan.warp().with(sett));
   }
 
   /** With so many of its only kind of piece. */

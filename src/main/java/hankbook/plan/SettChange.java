@@ -45,11 +45,16 @@ public record SettChange(int ends, State before, State after, List<WeftChange> w
    */
   public static SettChange of(Plan plan, Sett sett) {
     Yardage planned = Yardage.of(plan);
-    Plan beamed = PlanVariants.withWarp(plan, planned.width().ends(), planned.warp().total());
-    Plan resleyed = PlanVariants.withSett(beamed, sett);
+    Plan beamed = beamed(plan, planned, plan.warp().sett());
+    Plan resleyed = beamed(plan, planned, sett);
     Yardage before = Yardage.of(beamed);
     Yardage after = Yardage.of(resleyed);
     return new SettChange(before.width().ends(), state(beamed, before), state(resleyed, after), wefts(before, after));
+  }
+
+  /** As many ends, as long as planned, in the order they have: only the sett is another. */
+  private static Plan beamed(Plan plan, Yardage planned, Sett sett) {
+    return plan.with(plan.warp().with(planned.width().ends(), planned.warp().total()).with(sett));
   }
 
   private static State state(Plan plan, Yardage yardage) {

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hankbook.store.LedgerAddress;
+import hankbook.studio.Plans;
+import hankbook.studio.Receive;
+import hankbook.studio.Studio;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -12,6 +16,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,10 +27,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GearCommandsTest {
   private static final Window NO_WINDOW = (ledger, author) -> Optional.of("There is no window in a test.");
 
+  /** Filled once, then copied for each test. */
+  @TempDir private static Path filled;
+
   @TempDir private Path folder;
 
   private String out = "";
   private String err = "";
+
+  @BeforeAll
+  static void bringIn() throws Exception {
+    try (Studio studio = Studio.open(new LedgerAddress.InFile(filled.resolve("book")), "Ida")) {
+      new Receive(studio).file("imports/stock.csv", Files.readString(Path.of("imports/stock.csv")));
+      new Plans(studio).add("quay-towels.json", Files.readString(Path.of("imports/quay-towels.json")), false);
+    }
+  }
+
+  @BeforeEach
+  void copy() throws IOException {
+    Files.copy(filled.resolve("book.mv.db"), folder.resolve("book.mv.db"));
+  }
 
   @Test
   void loomsAreEnteredListedAndPutAway() {
@@ -116,7 +138,6 @@ class GearCommandsTest {
 
   @Test
   void aPlanIsSleyedInTheReedsOfTheStudioAndARefusalGivesTheNumbers() {
-    inLedger("plan", "add", "imports/quay-towels.json");
     inLedger("reed", "add", "12/in", "--width", "60 cm");
     assertThat(inLedger("sley", "Quay towels", "--pattern", "2", "--json")).isZero();
     assertThat(json().get("dents").asInt()).isEqualTo(278);
@@ -130,7 +151,6 @@ class GearCommandsTest {
 
   @Test
   void aBeamedWarpIsSleyedAgainAndThePlanKeptOnlyWhereThatIsSaid() {
-    inLedger("plan", "add", "imports/quay-towels.json");
     assertThat(inLedger("resley", "Quay towels", "11/cm")).isZero();
     String shown = """
         Quay towels: 556 ends stay, and the width moves.
@@ -160,8 +180,7 @@ class GearCommandsTest {
   void aCheckSaysWhatLoomAndReedDoNotGive() throws IOException {
     String towels = Files.readString(Path.of("imports/quay-towels.json")).replaceFirst("\"pieces\"", "\"loom\": \"Table loom\", \"reed\": \"12/in\", \"pieces\"");
     Path file = Files.writeString(folder.resolve("towels.json"), towels);
-    inLedger("receive", "--csv", "imports/stock.csv");
-    inLedger("plan", "add", file.toString());
+    inLedger("plan", "add", file.toString(), "--replace");
     inLedger("loom", "add", "Table loom", "--width", "50 cm", "--waste", "70 cm", "--shafts", "4");
     inLedger("reed", "add", "12/in", "--width", "90 cm");
     assertThat(inLedger("check", "Quay towels", "--json")).isZero();

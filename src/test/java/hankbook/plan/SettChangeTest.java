@@ -37,7 +37,7 @@ class SettChangeTest {
   @Test
   void aPlanThatReckonsItsEndsFromItsPiecesKeepsThem() {
     Piece scarf = new Piece("scarf", 1, Length.metres(2), Length.parse("45 cm"), Length.ZERO, Length.ZERO);
-    Plan plan = new Plan("Scarf", List.of(scarf), warp(OptionalInt.empty(), Optional.empty(), 0), List.of(), shrunk(), 1);
+    Plan plan = new Plan("Scarf", List.of(scarf), warp(Sett.perCentimetre(10), OptionalInt.empty(), Optional.empty(), 0), List.of(), shrunk(), 1);
     SettChange change = SettChange.of(plan, Sett.perCentimetre(8));
     assertThat(change.ends()).isEqualTo(500);
     assertThat(change.after().inReed()).isEqualTo(Length.parse("62.5 cm"));
@@ -50,18 +50,22 @@ class SettChangeTest {
     assertThat(none.after()).isEqualTo(none.before());
     assertThat(none.wefts()).allMatch(weft -> weft.more().isZero());
     SettChange there = SettChange.of(plan(ends, 0), Sett.perCentimetre(other));
-    SettChange back = SettChange.of(PlanVariants.withSett(plan(ends, 0), Sett.perCentimetre(other)), Sett.perCentimetre(10));
+    SettChange back = SettChange.of(plan(Sett.perCentimetre(other), ends, 0), Sett.perCentimetre(10));
     assertThat(back.after()).isEqualTo(there.before());
     assertThat(back.before()).isEqualTo(there.after());
   }
 
   private static Plan plan(int ends, int selvedge) {
-    Weft weft = new Weft(CHALK, Sett.perCentimetre(10), BigFraction.ONE, 1, BigFraction.ONE, Optional.of(Length.metres(1)));
-    return new Plan("Scarf", List.of(), warp(OptionalInt.of(ends), Optional.of(Length.metres(2)), selvedge), List.of(weft), shrunk(), 1);
+    return plan(Sett.perCentimetre(10), ends, selvedge);
   }
 
-  private static Warp warp(OptionalInt ends, Optional<Length> length, int selvedge) {
-    return new Warp(Sett.perCentimetre(10), ends, length, 1, selvedge, List.of(new OrderEntry(CHALK, new OrderEntry.Share(BigFraction.ONE), 1)));
+  private static Plan plan(Sett sett, int ends, int selvedge) {
+    Weft weft = new Weft(CHALK, Sett.perCentimetre(10), BigFraction.ONE, 1, BigFraction.ONE, Optional.of(Length.metres(1)));
+    return new Plan("Scarf", List.of(), warp(sett, OptionalInt.of(ends), Optional.of(Length.metres(2)), selvedge), List.of(weft), shrunk(), 1);
+  }
+
+  private static Warp warp(Sett sett, OptionalInt ends, Optional<Length> length, int selvedge) {
+    return new Warp(sett, ends, length, 1, selvedge, List.of(new OrderEntry(CHALK, new OrderEntry.Share(BigFraction.ONE), 1)));
   }
 
   private static Allowances shrunk() {
