@@ -6,22 +6,28 @@ import java.util.stream.Collectors;
 
 /** What a weaver may judge otherwise than the program does, each with its default, which is common practice, and its range. */
 public enum Setting {
-  LABEL("label", "uncertainty of a length that is only printed, with no mass to judge it by", SettingRange.percentage("3 %", "0 %", "50 %")),
-  BALANCE("balance", "division of the balance that skeins are weighed on", SettingRange.mass("1 g", "0.001 g", "100 g")),
-  GRIST("grist", "uncertainty of a yarn number, where no sample of the yarn was weighed", SettingRange.percentage("2 %", "0 %", "50 %")),
-  TURNS("turns", "uncertainty of turns counted on a reel", SettingRange.percentage("1 %", "0 %", "50 %")),
-  RISK_LIMIT("riskLimit", "risk of running short over which a yarn is tight", SettingRange.percentage("5 %", "0.01 %", "50 %")),
-  REMNANT("remnant", "shortest remnant of a skein that is still woven from", SettingRange.length("5 m", "0 m", "1000 m")),
-  STAND_IN_GRIST("standInGrist", "how far the grist of a stand-in may lie from the yarn's own", SettingRange.percentage("10 %", "0 %", "100 %"));
+  LABEL("label", "uncertainty of a length that is only printed, with no mass to judge it by", SettingKind.PERCENTAGE, "3 %", "0 %", "50 %"),
+  BALANCE("balance", "division of the balance that skeins are weighed on", SettingKind.MASS, "1 g", "0.001 g", "100 g"),
+  GRIST("grist", "uncertainty of a yarn number, where no sample of the yarn was weighed", SettingKind.PERCENTAGE, "2 %", "0 %", "50 %"),
+  TURNS("turns", "uncertainty of turns counted on a reel", SettingKind.PERCENTAGE, "1 %", "0 %", "50 %"),
+  RISK_LIMIT("riskLimit", "risk of running short over which a yarn is tight", SettingKind.PERCENTAGE, "5 %", "0.01 %", "50 %"),
+  REMNANT("remnant", "shortest remnant of a skein that is still woven from", SettingKind.LENGTH, "5 m", "0 m", "1000 m"),
+  STAND_IN_GRIST("standInGrist", "how far the grist of a stand-in may lie from the yarn's own", SettingKind.PERCENTAGE, "10 %", "0 %", "100 %");
 
   private final String key;
   private final String words;
-  private final SettingRange<?> range;
+  private final SettingKind kind;
+  private final String standard;
+  private final String least;
+  private final String most;
 
-  Setting(String key, String words, SettingRange<?> range) {
+  Setting(String key, String words, SettingKind kind, String standard, String least, String most) {
     this.key = key;
     this.words = words;
-    this.range = range;
+    this.kind = kind;
+    this.standard = standard;
+    this.least = least;
+    this.most = most;
   }
 
   /**
@@ -48,7 +54,7 @@ public enum Setting {
 
   /** What it is where nothing is set. */
   public String standard() {
-    return range.standard();
+    return standard;
   }
 
   /**
@@ -57,6 +63,6 @@ public enum Setting {
    * @throws Unreadable if it is of another kind, or outside the range
    */
   public String tidy(String content) {
-    return range.tidy(content);
+    return kind.tidy(content, least, most);
   }
 }

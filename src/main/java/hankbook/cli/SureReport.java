@@ -66,6 +66,9 @@ final class SureReport {
   /** A yarn heavier for its length has fewer metres to the gram. */
   private static String against(Grist own, String number, Grist named) {
     BigFraction ratio = own.tex().divide(named.tex()).subtract(BigFraction.ONE);
+    if (ratio.abs().compareTo(BigFraction.of(1, 1000)) < 0) {
+      return "Its yarn number, " + number + ", says so too.";
+    }
     String much = Exact.plain(ratio.abs().multiply(100), 1) + " %";
     String text = "Its yarn number, " + number + ", says " + named + "; it is " + much + (ratio.signum() < 0 ? " finer." : " heavier.");
     return ratio.abs().compareTo(BigFraction.of(1, 4)) > 0 ? text + " That is much: see that length, mass and yarn number are right." : text;

@@ -123,7 +123,7 @@ public record Skein(
 
   /** The same skein, its yarn's own grist being known or not. */
   public Skein withSample(Optional<GristSample> weighed) {
-    return new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, opened, lot, location, cost, received, kept, weighed);
+    return sample.equals(weighed) ? this : new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, opened, lot, location, cost, received, kept, weighed);
   }
 
   /** Whether the printed length and the weighed one differ by over a tenth of the printed. */

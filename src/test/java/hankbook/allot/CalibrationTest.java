@@ -50,7 +50,7 @@ class CalibrationTest {
     for (int i = 0; i < SHELVES; i++) {
       trials.add(trial());
     }
-    trials.sort(Comparator.comparing(Trial::predicted));
+    trials.sort(Comparator.comparingDouble(Trial::predicted));
     for (int tenth = 0; tenth < 10; tenth++) {
       List<Trial> of = trials.subList(tenth * TENTH, (tenth + 1) * TENTH);
       double predicted = of.stream().mapToDouble(Trial::predicted).average().orElseThrow();
@@ -69,7 +69,7 @@ class CalibrationTest {
     List<Errors> errors = skeins.stream().map(CalibrationTest::errors).toList();
     int ranShort = 0;
     for (int i = 0; i < TRUTHS; i++) {
-      ranShort += truth(free.tenthsOfMillimetre(), errors) < need.tenthsOfMillimetre() ? 1 : 0;
+      ranShort += truth((double) free.tenthsOfMillimetre(), errors) < need.tenthsOfMillimetre() ? 1 : 0;
     }
     return new Trial(cover.chance().chance(), (double) ranShort / TRUTHS);
   }

@@ -1,0 +1,43 @@
+package hankbook.allot;
+
+import hankbook.measure.Length;
+import hankbook.measure.Mass;
+import hankbook.measure.Percentage;
+import hankbook.measure.Unreadable;
+import java.util.Comparator;
+import java.util.function.Function;
+
+/** What kind of thing a setting is. */
+enum SettingKind {
+  PERCENTAGE,
+  MASS,
+  LENGTH;
+
+  /**
+   * A content as it is written down, which is read back to the same.
+   *
+   * @throws Unreadable if it is of another kind, or not from the least to the most
+   */
+  String tidy(String content, String least, String most) {
+    return switch (this) {
+      case PERCENTAGE -> within(content.strip(), least, most, SettingKind::percentage, Comparator.comparing(Percentage::fraction));
+      case MASS -> within(content.strip(), least, most, Mass::parse, Comparator.<Mass>naturalOrder());
+      case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
+    };
+  }
+
+  private static <T> String within(String content, String least, String most, Function<String, T> reader, Comparator<T> order) {
+    T value = reader.apply(content);
+    if (order.compare(value, reader.apply(least)) < 0 || order.compare(value, reader.apply(most)) > 0) {
+      throw new Unreadable(content, "from " + least + " to " + most);
+    }
+    return value.toString();
+  }
+
+  private static Percentage percentage(String text) {
+    if (!text.matches("[0-9. ]*%")) {
+      throw new Unreadable(text, "a percentage such as 3 %");
+    }
+    return Percentage.parse(text);
+  }
+}
