@@ -18,8 +18,9 @@ import picocli.CommandLine.ParameterException;
     version = "Hankbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
-      OpenCommand.class, CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, DraftCommand.class, ReserveCommand.class, ReleaseCommand.class,
-      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class
+      OpenCommand.class, CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
+      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class,
+      OrderCommand.class, SectionsCommand.class, DraftCommand.class
     })
 public final class CommandLineProgram {
   private final Window window;

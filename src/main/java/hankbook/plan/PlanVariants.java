@@ -26,14 +26,12 @@ public final class PlanVariants {
     return plan.with(List.of(new Piece(piece.name(), count, piece.length(), piece.width(), piece.hems(), piece.fringe())));
   }
 
-  /**
-   * With another section in the place of one.
-   *
-   * @param number which, counted from 1
-   */
-  public static Plan withSection(Plan plan, int number, Section changed) {
-    Sections sections = plan.warp().sections().orElseThrow(() -> new IllegalArgumentException("plan has no sections"));
-    return plan.with(plan.warp().with(sections.with(number, changed)));
+  /** With other units, which make its ends; where its order does not account for these, its groups keep their proportion. */
+  public static Plan withSections(Plan plan, Sections sections) {
+    Warp warp = plan.warp();
+    int ordered = warp.ordered(Math.addExact(sections.ends(), warp.selvedgeEnds()));
+    boolean written = warp.succession().isPresent() && warp.succession().get().threads() == ordered;
+    return plan.with(written ? warp.with(sections, warp.order(), warp.succession()) : warp.with(sections, proportional(counted(warp), ordered), Optional.empty()));
   }
 
   /** The order with the counts that are written for it. */

@@ -85,9 +85,9 @@ public record Warp(
     return new Warp(sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.empty());
   }
 
-  /** The same warp with other units, which make its ends. */
-  Warp with(Sections changed) {
+  /** The same warp with other units, which make its ends, in this order. */
+  Warp with(Sections changed, List<OrderEntry> groups, Optional<Succession> written) {
     OptionalInt total = OptionalInt.of(Math.addExact(changed.ends(), selvedgeEnds));
-    return new Warp(sett, total, length, endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.of(changed));
+    return new Warp(sett, total, length, endsMultiple, selvedgeEnds, groups, written, selvedge, Optional.of(changed));
   }
 }

@@ -69,7 +69,7 @@ public record Yardage(Width width, WarpLength warp, List<Need> needs) {
     return joined(needs);
   }
 
-  private static long picksIn(Plan plan, Weft weft, WarpLength warp) {
+  static long picksIn(Plan plan, Weft weft, WarpLength warp) {
     Sett picks = weft.picks();
     BigFraction woven = weft.length().map(length -> length.exactTenths().add(plan.allowances().sampledCloth())).orElse(warp.woven());
     return Exact.roundedUp(picks.threadsIn(woven));

@@ -39,7 +39,7 @@ public record Answer(List<Skein> stock, PlanCheck check) {
     return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
   }
 
-  private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
+  static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
     try {
       return reckoning.get();
     } catch (Unreadable unreadable) {
