@@ -2,6 +2,8 @@ package hankbook.studio;
 
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
@@ -37,6 +39,15 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    */
   public Fit fit() throws BadInput {
     return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
+  }
+
+  /**
+   * What to have beside the warping board.
+   *
+   * @throws BadInput where the warp cannot be divided as wished
+   */
+  public WindingSheet winding(WindingWish wish) throws BadInput {
+    return reckoned(check.plan().name(), () -> WindingSheet.of(check, stock, wish));
   }
 
   private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
