@@ -16,10 +16,12 @@ import java.util.function.Supplier;
  *
  * @param stock every skein, with what of it is free for this plan
  * @param check what it comes to
+ * @param counted the yarn on order that is counted among them as though it had come
  */
-public record Answer(List<Skein> stock, PlanCheck check) {
+public record Answer(List<Skein> stock, PlanCheck check, List<ExpectedSkein> counted) {
   public Answer {
     stock = List.copyOf(stock);
+    counted = List.copyOf(counted);
   }
 
   /**
@@ -29,7 +31,11 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    * @throws BadInput where the plan does not add up
    */
   static Answer of(String source, Plan plan, List<Skein> stock) throws BadInput {
-    return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock)));
+    return of(source, plan, stock, List.of());
+  }
+
+  static Answer of(String source, Plan plan, List<Skein> stock, List<ExpectedSkein> counted) throws BadInput {
+    return new Answer(stock, reckoned(source, () -> PlanCheck.of(plan, stock)), counted);
   }
 
   /**

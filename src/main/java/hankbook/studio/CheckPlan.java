@@ -31,9 +31,21 @@ public final class CheckPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public Answer named(String name) throws BadInput {
-    record Found(Optional<String> text, List<Skein> stock) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Shelf.freeFor(name, session)));
-    return Answer.of(name, plan(name, found.text()), found.stock());
+    return named(name, ExpectedBy.NOTHING);
+  }
+
+  /**
+   * Checks a plan of the ledger as though some of the yarn on order had come.
+   *
+   * @throws BadInput if there is none of that name, it is not finished, or it does not add up
+   */
+  public Answer named(String name, ExpectedBy by) throws BadInput {
+    record Found(Optional<String> text, List<Skein> stock, List<ExpectedSkein> counted) {}
+    Found found = studio.read(session -> {
+      List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
+      return new Found(Plans.text(session, name), Shelf.freeFor(name, ExpectedYarn.everySkein(session, counted)), counted);
+    });
+    return Answer.of(name, plan(name, found.text()), found.stock(), found.counted());
   }
 
   static Answer named(String name, Session session) throws BadInput {
