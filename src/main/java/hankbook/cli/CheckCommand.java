@@ -3,6 +3,7 @@ package hankbook.cli;
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
 import hankbook.store.LedgerUnavailable;
+import hankbook.studio.Answer;
 import hankbook.studio.NotDone;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
@@ -21,7 +22,15 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return asked.print(
-        spec.commandLine().getOut(), (answer, json) -> json ? AnswerFile.write(answer.check(), answer.stock()) : CheckReport.of(answer.check()));
+    return asked.print(spec.commandLine().getOut(), CheckCommand::page);
+  }
+
+  private static String page(Answer answer, boolean json) {
+    if (!json) {
+      return CheckReport.of(answer.check());
+    }
+    return answer.counted().isEmpty()
+        ? AnswerFile.write(answer.check(), answer.stock())
+        : AnswerFile.write(answer.check(), answer.stock(), answer.dues());
   }
 }

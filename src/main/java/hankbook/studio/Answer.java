@@ -8,8 +8,12 @@ import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * A plan held against the skeins that are free for it.
@@ -54,6 +58,11 @@ public record Answer(List<Skein> stock, PlanCheck check, List<ExpectedSkein> cou
    */
   public WindingSheet winding(WindingWish wish) throws BadInput {
     return reckoned(check.plan().name(), () -> WindingSheet.of(check, stock, wish));
+  }
+
+  /** When each skein is expected that was counted and has not come, by its code. */
+  public Map<String, LocalDate> dues() {
+    return counted.stream().collect(Collectors.toMap(coming -> coming.skein().code(), ExpectedSkein::due, (one, _) -> one, LinkedHashMap::new));
   }
 
   private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
