@@ -1,7 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
-import hankbook.plan.EndKind;
+import hankbook.plan.WoundEnd;
 import java.util.List;
 
 /**
@@ -14,7 +14,7 @@ import java.util.List;
  * @param stints which skein feeds which position when, by position and pass; empty where some ends have no skein
  * @param unfed ends that no skein gives
  */
-public record Feed(EndKind kind, int ends, int passes, int threads, List<Stint> stints, int unfed) {
+public record Feed(WoundEnd kind, int ends, int passes, int threads, List<Stint> stints, int unfed) {
   public Feed {
     stints = List.copyOf(stints);
   }

@@ -1,8 +1,8 @@
 package hankbook.allot;
 
-import hankbook.plan.EndKind;
+import hankbook.plan.WoundEnd;
 import hankbook.plan.Pass;
-import hankbook.plan.Run;
+import hankbook.plan.WoundRun;
 import hankbook.plan.Step;
 import hankbook.plan.WarpRuns;
 import java.util.ArrayList;
@@ -18,17 +18,17 @@ import java.util.stream.Stream;
 record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
   /** How the runs of a kind are cut into passes. */
   private record Cut(int threads, boolean evenly) {
-    Step of(Run run) {
+    Step of(WoundRun run) {
       return Step.ofRun(run, threads, evenly);
     }
   }
 
   /** Each run by itself; each kind with the most threads that its own skeins allow. */
   static Laying byRun(WarpRuns runs, SkeinEnds given, int threads) {
-    List<Run> all = Stream.concat(runs.warp().stream(), runs.spare().stream()).toList();
-    Map<EndKind, Cut> cuts = new HashMap<>();
-    for (EndKind kind : kinds(all)) {
-      List<Run> ofKind = all.stream().filter(run -> run.kind().equals(kind)).toList();
+    List<WoundRun> all = Stream.concat(runs.warp().stream(), runs.spare().stream()).toList();
+    Map<WoundEnd, Cut> cuts = new HashMap<>();
+    for (WoundEnd kind : kinds(all)) {
+      List<WoundRun> ofKind = all.stream().filter(run -> run.kind().equals(kind)).toList();
       cuts.put(kind, widest(ofKind, given.of(kind), threads));
     }
     List<Step> warp = runs.warp().stream().map(run -> cuts.get(run.kind()).of(run)).toList();
@@ -36,14 +36,14 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
     return feeding(warp, spare, given).orElseThrow(() -> new IllegalStateException("no skeins for " + cuts + ", wanted those of each kind by itself"));
   }
 
-  private static Set<EndKind> kinds(List<Run> runs) {
-    Set<EndKind> kinds = new LinkedHashSet<>();
+  private static Set<WoundEnd> kinds(List<WoundRun> runs) {
+    Set<WoundEnd> kinds = new LinkedHashSet<>();
     runs.forEach(run -> kinds.add(run.kind()));
     return kinds;
   }
 
   /** The same number of threads in all passes but the last of a run is tried before spreading what is left. */
-  private static Cut widest(List<Run> runs, Map<String, Integer> given, int threads) {
+  private static Cut widest(List<WoundRun> runs, Map<String, Integer> given, int threads) {
     for (int held = threads; held > 1; held--) {
       for (Cut cut : List.of(new Cut(held, false), new Cut(held, true))) {
         if (feeding(runs.stream().map(cut::of).toList(), List.of(), runs.get(0).kind(), given).isPresent()) {
@@ -66,9 +66,9 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
   }
 
   private static Optional<Laying> feeding(List<Step> warp, List<Step> spare, SkeinEnds given) {
-    List<Run> held = Stream.concat(warp.stream(), spare.stream()).flatMap(step -> step.passes().stream()).flatMap(pass -> pass.held().stream()).toList();
+    List<WoundRun> held = Stream.concat(warp.stream(), spare.stream()).flatMap(step -> step.passes().stream()).flatMap(pass -> pass.held().stream()).toList();
     List<Feed> feeds = new ArrayList<>();
-    for (EndKind kind : kinds(held)) {
+    for (WoundEnd kind : kinds(held)) {
       Optional<Feed> feed = feeding(warp, spare, kind, given.of(kind));
       if (feed.isEmpty()) {
         return Optional.empty();
@@ -78,7 +78,7 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
     return Optional.of(new Laying(warp, spare, feeds));
   }
 
-  private static Optional<Feed> feeding(List<Step> warp, List<Step> spare, EndKind kind, Map<String, Integer> given) {
+  private static Optional<Feed> feeding(List<Step> warp, List<Step> spare, WoundEnd kind, Map<String, Integer> given) {
     List<Pass> passes = Stream.concat(warp.stream(), spare.stream()).flatMap(step -> step.passes().stream()).toList();
     List<Integer> held = new ArrayList<>();
     List<Integer> numbers = new ArrayList<>();
@@ -100,11 +100,11 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
   /** Ends of two kinds, single and doubled, may come from one skein, but not in one pass. */
   private boolean feedsEachThreadApart() {
     List<Pass> passes = Stream.concat(warp.stream(), spare.stream()).flatMap(step -> step.passes().stream()).toList();
-    Map<String, EndKind> kinds = new HashMap<>();
+    Map<String, WoundEnd> kinds = new HashMap<>();
     Set<String> ofTwoKinds = new LinkedHashSet<>();
     for (Feed feed : feeds) {
       for (Stint stint : feed.stints()) {
-        EndKind other = kinds.putIfAbsent(stint.skein(), feed.kind());
+        WoundEnd other = kinds.putIfAbsent(stint.skein(), feed.kind());
         if (other != null && !other.equals(feed.kind())) {
           ofTwoKinds.add(stint.skein());
         }

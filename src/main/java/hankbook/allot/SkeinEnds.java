@@ -1,7 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
-import hankbook.plan.EndKind;
+import hankbook.plan.WoundEnd;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.HashMap;
@@ -11,21 +11,21 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** How many ends of each kind each skein gives, as the shares say. */
-record SkeinEnds(Map<EndKind, Map<String, Integer>> ends) {
+record SkeinEnds(Map<WoundEnd, Map<String, Integer>> ends) {
   static SkeinEnds of(List<Share> shares, List<Skein> stock) {
     Map<String, YarnColour> yarns = stock.stream().collect(Collectors.toMap(Skein::code, Skein::yarn));
-    Map<EndKind, Map<String, Integer>> ends = new HashMap<>();
+    Map<WoundEnd, Map<String, Integer>> ends = new HashMap<>();
     for (Share share : shares) {
       YarnColour yarn = yarns.get(share.code());
       if (share.ends() > 0 && yarn != null) {
-        EndKind kind = new EndKind(yarn, new Length(share.warp().tenthsOfMillimetre() / share.ends()));
+        WoundEnd kind = new WoundEnd(yarn, new Length(share.warp().tenthsOfMillimetre() / share.ends()));
         ends.computeIfAbsent(kind, none -> new LinkedHashMap<>()).merge(share.code(), share.ends(), Integer::sum);
       }
     }
     return new SkeinEnds(ends);
   }
 
-  Map<String, Integer> of(EndKind kind) {
+  Map<String, Integer> of(WoundEnd kind) {
     return ends.getOrDefault(kind, Map.of());
   }
 }

@@ -2,7 +2,7 @@ package hankbook.allot;
 
 import hankbook.measure.Length;
 import hankbook.plan.Bout;
-import hankbook.plan.EndKind;
+import hankbook.plan.WoundEnd;
 import hankbook.plan.Pass;
 import hankbook.plan.Step;
 import hankbook.plan.WarpRuns;

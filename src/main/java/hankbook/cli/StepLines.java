@@ -1,7 +1,7 @@
 package hankbook.cli;
 
 import hankbook.plan.Pass;
-import hankbook.plan.Run;
+import hankbook.plan.WoundRun;
 import hankbook.plan.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,7 +74,7 @@ record StepLines(List<Step> steps, int first) {
       String together = pass.held().stream().map(run -> run.ends() + " " + run.kind().yarn()).collect(Collectors.joining(" + "));
       return together + (passes.size() == 1 ? "" : ", each time");
     }
-    Run run = pass.held().get(0);
+    WoundRun run = pass.held().get(0);
     int ends = passes.stream().mapToInt(Pass::ends).sum();
     return (ends == 1 ? "1 end of " : ends + " ends of ") + run.kind().yarn() + together(passes);
   }

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hankbook.allot.Feed;
 import hankbook.allot.WindingSheet;
 import hankbook.plan.Bout;
-import hankbook.plan.Run;
+import hankbook.plan.WoundRun;
 import hankbook.plan.Step;
 import hankbook.yarn.YarnColour;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class WindingFile {
       int behind = pass + step.passes().size();
       ObjectNode node = array.addObject().put("firstPass", pass).put("lastPass", behind - 1).put("ends", step.ends());
       ArrayNode held = node.putArray("held");
-      for (Run run : step.passes().get(0).held()) {
+      for (WoundRun run : step.passes().get(0).held()) {
         yarn(held.addObject(), run.kind().yarn()).put("threads", run.ends());
       }
       node.put("heldLast", step.passes().getLast().ends());

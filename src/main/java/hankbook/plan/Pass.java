@@ -7,18 +7,18 @@ import java.util.List;
  *
  * @param held the ends it lays, side by side; at least one run
  */
-public record Pass(List<Run> held) {
+public record Pass(List<WoundRun> held) {
   public Pass {
     held = List.copyOf(held);
   }
 
   /** All ends it lays. */
   public int ends() {
-    return held.stream().mapToInt(Run::ends).sum();
+    return held.stream().mapToInt(WoundRun::ends).sum();
   }
 
   /** The ends of one kind that it lays. */
-  public int ends(EndKind kind) {
-    return held.stream().filter(run -> run.kind().equals(kind)).mapToInt(Run::ends).sum();
+  public int ends(WoundEnd kind) {
+    return held.stream().filter(run -> run.kind().equals(kind)).mapToInt(WoundRun::ends).sum();
   }
 }

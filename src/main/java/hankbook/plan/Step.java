@@ -24,7 +24,7 @@ public record Step(List<Pass> passes) {
    * @param threads held together, at least 1
    * @param evenly whether all passes of a run hold as nearly the same number as can be, rather than the last what is left
    */
-  public static Step ofRun(Run run, int threads, boolean evenly) {
+  public static Step ofRun(WoundRun run, int threads, boolean evenly) {
     int passes = Math.ceilDiv(run.ends(), threads);
     List<Pass> cut = new ArrayList<>();
     int left = run.ends();
@@ -41,7 +41,7 @@ public record Step(List<Pass> passes) {
    *
    * @param threads held together, at least 1
    */
-  public static List<Step> across(List<Run> runs, int threads) {
+  public static List<Step> across(List<WoundRun> runs, int threads) {
     List<Step> steps = new ArrayList<>();
     List<Pass> alike = new ArrayList<>();
     for (Pass pass : passesAcross(runs, threads)) {
@@ -57,11 +57,11 @@ public record Step(List<Pass> passes) {
     return steps;
   }
 
-  private static List<Pass> passesAcross(List<Run> runs, int threads) {
+  private static List<Pass> passesAcross(List<WoundRun> runs, int threads) {
     List<Pass> passes = new ArrayList<>();
-    List<Run> held = new ArrayList<>();
+    List<WoundRun> held = new ArrayList<>();
     int free = threads;
-    for (Run run : runs) {
+    for (WoundRun run : runs) {
       for (int left = run.ends(); left > 0; ) {
         int taken = Math.min(left, free);
         held.add(run.of(taken));

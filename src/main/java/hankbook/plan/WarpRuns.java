@@ -14,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param warp the runs in the order of the warp; two neighbours are of different kinds
  * @param spare repair ends, which are no part of the order
  */
-public record WarpRuns(List<Run> warp, List<Run> spare) {
+public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
   public WarpRuns {
     warp = List.copyOf(warp);
     spare = List.copyOf(spare);
@@ -29,31 +29,31 @@ public record WarpRuns(List<Run> warp, List<Run> spare) {
     List<OrderEntry> order = plan.warp().order();
     List<Long> ends = WarpOrder.ends(order, yardage.width().ends());
     BigFraction oneThread = yardage.warp().total().exactTenths().multiply(plan.allowances().winding().growth());
-    List<Run> runs = new ArrayList<>();
+    List<WoundRun> runs = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       Length perEnd = Length.ofTenths(oneThread.multiply(order.get(i).strands()), RoundingMode.CEILING);
-      lay(runs, new EndKind(order.get(i).yarn(), perEnd), Math.toIntExact(ends.get(i)));
+      lay(runs, new WoundEnd(order.get(i).yarn(), perEnd), Math.toIntExact(ends.get(i)));
     }
     return new WarpRuns(runs, spare(yardage, runs));
   }
 
   /** Lays ends beside those that lie already. */
-  private static void lay(List<Run> runs, EndKind kind, int ends) {
+  private static void lay(List<WoundRun> runs, WoundEnd kind, int ends) {
     if (ends == 0) {
       return;
     }
     boolean joins = !runs.isEmpty() && runs.getLast().kind().equals(kind);
     int before = joins ? runs.removeLast().ends() : 0;
-    runs.add(new Run(kind, before + ends));
+    runs.add(new WoundRun(kind, before + ends));
   }
 
   /** What is needed of each kind beyond what lies in the order. */
-  private static List<Run> spare(Yardage yardage, List<Run> runs) {
-    Map<EndKind, Integer> over = new LinkedHashMap<>();
+  private static List<WoundRun> spare(Yardage yardage, List<WoundRun> runs) {
+    Map<WoundEnd, Integer> over = new LinkedHashMap<>();
     yardage.needs().stream()
         .filter(need -> need.role() == Need.Role.WARP)
-        .forEach(need -> over.merge(new EndKind(need.yarn(), need.perThread()), Math.toIntExact(need.threads()), Integer::sum));
+        .forEach(need -> over.merge(new WoundEnd(need.yarn(), need.perThread()), Math.toIntExact(need.threads()), Integer::sum));
     runs.forEach(run -> over.merge(run.kind(), -run.ends(), Integer::sum));
-    return over.entrySet().stream().filter(kind -> kind.getValue() > 0).map(kind -> new Run(kind.getKey(), kind.getValue())).toList();
+    return over.entrySet().stream().filter(kind -> kind.getValue() > 0).map(kind -> new WoundRun(kind.getKey(), kind.getValue())).toList();
   }
 }

@@ -14,12 +14,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 class BoutProperties {
-  private static final EndKind ASH = new EndKind(new YarnColour("Fjara", "Ash"), Length.metres(4));
+  private static final WoundEnd ASH = new WoundEnd(new YarnColour("Fjara", "Ash"), Length.metres(4));
 
   /** 690 ends, 3 threads together: 230 passes, 115 there and back of 6 ends; 20 of them fill a bout of 120. So 6 bouts, of 19 or 20 there and back. */
   @Example
   void aWarpIsDividedEvenlyIntoTheFewestBouts() {
-    List<Bout> bouts = Bout.of(Step.ofRun(new Run(ASH, 690), 3, false).passes(), 120);
+    List<Bout> bouts = Bout.of(Step.ofRun(new WoundRun(ASH, 690), 3, false).passes(), 120);
     assertThat(bouts).hasSize(6);
     assertThat(bouts).extracting(Bout::ends).containsExactlyInAnyOrder(114, 114, 114, 114, 114, 120);
     assertThat(bouts.getLast().lastPass()).isEqualTo(230);
@@ -27,7 +27,7 @@ class BoutProperties {
 
   @Example
   void aBoutHoldsAtLeastOnePassThereAndBack() {
-    assertThatThrownBy(() -> Bout.of(Step.ofRun(new Run(ASH, 100), 4, false).passes(), 7))
+    assertThatThrownBy(() -> Bout.of(Step.ofRun(new WoundRun(ASH, 100), 4, false).passes(), 7))
         .isInstanceOf(Unreadable.class)
         .hasMessageContaining("a bout of at least 8 ends, which one pass there and back lays");
   }
@@ -35,7 +35,7 @@ class BoutProperties {
   @Property
   void boutsHoldAllPassesInEvenNumbersAndAreOneInNumberWithTheFewest(
       @ForAll @IntRange(min = 1, max = 400) int ends, @ForAll @IntRange(min = 1, max = 6) int threads, @ForAll @IntRange(min = 12, max = 130) int most) {
-    List<Pass> passes = Step.ofRun(new Run(ASH, ends), threads, false).passes();
+    List<Pass> passes = Step.ofRun(new WoundRun(ASH, ends), threads, false).passes();
     List<Bout> bouts = Bout.of(passes, most);
     assertThat(bouts.stream().mapToInt(Bout::ends).sum()).isEqualTo(ends);
     assertThat(bouts.get(0).firstPass()).isEqualTo(1);

@@ -9,4 +9,4 @@ import hankbook.yarn.YarnColour;
  * @param yarn the yarn and its colour
  * @param perEnd yarn in one end, strands and winding included
  */
-public record EndKind(YarnColour yarn, Length perEnd) {}
+public record WoundEnd(YarnColour yarn, Length perEnd) {}

@@ -8,14 +8,14 @@ import hankbook.measure.Unreadable;
  * @param kind what they are of
  * @param ends how many, at least 1
  */
-public record Run(EndKind kind, int ends) {
-  public Run {
+public record WoundRun(WoundEnd kind, int ends) {
+  public WoundRun {
     if (ends < 1) {
       throw new Unreadable(Integer.toString(ends), "a run of at least 1 end");
     }
   }
 
-  Run of(int some) {
-    return new Run(kind, some);
+  WoundRun of(int some) {
+    return new WoundRun(kind, some);
   }
 }
