@@ -1,6 +1,7 @@
 package hankbook.plan;
 
 import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,6 +16,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param spare repair ends, which are no part of the order
  */
 public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
+  private static final int MOST_ENDS = 20_000;
+
   public WarpRuns {
     warp = List.copyOf(warp);
     spare = List.copyOf(spare);
@@ -24,8 +27,12 @@ public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
    * The runs of a plan; its groups of ends lie as they are listed.
    *
    * @param yardage what the plan takes
+   * @throws Unreadable if there are over 20,000 ends: a sheet for so many helps nobody
    */
   public static WarpRuns of(Plan plan, Yardage yardage) {
+    if (yardage.width().ends() > MOST_ENDS) {
+      throw new Unreadable(yardage.width().ends() + " ends", "a warp of at most " + MOST_ENDS + " ends to wind");
+    }
     List<OrderEntry> order = plan.warp().order();
     List<Long> ends = WarpOrder.ends(order, yardage.width().ends());
     BigFraction oneThread = yardage.warp().total().exactTenths().multiply(plan.allowances().winding().growth());

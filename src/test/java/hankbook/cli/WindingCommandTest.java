@@ -74,6 +74,16 @@ class WindingCommandTest {
   }
 
   @Test
+  void aWarpBeyondAllMeasureHasNoSheet() throws IOException {
+    Path plan = Files.writeString(
+        folder.resolve("sail.json"),
+        "{\"format\": \"hankbook-plan/1\", \"name\": \"Sail\", \"pieces\": [], \"warp\": {\"sett\": \"10/cm\", \"ends\": 20001, \"length\": \"2 m\","
+            + " \"order\": [{\"yarn\": \"Skerry\", \"colour\": \"Chalk\", \"share\": 1}]}, \"weft\": []}");
+    assertThat(run("winding", plan.toString(), "--stock", "imports/stock.csv")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo("Sail: found '20001 ends', wanted a warp of at most 20000 ends to wind");
+  }
+
+  @Test
   void noThreadsAreRefused() {
     assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--threads", "0")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString().strip()).isEqualTo("found '0', wanted threads held together from 1 to 100");

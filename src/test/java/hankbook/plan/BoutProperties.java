@@ -32,6 +32,13 @@ class BoutProperties {
         .hasMessageContaining("a bout of at least 8 ends, which one pass there and back lays");
   }
 
+  @Example
+  void aWarpIsNotDividedIntoMoreBoutsThanAnyoneCounts() {
+    assertThatThrownBy(() -> Bout.of(Step.ofRun(new WoundRun(ASH, 1002), 1, false).passes(), 2))
+        .isInstanceOf(Unreadable.class)
+        .hasMessage("found '2', wanted a bout of more ends, so that there are at most 500 bouts");
+  }
+
   @Property
   void boutsHoldAllPassesInEvenNumbersAndAreOneInNumberWithTheFewest(
       @ForAll @IntRange(min = 1, max = 400) int ends, @ForAll @IntRange(min = 1, max = 6) int threads, @ForAll @IntRange(min = 12, max = 130) int most) {
