@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 
 /** What a weaver may judge otherwise than the program does, each with its default, which is common practice, and its range. */
+@SuppressWarnings("ImmutableEnumChecker") // A range holds functions without a state.
 public enum Setting {
   LABEL("label", "uncertainty of a length that is only printed, with no mass to judge it by", SettingKind.PERCENTAGE, "3 %", "0 %", "50 %"),
   BALANCE("balance", "division of the balance that skeins are weighed on", SettingKind.MASS, "1 g", "0.001 g", "100 g"),

@@ -1,9 +1,9 @@
 package hankbook.cli;
 
-import hankbook.allot.PlanCheck;
 import hankbook.exchange.AnswerFile;
 import hankbook.exchange.BadInput;
 import hankbook.store.LedgerUnavailable;
+import hankbook.studio.Answer;
 import hankbook.studio.NotDone;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.NullUnmarked;
@@ -26,11 +26,16 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return asked.print(
-        spec.commandLine().getOut(), (answer, json) -> json ? AnswerFile.write(answer.check(), answer.stock()) : page(answer.check()));
+    return asked.print(spec.commandLine().getOut(), this::page);
   }
 
-  private String page(PlanCheck check) {
-    return why ? CheckReport.of(check) + System.lineSeparator() + CheckReport.why(check) : CheckReport.of(check);
+  private String page(Answer answer, boolean json) {
+    if (json) {
+      return answer.counted().isEmpty()
+          ? AnswerFile.write(answer.check(), answer.stock())
+          : AnswerFile.write(answer.check(), answer.stock(), answer.dues());
+    }
+    String page = CheckReport.of(answer.check());
+    return why ? page + System.lineSeparator() + CheckReport.why(answer.check()) : page;
   }
 }

@@ -5,6 +5,7 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Answer;
 import hankbook.studio.CheckFiles;
 import hankbook.studio.CheckPlan;
+import hankbook.studio.ExpectedBy;
 import hankbook.studio.NotDone;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -23,6 +24,8 @@ final class PlanAndStock {
   @Option(names = "--stock", paramLabel = "STOCK.csv", description = "The skeins on the shelf, without a ledger.")
   private Path stock;
 
+  @Mixin private CountExpected expected;
+
   @Mixin private LedgerChoice ledger;
 
   /** What is printed of an answer. */
@@ -32,17 +35,24 @@ final class PlanAndStock {
 
   /** Prints a page on the answer, and says to the shell whether a yarn is short. */
   int print(PrintWriter out, Page page) throws BadInput, NotDone, LedgerUnavailable {
+    ExpectedBy by = expected.expectedBy();
+    if (stock != null && expected.isGiven()) {
+      throw new BadInput("--count-expected: found it beside --stock, wanted a plan of the ledger, which knows what is on order");
+    }
     if (stock != null) {
       return print(out, page, CheckFiles.check(Path.of(plan), stock));
     }
     if (plan.endsWith(".json") && Files.exists(Path.of(plan))) {
       throw new BadInput(plan + ": found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name");
     }
-    return ledger.reading(studio -> print(out, page, new CheckPlan(studio).named(plan)));
+    return ledger.reading(studio -> print(out, page, new CheckPlan(studio).named(plan, by)));
   }
 
   private int print(PrintWriter out, Page page, Answer answer) throws BadInput {
     out.println(page.of(answer, ledger.json()));
+    if (!ledger.json()) {
+      ExpectedReport.counted(answer.counted()).forEach(out::println);
+    }
     return answer.check().isShort() ? ExitCode.SHORT : ExitCode.DONE;
   }
 }

@@ -62,6 +62,7 @@ final class Wording {
   /** What happened, in a word or two. */
   static String happened(EntryKind kind) {
     return switch (kind) {
+      case EXPECT -> "Expected";
       case RECEIVE -> "Received";
       case RESERVE -> "Reserved";
       case RELEASE -> "Released";

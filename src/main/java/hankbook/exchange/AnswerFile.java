@@ -14,8 +14,10 @@ import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Writes the answer of a check as one JSON object; metres to four places. */
 public final class AnswerFile {
@@ -24,6 +26,18 @@ public final class AnswerFile {
   /** The answer of a check as text. */
   public static String write(PlanCheck check, List<Skein> stock) {
     return JsonText.of(answer(check, stock));
+  }
+
+  /**
+   * The answer of a check that counted yarn on order, as text.
+   *
+   * @param due when each such skein is expected, by its code
+   */
+  public static String write(PlanCheck check, List<Skein> stock, Map<String, LocalDate> due) {
+    ObjectNode root = answer(check, stock);
+    ArrayNode counted = root.putArray("counted");
+    due.forEach((skein, day) -> counted.addObject().put("skein", skein).put("due", day.toString()));
+    return JsonText.of(root);
   }
 
   /** The answer of a check with what fits, as text. */

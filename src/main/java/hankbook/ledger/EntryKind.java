@@ -15,6 +15,7 @@ import java.util.Set;
 
 /** What was done, and so between which places yarn may have gone. */
 public enum EntryKind {
+  EXPECT,
   RECEIVE,
   RESERVE,
   RELEASE,
@@ -34,6 +35,7 @@ public enum EntryKind {
   /** The ways this kind of entry may move yarn; none for a reversal, which goes back whichever way its original went. */
   public Set<Route> routes() {
     return switch (this) {
+      case EXPECT -> Set.of(new Route(MAKER, ORDERED));
       case RECEIVE -> Set.of(new Route(MAKER, SHELF), new Route(MAKER, ORDERED), new Route(ORDERED, SHELF));
       case RESERVE -> Set.of(new Route(SHELF, RESERVED));
       case RELEASE -> Set.of(new Route(RESERVED, SHELF));

@@ -5,7 +5,7 @@ public sealed interface Place {
   /** Places by sort, leaving out the plan. */
   enum Kind {
     MAKER(false, false),
-    ORDERED(false, false),
+    ORDERED(false, true),
     SHELF(false, true),
     RESERVED(true, true),
     LOOM(true, true),

@@ -34,6 +34,11 @@ public final class BalanceRows {
     return where(BALANCE.PLAN.eq(plan));
   }
 
+  /** What of all skeins is on order. */
+  public Balances onOrder() {
+    return where(BALANCE.PLACE.eq(Place.Kind.ORDERED.name()).and(BALANCE.TENTHS.ne(0L)));
+  }
+
   private Balances where(Condition condition) {
     return new Balances(
         sql.select(BALANCE.SKEIN, BALANCE.PLACE, BALANCE.PLAN, BALANCE.TENTHS)

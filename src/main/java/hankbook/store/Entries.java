@@ -120,6 +120,12 @@ public final class Entries implements Known {
     return recorded(ENTRY.ID.eq(id)).stream().findFirst().map(found -> found.chained().entry());
   }
 
+  /** The entry that put a skein on order and was not taken back. */
+  public Optional<Entry> expecting(String skein) {
+    Condition ofSkein = ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.SKEIN.eq(skein), TRANSFER.TO_PLACE.eq(Place.Kind.ORDERED.name())));
+    return recorded(ENTRY.KIND.eq(EntryKind.EXPECT.name()).and(ofSkein)).stream().map(RecordedEntry::entry).filter(entry -> !isReversed(entry.id())).findFirst();
+  }
+
   @Override
   public boolean isReversed(UUID id) {
     return sql.fetchExists(ENTRY, ENTRY.REVERSES.eq(id));

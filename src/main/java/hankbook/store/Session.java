@@ -32,6 +32,16 @@ public final class Session {
     return new ReedVersions(sql);
   }
 
+  /** When yarn that is on order is expected. */
+  public DueVersions dues() {
+    return new DueVersions(sql);
+  }
+
+  /** In which order plans take their yarn. */
+  public TurnVersions turns() {
+    return new TurnVersions(sql);
+  }
+
   /** What was done. */
   public Entries entries() {
     return new Entries(sql);

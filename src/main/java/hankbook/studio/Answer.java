@@ -3,12 +3,18 @@ package hankbook.studio;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * A plan held against the skeins that are free for it.
@@ -16,10 +22,12 @@ import java.util.function.Supplier;
  * @param stock every skein, with what of it is free for this plan
  * @param check what it comes to
  * @param judgement by which it was judged
+ * @param counted the yarn on order that is counted among them as though it had come
  */
-public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement) {
+public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, List<ExpectedSkein> counted) {
   public Answer {
     stock = List.copyOf(stock);
+    counted = List.copyOf(counted);
   }
 
   /**
@@ -29,7 +37,7 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement) {
    * @throws BadInput where the plan does not add up
    */
   static Answer of(String source, Plan plan, Means means) throws BadInput {
-    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement());
+    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement(), means.counted());
   }
 
   /**
@@ -39,6 +47,24 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement) {
    */
   public Fit fit() throws BadInput {
     return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock, judgement));
+  }
+
+  /**
+   * What to have beside the warping board. Where other threads are held than the plan says, the skeins are chosen for those.
+   *
+   * @throws BadInput where the warp cannot be divided as wished
+   */
+  public WindingSheet winding(WindingWish wish) throws BadInput {
+    return reckoned(check.plan().name(), () -> WindingSheet.of(heldTogether(wish.threads()), stock, wish));
+  }
+
+  private PlanCheck heldTogether(int threads) {
+    return threads == check.plan().threads() ? check : PlanCheck.of(check.plan().wound(threads), stock, judgement);
+  }
+
+  /** When each skein is expected that was counted and has not come, by its code. */
+  public Map<String, LocalDate> dues() {
+    return counted.stream().collect(Collectors.toMap(coming -> coming.skein().code(), ExpectedSkein::due, (one, _) -> one, LinkedHashMap::new));
   }
 
   static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {

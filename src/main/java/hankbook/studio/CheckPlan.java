@@ -29,8 +29,17 @@ public final class CheckPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public Answer named(String name) throws BadInput {
+    return named(name, ExpectedBy.NOTHING);
+  }
+
+  /**
+   * Checks a plan of the ledger as though some of the yarn on order had come.
+   *
+   * @throws BadInput if there is none of that name, it is not finished, or it does not add up
+   */
+  public Answer named(String name, ExpectedBy by) throws BadInput {
     record Found(Optional<String> text, Means means) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Means.of(session, name)));
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Means.of(session, name, by)));
     return Answer.of(name, plan(name, found.text()), found.means());
   }
 

@@ -48,7 +48,8 @@ public final class Receive {
       if (there.isEmpty()) {
         session.skeins().add(skein, studio.now());
       }
-      if (there.isEmpty() || (wasTakenBack(session, skein) && session.entries().entry(id).isEmpty())) {
+      boolean comes = there.isPresent() && (wasTakenBack(session, skein) || ExpectedYarn.isOnOrder(session, skein.code()));
+      if (there.isEmpty() || (comes && session.entries().entry(id).isEmpty())) {
         enter(session, id, skein, "");
       }
       return skein;
@@ -77,7 +78,7 @@ public final class Receive {
       } else if (there.isEmpty()) {
         unknown.add(row.skein());
       } else if (there.get().equals(row.skein())) {
-        if (wasTakenBack(session, row.skein())) {
+        if (wasTakenBack(session, row.skein()) || ExpectedYarn.isOnOrder(session, row.skein().code())) {
           again.add(row.skein());
         }
       } else {
@@ -118,7 +119,9 @@ public final class Receive {
 
   private void enter(Session session, UUID id, Skein skein, String note) {
     Length holds = known(session, skein).holds();
-    if (holds.isPositive()) {
+    if (ExpectedYarn.isOnOrder(session, skein.code())) {
+      studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(ExpectedYarn.arrival(session, skein.code())));
+    } else if (holds.isPositive()) {
       Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Shelf(), holds);
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(transfer));
     }

@@ -90,6 +90,9 @@ public final class Recount {
     boolean done = session.entries().entry(skein.id()).isPresent();
     Optional<ShelfSkein> held = Shelf.skein(session, skein.code());
     Length reserved = held.map(ShelfSkein::allReserved).orElse(Length.ZERO);
+    if (ExpectedYarn.isOnOrder(session, skein.code())) {
+      throw NotDone.because(skein.code() + " is still on order; say that it arrived before it is measured.");
+    }
     if (found.compareTo(reserved) < 0) {
       throw NotDone.because(
           "Of " + skein.code() + " " + reserved + " are reserved for plans, more than the " + found + " that were found; release what lacks first, then measure again.");

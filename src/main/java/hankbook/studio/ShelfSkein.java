@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.ledger.Balances;
 import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.store.Remeasurement;
 import hankbook.yarn.Doubts;
@@ -77,6 +78,23 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
     }
     boolean recounted = !balances.at(new Holding(code, new Place.Recount())).isZero();
     return Optional.of(balances.at(new Holding(code, new Place.Maker())).negated()).filter(received -> received.isPositive() && !recounted);
+  }
+
+  /** After some of it was reserved for a plan or released. */
+  ShelfSkein after(Transfer transfer) {
+    Map<String, Length> promised = new TreeMap<>(reserved);
+    Length now = switch (transfer) {
+      case Transfer(String _, Place.Shelf _, Place.Reserved(String plan), Length length) -> {
+        promised.merge(plan, length, Length::plus);
+        yield free.minus(length);
+      }
+      case Transfer(String _, Place.Reserved(String plan), Place.Shelf _, Length length) -> {
+        promised.merge(plan, length.negated(), Length::plus);
+        yield free.plus(length);
+      }
+      default -> throw new IllegalArgumentException(transfer + " neither reserves nor releases");
+    };
+    return new ShelfSkein(skein, now, promised, onLoom);
   }
 
   /** The skein with what of it a plan may use. */

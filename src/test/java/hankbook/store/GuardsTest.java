@@ -21,6 +21,8 @@ import hankbook.yarn.GristSample;
 import hankbook.yarn.Measures;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,13 +69,20 @@ class GuardsTest {
 
   @Test
   void whatIsWrittenIsNeitherAlteredNorDeleted() {
-    for (String table : new String[] {"entry", "transfer", "plan_version"}) {
+    store.write(session -> {
+      session.dues().keep(CORAL, LocalDate.of(2026, 12, 20), "Ida", NOON);
+      session.turns().keep(List.of("Scarf"), "Ida", NOON);
+      return session;
+    });
+    for (String table : new String[] {"entry", "transfer", "plan_version", "due_version", "turn_version"}) {
       assertThat(refused("delete from " + table)).as(table).isEqualTo("P0001");
     }
     assertThat(refused("update entry set note = 'another'")).isEqualTo("P0001");
     assertThat(refused("update entry set hash = hash")).isEqualTo("P0001");
     assertThat(refused("update transfer set tenths = tenths + 1")).isEqualTo("P0001");
     assertThat(refused("update plan_version set body = 'another'")).isEqualTo("P0001");
+    assertThat(refused("update due_version set due = date '2027-01-01'")).isEqualTo("P0001");
+    assertThat(refused("update turn_version set turn = 2")).isEqualTo("P0001");
   }
 
   @Test
@@ -136,6 +145,22 @@ class GuardsTest {
     assertThat(refused(transfer(CORAL, "RESERVED", "Quay towels", "LOOM", "Quay towels", 600_001))).isEqualTo(vendor.checkState);
     assertThat(refused(transfer(CORAL, "RESERVED", "Scarf", "SHELF", "", 1))).isEqualTo(vendor.checkState);
     assertThat(refused("update balance set tenths = -1 where place = 'SHELF'")).isEqualTo(vendor.checkState);
+  }
+
+  @Test
+  void whatWasOrderedArrivesOnce() {
+    String ordered = transfer(CORAL, "MAKER", "", "ORDERED", "", 5);
+    String arrived = transfer(CORAL, "ORDERED", "", "SHELF", "", 5).replace(", 9,", ", 10,");
+    assertThat(refused(ordered, arrived, arrived.replace(", 10,", ", 11,"))).isEqualTo(vendor.checkState);
+    assertThat(refused(arrived)).isEqualTo(vendor.checkState);
+  }
+
+  @Test
+  void anEntryIsOfAKindThatThereIs() {
+    String entry = "insert into entry (id, number, kind, dated, author, note, previous_hash, hash, recorded_at) select cast('00000000-0000-0000-0000-00000000000a' as uuid), 10,"
+        + " '%s', dated, author, 'again', 'p1', 'h1', recorded_at from entry where number = 1";
+    assertThat(refused(entry.formatted("BORROW"))).isEqualTo(vendor.checkState);
+    assertThat(refused(entry.formatted("EXPECT"), entry.formatted("EXPECT"))).as("the first is taken").isEqualTo("23505");
   }
 
   @Test
