@@ -50,7 +50,11 @@ class StockFileTest {
 
   @Test
   void turnsAndMoistureAreColumnsToo() throws BadInput {
-    String text = "code,yarn,colour,fibre,grist,gross,tare,turns,reel,regain\n1,Skerry,Chalk,,,,,(3 x 150),2 m,\n2,Skerry,Chalk,cotton,tex 100,112 g,0 g,,,12 %\n";
+    String text = """
+        code,yarn,colour,fibre,grist,gross,tare,turns,reel,regain
+        1,Skerry,Chalk,,,,,(3 x 150),2 m,
+        2,Skerry,Chalk,cotton,tex 100,112 g,0 g,,,12 %
+        """;
     List<Skein> skeins = StockFile.read("stock.csv", text);
     assertThat(skeins).extracting(Skein::holds).containsExactly(Length.metres(900), Length.metres(1085));
     assertThat(skeins.get(1).measurement().words()).isEqualTo("weight");
@@ -58,8 +62,17 @@ class StockFileTest {
 
   @Test
   void turnsWantTheirReelAndMoistureAWeightOfAFibreThatIsUnderstood() {
-    String text = "code,yarn,colour,fibre,gross,turns,reel,regain\n1,Skerry,Chalk,,,450,,\n2,Skerry,Chalk,,,,2 m,\n3,Skerry,Chalk,,,0,2 m,\n4,Skerry,Chalk,,,9,0 m,\n"
-        + "5,Skerry,Chalk,cotton,,,,12 %\n6,Skerry,Chalk,nettle,90 g,,,12 %\n7,Skerry,Chalk,cotton,90 g,,,120 %\n8,Skerry,Chalk,cotton,90 g,,,damp\n";
+    String text = """
+        code,yarn,colour,fibre,gross,turns,reel,regain
+        1,Skerry,Chalk,,,450,,
+        2,Skerry,Chalk,,,,2 m,
+        3,Skerry,Chalk,,,0,2 m,
+        4,Skerry,Chalk,,,9,0 m,
+        5,Skerry,Chalk,cotton,,,,12 %
+        6,Skerry,Chalk,nettle,90 g,,,12 %
+        7,Skerry,Chalk,cotton,90 g,,,120 %
+        8,Skerry,Chalk,cotton,90 g,,,damp
+        """;
     BadInput bad = catchThrowableOfType(BadInput.class, () -> StockFile.read("stock.csv", text));
     assertThat(bad.faults()).containsExactly(
         "stock.csv, row 2, reel: found nothing, wanted the circumference of the reel that the turns were counted on",
