@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Length;
 import hankbook.plan.Need;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
@@ -9,6 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
  * What to buy of a yarn that is short.
@@ -16,30 +21,45 @@ import java.util.OptionalInt;
  * @param yarn the yarn and its colour
  * @param putUps how many whole put-ups, as large as the one last received; empty where the shelf shows none to judge by, or none is
  *     long enough for an end
+ * @param each what one of them cost when it was last paid for; empty where no price of one as large is known
  */
-public record Purchase(YarnColour yarn, OptionalInt putUps) {
+public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each) {
   private static final int MOST = 1_000;
   private static final Comparator<Skein> NEWEST = Comparator.comparing(skein -> skein.received().orElse(LocalDate.MIN));
 
-  static List<Purchase> of(PlanCheck check, List<Skein> stock) {
-    return check.covers().stream()
-        .filter(cover -> cover.verdict() == Verdict.SHORT)
-        .map(cover -> new Purchase(cover.yarn(), putUps(check, cover.yarn(), stock)))
-        .toList();
+  /** What all of them cost at that price, where it is known. */
+  public Optional<Money> total() {
+    return putUps.isEmpty() ? Optional.empty() : each.map(price -> price.multipliedBy(putUps.getAsInt()));
   }
 
-  private static OptionalInt putUps(PlanCheck check, YarnColour yarn, List<Skein> stock) {
+  static List<Purchase> of(PlanCheck check, List<Skein> stock) {
+    return check.shortYarns().stream().map(yarn -> of(check, yarn, stock)).toList();
+  }
+
+  private static Purchase of(PlanCheck check, YarnColour yarn, List<Skein> stock) {
     List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
-    Optional<Skein> like = putUp(held).or(() -> putUp(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()));
+    List<Skein> ofTheYarn = stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList();
+    List<Skein> shown = putUps(held).isEmpty() ? putUps(ofTheYarn) : putUps(held);
+    Optional<Skein> like = shown.stream().max(NEWEST);
     List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
-    if (like.isEmpty() || YarnCheck.isShort(needs, with(held, yarn, like.get(), MOST))) {
+    OptionalInt count = like.isPresent() ? fewest(needs, held, yarn, like.get()) : OptionalInt.empty();
+    return new Purchase(yarn, count, like.flatMap(putUp -> price(shown, putUp)));
+  }
+
+  private static Optional<Money> price(List<Skein> shown, Skein like) {
+    Predicate<Skein> asLarge = skein -> length(skein).equals(length(like));
+    return shown.stream().filter(asLarge).filter(skein -> skein.cost().isPresent()).max(NEWEST).flatMap(Skein::cost);
+  }
+
+  private static OptionalInt fewest(List<Need> needs, List<Skein> held, YarnColour yarn, Skein like) {
+    if (YarnCheck.isShort(needs, with(held, yarn, like, MOST))) {
       return OptionalInt.empty();
     }
     int lacks = 0;
     int enough = MOST;
     while (enough - lacks > 1) {
       int middle = (lacks + enough) / 2;
-      if (YarnCheck.isShort(needs, with(held, yarn, like.get(), middle))) {
+      if (YarnCheck.isShort(needs, with(held, yarn, like, middle))) {
         lacks = middle;
       } else {
         enough = middle;
@@ -48,8 +68,13 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
     return OptionalInt.of(enough);
   }
 
-  private static Optional<Skein> putUp(List<Skein> skeins) {
-    return skeins.stream().filter(skein -> !skein.opened() && skein.holds().isPositive()).max(NEWEST);
+  /** Skeins that are as they were sold. What another plan has reserved of one does not make it smaller. */
+  private static List<Skein> putUps(List<Skein> skeins) {
+    return skeins.stream().filter(skein -> !skein.opened() && length(skein).isPositive()).toList();
+  }
+
+  private static Length length(Skein skein) {
+    return skein.measurement().length().orElse(Length.ZERO);
   }
 
   private static List<Skein> with(List<Skein> held, YarnColour yarn, Skein like, int count) {
@@ -63,8 +88,8 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
 
   /** No code on the shelf may be taken for a put-up that is not there yet. */
   private static String unusedMark(List<Skein> stock) {
-    int longest = stock.stream().mapToInt(skein -> skein.code().length()).max().orElse(0);
-    return "+".repeat(longest + 1);
+    Stream<String> marks = IntStream.iterate(1, number -> number + 1).mapToObj(number -> number + "+");
+    return marks.filter(mark -> stock.stream().noneMatch(skein -> skein.code().startsWith(mark))).findFirst().orElseThrow();
   }
 
   private static Skein bought(YarnColour yarn, Skein like, String code) {

@@ -32,4 +32,14 @@ public record OrderEntry(YarnColour yarn, Amount amount, int strands) {
       throw new Unreadable(Integer.toString(strands), "strands of at least 1");
     }
   }
+
+  /** The same group of another yarn. */
+  public OrderEntry withYarn(YarnColour other) {
+    return new OrderEntry(other, amount, strands);
+  }
+
+  /** The same group of so many ends. */
+  public OrderEntry withEnds(int ends) {
+    return new OrderEntry(yarn, new Ends(ends), strands);
+  }
 }

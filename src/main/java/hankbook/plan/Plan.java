@@ -30,4 +30,24 @@ public record Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts,
       throw new Unreadable("length", "no length woven in the weft of a plan that has pieces");
     }
   }
+
+  /** The same plan with other pieces. */
+  public Plan withPieces(List<Piece> others) {
+    return new Plan(name, others, warp, wefts, allowances, threads);
+  }
+
+  /** The same plan with another warp. */
+  public Plan withWarp(Warp other) {
+    return new Plan(name, pieces, other, wefts, allowances, threads);
+  }
+
+  /** The same plan with other wefts. */
+  public Plan withWefts(List<Weft> others) {
+    return new Plan(name, pieces, warp, others, allowances, threads);
+  }
+
+  /** The same plan with other allowances. */
+  public Plan withAllowances(Allowances others) {
+    return new Plan(name, pieces, warp, wefts, others, threads);
+  }
 }

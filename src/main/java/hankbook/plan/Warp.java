@@ -36,4 +36,24 @@ public record Warp(Sett sett, OptionalInt ends, Optional<Length> length, int end
       throw new Unreadable("", "an order with at least one yarn");
     }
   }
+
+  /** The same warp at another sett. */
+  public Warp withSett(Sett other) {
+    return new Warp(other, ends, length, endsMultiple, selvedgeEnds, order);
+  }
+
+  /** The same warp with its ends given outright. */
+  public Warp withEnds(int all) {
+    return new Warp(sett, OptionalInt.of(all), length, endsMultiple, selvedgeEnds, order);
+  }
+
+  /** The same warp with its length given outright, or left to the pieces. */
+  public Warp withLength(Optional<Length> other) {
+    return new Warp(sett, ends, other, endsMultiple, selvedgeEnds, order);
+  }
+
+  /** The same warp in another order. */
+  public Warp withOrder(List<OrderEntry> other) {
+    return new Warp(sett, ends, length, endsMultiple, selvedgeEnds, other);
+  }
 }

@@ -29,4 +29,19 @@ public record Weft(YarnColour yarn, Sett picks, BigFraction share, int strands, 
       throw new Unreadable(width.toString(), "a part of the reed's width over 0, to 1");
     }
   }
+
+  /** The same weft of another yarn. */
+  public Weft withYarn(YarnColour other) {
+    return new Weft(other, picks, share, strands, width, length);
+  }
+
+  /** The same weft with other picks. */
+  public Weft withPicks(Sett other) {
+    return new Weft(yarn, other, share, strands, width, length);
+  }
+
+  /** The same weft with another length woven. */
+  public Weft withLength(Optional<Length> other) {
+    return new Weft(yarn, picks, share, strands, width, other);
+  }
 }
