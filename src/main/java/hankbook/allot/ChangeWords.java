@@ -5,7 +5,6 @@ import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Width;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.joda.money.Money;
@@ -26,7 +25,7 @@ final class ChangeWords {
           "Weave each piece " + centimetres(shorter.longestTo()) + " long instead of " + centimetres(shorter.longestFrom()) + ".";
       case Change.ShorterPieces shorter -> "Weave every piece shorter: " + all(shorter.to()) + " instead of " + all(shorter.from()) + ".";
       case Change.ShorterWarp shorter -> "Wind a warp of " + metres(shorter.to()) + " instead of " + metres(shorter.from()) + ".";
-      case Change.FewerPieces fewer -> "Weave only " + fewer.to() + " instead of " + fewer.from() + " of " + fewer.piece() + ".";
+      case Change.FewerPieces fewer -> "Weave only " + fewer.to() + " of " + fewer.piece() + " instead of " + fewer.from() + ".";
       case Change.OtherYarn other -> standIn(other.standIn());
       case Change.Buying buying -> purchase(buying.purchase());
     };
@@ -53,9 +52,12 @@ final class ChangeWords {
   }
 
   private static String purchase(Purchase purchase) {
-    Optional<Money> total = purchase.total();
-    String price = total.isEmpty() ? "the price is not known" : purchase.each().map(each -> each + " each, ").orElse("") + total.get() + " in all";
+    String price = purchase.total().map(total -> purchase.each().map(each -> money(each) + " each, ").orElse("") + money(total) + " in all").orElse("the price is not known");
     return "Buy " + purchase.putUps().orElse(0) + " more of " + purchase.yarn() + ", as large as the last: " + price + ".";
+  }
+
+  private static String money(Money money) {
+    return money.getAmount().toPlainString() + " " + money.getCurrencyUnit();
   }
 
   private static String all(List<Length> lengths) {

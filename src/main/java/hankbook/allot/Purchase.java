@@ -52,20 +52,8 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
   }
 
   private static OptionalInt fewest(List<Need> needs, List<Skein> held, YarnColour yarn, Skein like) {
-    if (YarnCheck.isShort(needs, with(held, yarn, like, MOST))) {
-      return OptionalInt.empty();
-    }
-    int lacks = 0;
-    int enough = MOST;
-    while (enough - lacks > 1) {
-      int middle = (lacks + enough) / 2;
-      if (YarnCheck.isShort(needs, with(held, yarn, like, middle))) {
-        lacks = middle;
-      } else {
-        enough = middle;
-      }
-    }
-    return OptionalInt.of(enough);
+    long lacks = Largest.of(count -> count <= MOST && YarnCheck.isShort(needs, with(held, yarn, like, Math.toIntExact(count))));
+    return lacks < MOST ? OptionalInt.of(Math.toIntExact(lacks + 1)) : OptionalInt.empty();
   }
 
   /** Skeins that are as they were sold. What another plan has reserved of one does not make it smaller. */
