@@ -36,10 +36,15 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
     return check.shortYarns().stream().map(yarn -> of(check, yarn, stock)).toList();
   }
 
+  /** The stock with what is to be bought in it too. */
+  static List<Skein> bought(Purchase purchase, List<Skein> stock) {
+    Skein like = shown(purchase.yarn, stock).stream().max(NEWEST).orElseThrow();
+    return with(stock, purchase.yarn, like, purchase.putUps.orElseThrow());
+  }
+
   private static Purchase of(PlanCheck check, YarnColour yarn, List<Skein> stock) {
     List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
-    List<Skein> ofTheYarn = stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList();
-    List<Skein> shown = putUps(held).isEmpty() ? putUps(ofTheYarn) : putUps(held);
+    List<Skein> shown = shown(yarn, stock);
     Optional<Skein> like = shown.stream().max(NEWEST);
     List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
     OptionalInt count = like.isPresent() ? fewest(needs, held, yarn, like.get()) : OptionalInt.empty();
@@ -54,6 +59,12 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
   private static OptionalInt fewest(List<Need> needs, List<Skein> held, YarnColour yarn, Skein like) {
     long lacks = Largest.of(count -> count <= MOST && YarnCheck.isShort(needs, with(held, yarn, like, Math.toIntExact(count))));
     return lacks < MOST ? OptionalInt.of(Math.toIntExact(lacks + 1)) : OptionalInt.empty();
+  }
+
+  /** What shows how the yarn is put up: skeins of this colour, or of another where there are none. */
+  private static List<Skein> shown(YarnColour yarn, List<Skein> stock) {
+    List<Skein> own = putUps(PlanCheck.skeinsOf(yarn, stock));
+    return own.isEmpty() ? putUps(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()) : own;
   }
 
   /** Skeins that are as they were sold. What another plan has reserved of one does not make it smaller. */

@@ -49,8 +49,13 @@ final class OneStepMore {
   private void closestSett(Fit fit) {
     fit.closestSett().ifPresent(sett -> {
       covered(true, () -> PlanVariants.withSett(plan, sett));
-      isShort(PlanVariants.withSett(plan, new Sett(sett.threads().add(new BigDecimal("0.5")), sett.span())));
+      isShort(PlanVariants.withSett(plan, new Sett(sett.threads().add(halfAThread(sett)), sett.span())));
     });
+  }
+
+  /** To the inch or the centimetre; ten centimetres have five. */
+  private static BigDecimal halfAThread(Sett sett) {
+    return new BigDecimal(sett.span().equals(Length.parse("10 cm")) ? "5" : "0.5");
   }
 
   private void mostPieces(Fit fit) {
@@ -63,7 +68,7 @@ final class OneStepMore {
   private void longestPiece(Fit fit) {
     fit.longestPiece().ifPresent(most -> {
       covered(true, () -> PlanVariants.withPieceLength(plan, most));
-      isShort(PlanVariants.withPieceLength(plan, most.plus(Length.parse("1 cm"))));
+      isShort(PlanVariants.withPieceLength(plan, most.plus(Steps.ofLength(PlanVariants.longestPiece(plan)))));
     });
   }
 
