@@ -146,8 +146,12 @@ public sealed interface Change {
     }
   }
 
-  /** More of the yarn that is short: the plan stays as it is. */
-  record Buying(Purchase purchase) implements Change {
+  /** More of the yarns that are short, at least one: the plan stays as it is. */
+  record Buying(List<Purchase> purchases) implements Change {
+    public Buying {
+      purchases = List.copyOf(purchases);
+    }
+
     @Override
     public BigFraction givenUp() {
       return BigFraction.ZERO;

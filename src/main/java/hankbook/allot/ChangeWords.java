@@ -27,7 +27,7 @@ final class ChangeWords {
       case Change.ShorterWarp shorter -> "Wind a warp of " + metres(shorter.to()) + " instead of " + metres(shorter.from()) + ".";
       case Change.FewerPieces fewer -> "Weave only " + fewer.to() + " of " + fewer.piece() + " instead of " + fewer.from() + ".";
       case Change.OtherYarn other -> standIn(other.standIn());
-      case Change.Buying buying -> purchase(buying.purchase());
+      case Change.Buying buying -> buying(buying.purchases());
     };
   }
 
@@ -51,9 +51,13 @@ final class ChangeWords {
     return heavier.signum() == 0 ? "of the same grist" : percent + (heavier.signum() > 0 ? " heavier" : " lighter");
   }
 
-  private static String purchase(Purchase purchase) {
-    String price = purchase.total().map(total -> purchase.each().map(each -> money(each) + " each, ").orElse("") + money(total) + " in all").orElse("the price is not known");
-    return "Buy " + purchase.putUps().orElse(0) + " more of " + purchase.yarn() + ", as large as the last: " + price + ".";
+  private static String buying(List<Purchase> purchases) {
+    String what = purchases.stream().map(purchase -> purchase.putUps().orElse(0) + " more of " + purchase.yarn() + each(purchase)).collect(Collectors.joining(" and "));
+    return "Buy " + what + ", as large as the last: " + Purchase.total(purchases).map(total -> money(total) + " in all").orElse("the price is not known") + ".";
+  }
+
+  private static String each(Purchase purchase) {
+    return purchase.putUps().orElse(0) > 1 ? purchase.each().map(price -> " at " + money(price)).orElse("") : "";
   }
 
   private static String money(Money money) {

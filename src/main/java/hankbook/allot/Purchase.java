@@ -32,6 +32,13 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
     return putUps.isEmpty() ? Optional.empty() : each.map(price -> price.multipliedBy(putUps.getAsInt()));
   }
 
+  /** What several purchases cost together; empty where a price is not known, or the prices are not all of one currency. */
+  public static Optional<Money> total(List<Purchase> purchases) {
+    List<Money> totals = purchases.stream().flatMap(purchase -> purchase.total().stream()).toList();
+    boolean known = totals.size() == purchases.size() && totals.stream().map(Money::getCurrencyUnit).distinct().count() == 1;
+    return known ? Optional.of(Money.total(totals)) : Optional.empty();
+  }
+
   static List<Purchase> of(PlanCheck check, List<Skein> stock) {
     return check.shortYarns().stream().map(yarn -> of(check, yarn, stock)).toList();
   }

@@ -46,8 +46,7 @@ public final class Remedies {
     List<Remedy> all = new ArrayList<>();
     Lever.of(check).forEach(lever -> all.addAll(remedies.by(lever)));
     standIns.stream().filter(StandIn::covers).forEach(standIn -> all.add(remedies.forOne(new Change.OtherYarn(standIn), standIn.plan(), standIn.place())));
-    purchases.stream().filter(purchase -> purchase.putUps().isPresent()).forEach(
-        purchase -> all.add(remedies.forOne(new Change.Buying(purchase), check.plan(), purchase.yarn())));
+    all.addAll(remedies.byBuying(purchases));
     return all.stream().sorted(Remedy.LEAST_CHANGE_FIRST).toList();
   }
 
@@ -76,6 +75,16 @@ public final class Remedies {
     Plan changed = lever.plan().apply(steps);
     Set<YarnColour> left = left(changed);
     return new Remedy(lever.change().apply(changed), changed, lacking.stream().filter(yarn -> !left.contains(yarn)).toList(), left.isEmpty());
+  }
+
+  private List<Remedy> byBuying(List<Purchase> purchases) {
+    List<Purchase> known = purchases.stream().filter(purchase -> purchase.putUps().isPresent()).toList();
+    List<Remedy> buying = new ArrayList<>();
+    if (known.size() > 1 && known.size() == lacking.size()) {
+      buying.add(new Remedy(new Change.Buying(known), check.plan(), lacking, true));
+    }
+    known.forEach(purchase -> buying.add(forOne(new Change.Buying(List.of(purchase)), check.plan(), purchase.yarn())));
+    return buying;
   }
 
   private Remedy forOne(Change change, Plan plan, YarnColour yarn) {

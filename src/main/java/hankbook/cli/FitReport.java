@@ -45,11 +45,13 @@ final class FitReport {
       lines.add("Longest warp for its " + ends + " ends: none is short enough" + fit.warpAlone().map(FitReport::alone).orElse("."));
     }
     fit.mostWidth().ifPresentOrElse(
-        most -> lines.add("Most ends of its " + metres(warp) + ": " + most.ends() + " of " + ends + ", " + centimetres(most.inReed()) + " in the reed, "
+        most -> lines.add("Most ends of its " + metres(warp) + ": " + most.ends() + ", planned " + ends + "; " + centimetres(most.inReed()) + " in the reed, "
             + centimetres(most.finished(check.plan().allowances())) + " finished"),
         () -> lines.add("Most ends of its " + metres(warp) + ": none are few enough."));
-    fit.closestSett().ifPresent(sett -> lines.add("Closest sett to the same width: " + sett + ", planned " + check.plan().warp().sett()));
-    fit.mostPieces().ifPresent(most -> lines.add("Most pieces: " + most + " of " + check.plan().pieces().stream().mapToInt(Piece::count).sum()));
+    fit.closestSett().ifPresentOrElse(
+        sett -> lines.add("Closest sett to the same width: " + sett + ", planned " + check.plan().warp().sett()),
+        () -> lines.add("Closest sett to the same width: none is open enough."));
+    fit.mostPieces().ifPresent(most -> lines.add("Most pieces: " + most + ", planned " + check.plan().pieces().stream().mapToInt(Piece::count).sum()));
     fit.longestPiece().ifPresent(most -> lines.add(
         (check.plan().pieces().size() > 1 ? "Longest piece, the others in proportion: " : "Longest piece: ") + centimetres(most) + ", planned " + centimetres(PlanVariants.longestPiece(check.plan()))));
     lines.add("At the most nothing is left over: take less where the metres are not sure.");
@@ -74,8 +76,8 @@ final class FitReport {
     lines.add("");
     lines.add("What would make it fit, the least change first:");
     for (Remedy remedy : fit.remedies()) {
-      boolean free = remedy.change() instanceof Change.Buying;
-      lines.add("  " + remedy.words() + (free ? "" : " (" + percent(remedy.change().givenUp()) + ")"));
+      boolean bought = remedy.change() instanceof Change.Buying;
+      lines.add("  " + remedy.words() + (bought ? "" : " (" + percent(remedy.change().givenUp()) + ")"));
     }
     if (fit.remedies().isEmpty()) {
       lines.add("  nothing that the shelf shows.");

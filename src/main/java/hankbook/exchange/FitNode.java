@@ -12,6 +12,7 @@ import hankbook.measure.Length;
 import hankbook.plan.Plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.joda.money.Money;
@@ -68,7 +69,7 @@ final class FitNode {
       case Change.ShorterWarp shorter -> lengths(node, shorter.from(), shorter.to());
       case Change.FewerPieces fewer -> node.put("piece", fewer.piece()).put("from", fewer.from()).put("to", fewer.to());
       case Change.OtherYarn other -> standIn(node, other.standIn());
-      case Change.Buying buying -> purchase(node, buying.purchase());
+      case Change.Buying buying -> buying(node, buying.purchases());
     }
   }
 
@@ -80,6 +81,12 @@ final class FitNode {
     lengths(node, shorter.longestFrom(), shorter.longestTo());
     ArrayNode lengths = node.putArray("lengthsM");
     shorter.to().forEach(length -> lengths.add(length.metres()));
+  }
+
+  private static void buying(ObjectNode node, List<Purchase> purchases) {
+    ArrayNode buy = node.putArray("buy");
+    purchases.forEach(purchase -> purchase(buy.addObject(), purchase));
+    money(node, "total", Purchase.total(purchases));
   }
 
   private static void standIn(ObjectNode node, StandIn standIn) {

@@ -48,7 +48,10 @@ class FitProperties {
   void everyRemedyOfThePlanCuresWhatItSaysAndMakesNothingElseShort(@ForAll("tables") Table table) {
     PlanCheck check = PlanCheck.of(table.plan(), table.stock());
     for (Remedy remedy : Remedies.of(check, table.stock(), StandIns.GRIST_TOLERANCE)) {
-      List<Skein> stock = remedy.change() instanceof Change.Buying(Purchase bought) ? Purchase.bought(bought, table.stock()) : table.stock();
+      List<Skein> stock = table.stock();
+      for (Purchase purchase : remedy.change() instanceof Change.Buying(List<Purchase> bought) ? bought : List.<Purchase>of()) {
+        stock = Purchase.bought(purchase, stock);
+      }
       Set<YarnColour> still = new HashSet<>(check.shortYarns());
       remedy.cures().forEach(still::remove);
       PlanCheck after = PlanCheck.of(remedy.plan(), stock);

@@ -40,7 +40,7 @@ class RemediesTest {
         "Weave 9 cm wide instead of 10 cm: 90 ends, 9 cm in the reed, instead of 100, 10 cm.",
         "Weave each piece 90 cm long instead of 100 cm.",
         "Weave only 3 of scarf instead of 4.",
-        "Buy 1 more of Gorse Gold, as large as the last: 19.00 EUR each, 19.00 EUR in all.");
+        "Buy 1 more of Gorse Gold, as large as the last: 19.00 EUR in all.");
   }
 
   @Test
@@ -78,7 +78,18 @@ class RemediesTest {
         "Weave only 3 of scarf instead of 4.",
         "Open the sett to 9/cm from 10/cm: 90 ends to the same width. That is for Gorse Gold alone.",
         "Weave 8.5/cm picks instead of 10/cm. That is for Selkie Pearl alone.",
-        "Buy 1 more of Gorse Gold, as large as the last: 10.00 EUR each, 10.00 EUR in all. That is for Gorse Gold alone.");
+        "Buy 1 more of Gorse Gold, as large as the last: 10.00 EUR in all. That is for Gorse Gold alone.");
+  }
+
+  @Test
+  void whatTwoShortYarnsCostTogetherHelpsTheWholePlan() throws BadInput {
+    // Warp 500 m of put-ups of 150 m, which hold 30 ends each: 100 ends want 4, one is there. Weft 450 m of put-ups of 300 m.
+    String stock = "G1,Gorse,Gold,,wool,tex 100,skein,150 m,no,10.00 EUR,\nW1,Selkie,Pearl,,silk,tex 50,cone,300 m,no,24.00 EUR,\n";
+    assertThat(words(SCARVES, stock)).contains(
+        "Buy 3 more of Gorse Gold at 10.00 EUR and 1 more of Selkie Pearl, as large as the last: 54.00 EUR in all.",
+        "Buy 3 more of Gorse Gold at 10.00 EUR, as large as the last: 30.00 EUR in all. That is for Gorse Gold alone.");
+    assertThat(words(SCARVES, stock.replace("24.00 EUR", "24.00 SEK"))).contains(
+        "Buy 3 more of Gorse Gold at 10.00 EUR and 1 more of Selkie Pearl, as large as the last: the price is not known.");
   }
 
   @Test
@@ -91,7 +102,7 @@ class RemediesTest {
     List<String> words = words(SCARVES, PLENTY + "G1,Gorse,Plum,,wool,tex 100,skein,600 m,no,21.50 EUR,\n");
     assertThat(words).containsExactly(
         "Take Gorse Plum in the place of Gorse Gold: 600 m free, of the same grist, colour difference unknown.",
-        "Buy 1 more of Gorse Gold, as large as the last: 21.50 EUR each, 21.50 EUR in all.");
+        "Buy 1 more of Gorse Gold, as large as the last: 21.50 EUR in all.");
   }
 
   @Test
