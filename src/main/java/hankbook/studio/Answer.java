@@ -2,6 +2,9 @@ package hankbook.studio;
 
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Remedies;
+import hankbook.allot.Remedy;
+import hankbook.allot.StandIns;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
@@ -37,6 +40,15 @@ public record Answer(List<Skein> stock, PlanCheck check) {
    */
   public Fit fit() throws BadInput {
     return reckoned(check.plan().name(), () -> Fit.of(check.plan(), stock));
+  }
+
+  /**
+   * What would make the plan fit where it is short, the least change first.
+   *
+   * @throws BadInput where its numbers are too large to try others
+   */
+  public List<Remedy> remedies() throws BadInput {
+    return reckoned(check.plan().name(), () -> Remedies.of(check, stock, StandIns.GRIST_TOLERANCE));
   }
 
   private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
