@@ -5,11 +5,13 @@ import hankbook.measure.Sett;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanVariants;
+import hankbook.plan.Succession;
 import hankbook.plan.WarpLength;
 import hankbook.plan.Weft;
 import hankbook.plan.Yardage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.stream.IntStream;
@@ -28,9 +30,12 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
     Plan plan = check.plan();
     List<Lever> levers = new ArrayList<>();
     levers.add(sampling(plan, check.yardage()));
-    levers.add(sett(plan));
+    Optional<Succession> written = plan.warp().succession();
+    if (written.isEmpty()) {
+      levers.add(sett(plan));
+    }
     plan.wefts().stream().map(Weft::picks).distinct().filter(picks -> mayDiffer(plan, picks)).forEach(picks -> levers.add(picks(plan, picks)));
-    levers.add(plan.warp().ends().isPresent() || plan.pieces().isEmpty() ? ends(plan, check.yardage()) : width(plan, check.yardage()));
+    levers.add(written.map(order -> repeats(plan, order, check.yardage())).orElseGet(() -> narrower(plan, check.yardage())));
     if (!plan.pieces().isEmpty()) {
       levers.add(pieceLength(plan));
     }
@@ -39,6 +44,19 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
     }
     IntStream.range(0, plan.pieces().size()).forEach(kind -> levers.add(pieces(plan, kind)));
     return levers;
+  }
+
+  private static Lever narrower(Plan plan, Yardage yardage) {
+    return plan.warp().ends().isPresent() || plan.pieces().isEmpty() ? ends(plan, yardage) : width(plan, yardage);
+  }
+
+  /** A written order is made narrower by whole repeats: cut anywhere else it would not be that order any longer. */
+  private static Lever repeats(Plan plan, Succession written, Yardage yardage) {
+    return new Lever(
+        1,
+        written.repeats(),
+        count -> PlanVariants.withRepeats(plan, count),
+        changed -> narrower(changed, yardage, yardage.width().finished(plan.allowances()), Yardage.of(changed).width().finished(plan.allowances())));
   }
 
   private static Lever sampling(Plan plan, Yardage yardage) {

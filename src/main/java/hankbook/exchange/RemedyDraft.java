@@ -5,7 +5,9 @@ import hankbook.measure.LengthUnit;
 import hankbook.plan.OrderEntry;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
+import hankbook.plan.Succession;
 import hankbook.plan.Weft;
+import hankbook.yarn.YarnColour;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -63,11 +65,34 @@ public final class RemedyDraft {
     length(PlanField.of(PlanPart.WARP, "length"), asked.warp().length(), changed.warp().length());
     OptionalInt ends = changed.warp().ends();
     if (!ends.equals(asked.warp().ends())) {
-      // Ends that sections made cannot stand beside the sections any longer.
-      while (!draft.rows(PlanPart.SECTIONS).isEmpty()) {
-        draft = draft.withoutRow(PlanPart.SECTIONS, 1);
-      }
-      draft = draft.with(PlanField.of(PlanPart.WARP, "endsPerUnit"), "").with(PlanField.of(PlanPart.WARP, "ends"), ends.isPresent() ? Integer.toString(ends.getAsInt()) : "");
+      withoutSections();
+      draft = draft.with(PlanField.of(PlanPart.WARP, "ends"), ends.isPresent() ? Integer.toString(ends.getAsInt()) : "");
+    }
+    if (!changed.warp().succession().equals(asked.warp().succession())) {
+      draft = draft.with(PlanField.of(PlanPart.WARP, "succession"), changed.warp().succession().map(Succession::toString).orElse(""));
+    }
+    changed.warp().selvedge().ifPresent(edge -> {
+      YarnColour before = asked.warp().selvedge().orElseThrow().yarn();
+      text(PlanField.of(PlanPart.SELVEDGE, "yarn"), before.yarn(), edge.yarn().yarn());
+      text(PlanField.of(PlanPart.SELVEDGE, "colour"), before.colour(), edge.yarn().colour());
+    });
+  }
+
+  /** Ends that sections made cannot stand beside the sections any longer. */
+  private void withoutSections() {
+    while (!draft.rows(PlanPart.SECTIONS).isEmpty()) {
+      draft = draft.withoutRow(PlanPart.SECTIONS, 1);
+    }
+    for (String key : List.of("endsPerUnit", "extendLeft", "extendRight")) {
+      draft = draft.with(PlanField.of(PlanPart.WARP, key), "");
+    }
+  }
+
+  /** A mark is written only where it is not the colour's name, or where one was written. */
+  private void mark(PlanField field, String before, String after, String colour) {
+    boolean typed = !draft.text(field).isEmpty();
+    if (typed ? !before.equals(after) : !after.equals(colour)) {
+      draft = draft.with(field, after);
     }
   }
 
@@ -77,6 +102,7 @@ public final class RemedyDraft {
       OrderEntry after = changed.warp().order().get(i);
       text(new PlanField(PlanPart.ORDER, i + 1, "yarn"), before.get(i).yarn().yarn(), after.yarn().yarn());
       text(new PlanField(PlanPart.ORDER, i + 1, "colour"), before.get(i).yarn().colour(), after.yarn().colour());
+      mark(new PlanField(PlanPart.ORDER, i + 1, "mark"), before.get(i).mark(), after.mark(), after.yarn().colour());
       if (after.amount() instanceof OrderEntry.Ends(int ends) && !after.amount().equals(before.get(i).amount())) {
         draft = draft.with(new PlanField(PlanPart.ORDER, i + 1, "ends"), Integer.toString(ends));
       }
@@ -89,6 +115,7 @@ public final class RemedyDraft {
       Weft after = changed.wefts().get(i);
       text(new PlanField(PlanPart.WEFT, i + 1, "yarn"), before.yarn().yarn(), after.yarn().yarn());
       text(new PlanField(PlanPart.WEFT, i + 1, "colour"), before.yarn().colour(), after.yarn().colour());
+      mark(new PlanField(PlanPart.WEFT, i + 1, "mark"), before.mark(), after.mark(), after.yarn().colour());
       text(new PlanField(PlanPart.WEFT, i + 1, "picks"), before.picks(), after.picks());
       length(new PlanField(PlanPart.WEFT, i + 1, "length"), before.length(), after.length());
     }

@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -34,7 +35,27 @@ public final class PlanVariants {
 
   /** With its ends given outright; the width follows. */
   public static Plan withEnds(Plan plan, int ends) {
-    return plan.withWarp(plan.warp().withEnds(ends).withOrder(proportional(plan.warp().order(), ends)));
+    return ordered(plan.withWarp(plan.warp().withEnds(ends)), ends);
+  }
+
+  /** With its ends and warp length given outright. */
+  public static Plan withWarp(Plan plan, int ends, Length length) {
+    return withEnds(withLength(plan, length), ends);
+  }
+
+  /** With other units, which make its ends. */
+  public static Plan withSections(Plan plan, Sections sections) {
+    int ends = Math.addExact(sections.ends(), plan.warp().selvedgeEnds());
+    return ordered(plan.withWarp(plan.warp().with(sections, plan.warp().order(), plan.warp().succession())), ends);
+  }
+
+  /** With the longest repeat of its written order so many times, and its ends given outright to that. */
+  public static Plan withRepeats(Plan plan, long times) {
+    Warp warp = plan.warp();
+    Succession written = warp.succession().orElseThrow().withRepeats(times);
+    int selvedges = warp.selvedge().isPresent() ? warp.selvedgeEnds() : 0;
+    Warp counted = warp.withEnds(Math.toIntExact(written.threads() + selvedges));
+    return plan.withWarp(counted.withOrder(recounted(warp.order(), written, OrderEntry.Ends.class), Optional.of(written)));
   }
 
   /** With another sett to the same width. Ends given outright are given anew, rounded up as ends that a width asks for are. */
@@ -82,9 +103,18 @@ public final class PlanVariants {
 
   /** With one yarn in the place of another, in warp and weft. */
   public static Plan withYarn(Plan plan, YarnColour from, YarnColour to) {
-    UnaryOperator<YarnColour> other = yarn -> yarn.equals(from) ? to : yarn;
-    List<OrderEntry> order = plan.warp().order().stream().map(entry -> entry.withYarn(other.apply(entry.yarn()))).toList();
-    return plan.withWarp(plan.warp().withOrder(order)).withWefts(plan.wefts().stream().map(weft -> weft.withYarn(other.apply(weft.yarn()))).toList());
+    Warp warp = plan.warp();
+    boolean written = warp.succession().isPresent();
+    List<OrderEntry> order = warp.order().stream().map(entry -> entry.yarn().equals(from) ? entry.with(to, mark(entry, from, to, written)) : entry).toList();
+    boolean picked = plan.weftSuccession().isPresent();
+    List<Weft> wefts = plan.wefts().stream().map(weft -> weft.yarn().equals(from) ? weft.with(to, mark(weft, from, to, picked)) : weft).toList();
+    return plan.withWarp(warp.withOrder(order, warp.succession()).withSelvedge(warp.selvedge().map(edge -> edge.yarn().equals(from) ? new Selvedge(to, edge.strands()) : edge)))
+        .withWefts(wefts);
+  }
+
+  /** A written order goes on calling the yarn what it did; else a yarn that was called by its colour is called by the new one. */
+  private static String mark(Marked marked, YarnColour from, YarnColour to, boolean written) {
+    return !written && marked.mark().equals(from.colour()) ? to.colour() : marked.mark();
   }
 
   /** The warp alone. */
@@ -115,7 +145,27 @@ public final class PlanVariants {
   }
 
   private static Plan reordered(Plan plan) {
-    return plan.withWarp(plan.warp().withOrder(proportional(plan.warp().order(), Width.of(plan).ends())));
+    return ordered(plan, Width.of(plan).ends());
+  }
+
+  /** In an order that makes so many ends. A written one that makes them stays: it says more than proportions do. */
+  private static Plan ordered(Plan plan, int ends) {
+    Warp warp = plan.warp();
+    int wanted = warp.ordered(ends);
+    if (warp.succession().isEmpty()) {
+      return plan.withWarp(warp.withOrder(proportional(warp.order(), wanted), Optional.empty()));
+    }
+    Succession written = warp.succession().get();
+    List<OrderEntry> counted = recounted(warp.order(), written, OrderEntry.Amount.class);
+    return written.threads() == wanted ? plan : plan.withWarp(warp.withOrder(proportional(counted, wanted), Optional.empty()));
+  }
+
+  /** The groups with the counts that a written order makes, those whose amount is of a kind. */
+  private static List<OrderEntry> recounted(List<OrderEntry> order, Succession written, Class<? extends OrderEntry.Amount> kind) {
+    Map<String, Long> counts = written.counts();
+    return order.stream()
+        .map(entry -> kind.isInstance(entry.amount()) ? entry.with(new OrderEntry.Ends(Math.toIntExact(counts.getOrDefault(entry.mark(), 0L)))) : entry)
+        .toList();
   }
 
   private static List<OrderEntry> proportional(List<OrderEntry> order, int ends) {
@@ -128,7 +178,7 @@ public final class PlanVariants {
     List<OrderEntry> proportional = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       OrderEntry entry = order.get(i);
-      proportional.add(entry.amount() instanceof OrderEntry.Ends ? entry.withEnds(Math.toIntExact(parts.get(i))) : entry);
+      proportional.add(entry.amount() instanceof OrderEntry.Ends ? entry.with(new OrderEntry.Ends(Math.toIntExact(parts.get(i)))) : entry);
     }
     return proportional;
   }

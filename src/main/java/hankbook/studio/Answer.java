@@ -51,7 +51,7 @@ public record Answer(List<Skein> stock, PlanCheck check) {
     return reckoned(check.plan().name(), () -> Remedies.of(check, stock, StandIns.GRIST_TOLERANCE));
   }
 
-  private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
+  static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
     try {
       return reckoning.get();
     } catch (Unreadable unreadable) {

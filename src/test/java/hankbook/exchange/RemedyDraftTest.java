@@ -28,6 +28,21 @@ class RemedyDraftTest {
        "weft": [{"yarn": "Gorse", "colour": "Gold", "picks": "20/in", "length": "4 yd"}]}
       """;
 
+  private static final String WRITTEN = """
+      {"format": "hankbook-plan/1", "name": "Written",
+       "warp": {"sett": "10/cm", "ends": 108, "length": "6 m", "selvedgeEnds": 4, "selvedge": {"yarn": "Gorse", "colour": "Gold"},
+                "succession": "4 Gold, 12 x (6 Gold, 2 p), 4 Gold",
+                "order": [{"yarn": "Gorse", "colour": "Gold", "ends": 80}, {"yarn": "Gorse", "colour": "Plum", "mark": "p"}]},
+       "weft": [{"yarn": "Gorse", "colour": "Gold", "picks": "9/cm"}, {"yarn": "Selkie", "colour": "Pearl", "picks": "9/cm"}],
+       "weftSuccession": "8 Gold, 2 Pearl"}
+      """;
+  private static final String UNITS = """
+      {"format": "hankbook-plan/1", "name": "Units",
+       "warp": {"sett": "24/in", "endsPerUnit": 6, "extendLeft": 1, "sections": [{"repeats": 2, "units": 20}], "length": "6 yd",
+                "order": [{"yarn": "Gorse", "colour": "Gold", "ends": 200, "mark": "Gold"}, {"yarn": "Gorse", "colour": "Plum", "ends": 46}]},
+       "weft": [{"yarn": "Gorse", "colour": "Gold", "picks": "20/in"}]}
+      """;
+
   static List<UnaryOperator<Plan>> changesOfAnyPlan() {
     return List.of(
         plan -> plan,
@@ -59,6 +74,23 @@ class RemedyDraftTest {
   @MethodSource("changesOfAnyPlan")
   void soDoesOneWithSectionsAndLengthsOfItsOwn(UnaryOperator<Plan> change) throws BadInput {
     readsBack(BLOCKS, change);
+  }
+
+  @ParameterizedTest
+  @MethodSource("changesOfAnyPlan")
+  void soDoesOneWithWrittenOrdersAndOneWithUnitsToTheSide(UnaryOperator<Plan> change) throws BadInput {
+    readsBack(WRITTEN, change);
+    readsBack(UNITS, change);
+  }
+
+  @Test
+  void aWrittenOrderIsMadeNarrowerByWholeRepeats() throws BadInput {
+    readsBack(WRITTEN, plan -> PlanVariants.withRepeats(plan, 9));
+    Plan asked = PlanFile.read("plan", WRITTEN);
+    PlanDraft fewer = RemedyDraft.apply(PlanDraft.of(WRITTEN), asked, PlanVariants.withRepeats(asked, 9));
+    assertThat(fewer.text(PlanField.of(PlanPart.WARP, "succession"))).isEqualTo("4 Gold, 9 x (6 Gold, 2 p), 4 Gold");
+    assertThat(fewer.text(PlanField.of(PlanPart.WARP, "ends"))).isEqualTo("84");
+    assertThat(fewer.text(new PlanField(PlanPart.ORDER, 1, "ends"))).isEqualTo("62");
   }
 
   private static void readsBack(String text, UnaryOperator<Plan> change) throws BadInput {
