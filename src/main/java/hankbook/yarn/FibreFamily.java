@@ -20,17 +20,21 @@ public enum FibreFamily {
   REGENERATED("viscose rayon lyocell modal cupro bamboo acetate"),
   SYNTHETIC("acrylic nylon polyamide polyester elastane polypropylene");
 
-  private final Set<String> fibres;
+  private final String fibres;
 
   FibreFamily(String fibres) {
-    this.fibres = Set.of(fibres.split(" "));
+    this.fibres = fibres;
+  }
+
+  private boolean has(String fibre) {
+    return Arrays.asList(fibres.split(" ")).contains(fibre);
   }
 
   /** The families of the fibres that a text such as {@code wool 70 linen 30} names; empty where it names none that is known. */
   public static Set<FibreFamily> of(String fibre) {
     Set<FibreFamily> families = EnumSet.noneOf(FibreFamily.class);
     for (String word : words(fibre)) {
-      Arrays.stream(values()).filter(family -> family.fibres.contains(word)).forEach(families::add);
+      Arrays.stream(values()).filter(family -> family.has(word)).forEach(families::add);
     }
     return families;
   }
@@ -41,9 +45,10 @@ public enum FibreFamily {
    */
   public static boolean same(String one, String other) {
     Set<FibreFamily> families = of(one);
-    return families.isEmpty() && of(other).isEmpty()
-        ? !words(one).isEmpty() && new TreeSet<>(words(one)).equals(new TreeSet<>(words(other)))
-        : families.equals(of(other));
+    if (!families.isEmpty() || !of(other).isEmpty()) {
+      return families.equals(of(other));
+    }
+    return !words(one).isEmpty() && new TreeSet<>(words(one)).equals(new TreeSet<>(words(other)));
   }
 
   private static List<String> words(String fibre) {
