@@ -72,10 +72,15 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
   private static Lever sett(Plan plan) {
     Sett from = plan.warp().sett();
     return new Lever(
-        1,
+        leastOpen(from),
         Steps.halvesReaching(from),
         count -> PlanVariants.withSett(plan, Steps.sett(count, from)),
         changed -> new Change.OpenerSett(from, changed.warp().sett(), Yardage.of(changed).width().ends()));
+  }
+
+  /** At less than half its sett or picks it would be another cloth; common practice. */
+  private static long leastOpen(Sett from) {
+    return Math.ceilDiv(Steps.halvesReaching(from), 2L);
   }
 
   /** Wefts of other picks to the same width and length would be taken for the same weft once their picks are the same. */
@@ -88,7 +93,7 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
   private static Lever picks(Plan plan, Sett from) {
     int first = IntStream.range(0, plan.wefts().size()).filter(i -> plan.wefts().get(i).picks().equals(from)).findFirst().orElseThrow();
     return new Lever(
-        1,
+        leastOpen(from),
         Steps.halvesReaching(from),
         count -> PlanVariants.withPicks(plan, from, Steps.sett(count, from)),
         changed -> new Change.FewerPicks(from, changed.wefts().get(first).picks()));
