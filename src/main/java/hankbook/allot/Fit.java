@@ -1,28 +1,49 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
-import hankbook.plan.Piece;
+import hankbook.measure.Sett;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanVariants;
+import hankbook.plan.Width;
+import hankbook.plan.Yardage;
 import hankbook.yarn.Skein;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
 
 /**
- * The question turned round: what is the most these skeins cover? Each answer is the largest that the same check does not call short, so
- * one step more is short.
+ * The question turned round: what is the most these skeins cover? Each answer is what the same check does not call short of the plan as
+ * the weaver would then write it, and one step more is short.
  *
- * @param longestWarp for these ends, in whole steps of the plan's rounding, or of a centimetre where it has none
- * @param mostEnds for this warp length, in whole multiples and the selvedges
+ * @param longestWarp for these ends and this width, in whole steps of the plan's rounding, or of a centimetre where it has none; zero
+ *     where none is short enough
+ * @param warpAlone where a weft is short whatever the length of the warp: the longest warp if that weft were there
+ * @param mostEnds for this warp length, in whole multiples and the selvedges; 0 where none are few enough
+ * @param mostWidth the width of the most ends
+ * @param closestSett to the same width, in half threads to the inch or centimetre
  * @param mostPieces all else held; empty where the plan has no pieces, more than one kind, or a warp length of its own
+ * @param longestPiece the finished length of the longest piece, the others in proportion, in whole centimetres or half inches; empty
+ *     where the plan has no pieces, or none are short enough
  * @param buy what covers each yarn that is short
+ * @param remedies what would make a short plan fit, the least change first
+ * @param standIns what of the shelf could stand in for each short yarn, the largest first
  */
-public record Fit(Length longestWarp, int mostEnds, OptionalLong mostPieces, List<Purchase> buy) {
-  private static final Length CENTIMETRE = Length.parse("1 cm");
-
+public record Fit(
+    Length longestWarp,
+    Optional<Length> warpAlone,
+    int mostEnds,
+    Optional<Width> mostWidth,
+    Optional<Sett> closestSett,
+    OptionalLong mostPieces,
+    Optional<Length> longestPiece,
+    List<Purchase> buy,
+    List<Remedy> remedies,
+    List<StandIn> standIns) {
   public Fit {
     buy = List.copyOf(buy);
+    remedies = List.copyOf(remedies);
+    standIns = List.copyOf(standIns);
   }
 
   /** The most of everything, for a plan and the skeins that are free, with nothing set. */
@@ -30,46 +51,73 @@ public record Fit(Length longestWarp, int mostEnds, OptionalLong mostPieces, Lis
     return of(plan, stock, Judgement.DEFAULT);
   }
 
-  /** The most of everything, for a plan and the skeins that are free. */
+  /**
+   * The most of everything.
+   *
+   * @param plan the plan
+   * @param stock the skeins that are free
+   * @param judgement by which it is judged
+   */
   public static Fit of(Plan plan, List<Skein> stock, Judgement judgement) {
     PlanCheck check = PlanCheck.of(plan, stock, judgement);
-    Length warp = check.yardage().warp().total();
-    int ends = check.yardage().width().ends();
-    Length step = plan.allowances().roundUpTo().isPositive() ? plan.allowances().roundUpTo() : CENTIMETRE;
-    long steps = most(count -> PlanVariants.withWarp(plan, ends, step.times(count)), stock, judgement);
-    int multiple = plan.warp().endsMultiple();
-    int selvedges = plan.warp().selvedgeEnds();
-    long multiples = most(count -> PlanVariants.withWarp(plan, Math.toIntExact(count * multiple + selvedges), warp), stock, judgement);
-    return new Fit(step.times(steps), multiples == 0 ? 0 : Math.toIntExact(multiples * multiple + selvedges), pieces(plan, stock, judgement), Purchase.of(check, stock, judgement));
+    Search search = new Search(plan, stock, judgement);
+    Length longest = search.longestWarp(plan);
+    Length alone = longest.isZero() ? search.longestWarp(PlanVariants.withoutWeft(plan)) : Length.ZERO;
+    Optional<Plan> widest = search.widest();
+    List<Purchase> buy = Purchase.of(check, stock, judgement);
+    List<StandIn> standIns = StandIns.of(check, stock, judgement);
+    return new Fit(
+        longest,
+        Optional.of(alone).filter(Length::isPositive),
+        widest.map(most -> Yardage.of(most).width().ends()).orElse(0),
+        widest.map(most -> Yardage.of(most).width()),
+        search.closestSett(),
+        search.mostPieces(),
+        search.longestPiece(),
+        buy,
+        Remedies.of(check, stock, judgement, standIns, buy),
+        standIns);
   }
 
-  private static OptionalLong pieces(Plan plan, List<Skein> stock, Judgement judgement) {
-    if (plan.pieces().size() != 1 || plan.warp().length().isPresent()) {
-      return OptionalLong.empty();
-    }
-    Piece piece = plan.pieces().get(0);
-    return OptionalLong.of(most(count -> PlanVariants.withPieces(plan, piece, Math.toIntExact(count)), stock, judgement));
-  }
+  private record Search(Plan plan, List<Skein> stock, Judgement judgement) {
+    /** No yarn lies closer. */
+    private static final long MOST_HALVES = 10_000;
 
-  /** The largest count of at least 1 whose plan is not short, or 0: doubled until short, then halved in. More never needs less. */
-  private static long most(LongFunction<Plan> planOf, List<Skein> stock, Judgement judgement) {
-    if (PlanCheck.isShort(planOf.apply(1), stock, judgement)) {
-      return 0;
+    Length longestWarp(Plan of) {
+      Length step = Steps.ofWarp(plan);
+      return step.times(most(steps -> PlanVariants.withLength(of, step.times(steps))));
     }
-    long fits = 1;
-    long tooMany = 2;
-    while (!PlanCheck.isShort(planOf.apply(tooMany), stock, judgement)) {
-      fits = tooMany;
-      tooMany = Math.multiplyExact(tooMany, 2);
+
+    Optional<Plan> widest() {
+      LongFunction<Plan> ofMultiples =
+          count -> PlanVariants.withEnds(plan, Math.toIntExact(Math.addExact(Math.multiplyExact(count, (long) plan.warp().endsMultiple()), plan.warp().selvedgeEnds())));
+      long multiples = most(ofMultiples);
+      return multiples == 0 ? Optional.empty() : Optional.of(ofMultiples.apply(multiples));
     }
-    while (tooMany - fits > 1) {
-      long middle = fits + (tooMany - fits) / 2;
-      if (PlanCheck.isShort(planOf.apply(middle), stock, judgement)) {
-        tooMany = middle;
-      } else {
-        fits = middle;
+
+    Optional<Sett> closestSett() {
+      Sett like = plan.warp().sett();
+      long halves = Largest.of(count -> count <= MOST_HALVES && !PlanCheck.isShort(PlanVariants.withSett(plan, Steps.sett(count, like)), stock, judgement));
+      return halves == 0 ? Optional.empty() : Optional.of(Steps.sett(halves, like));
+    }
+
+    OptionalLong mostPieces() {
+      if (plan.pieces().size() != 1 || plan.warp().length().isPresent()) {
+        return OptionalLong.empty();
       }
+      return OptionalLong.of(most(count -> PlanVariants.withPieces(plan, 0, Math.toIntExact(count))));
     }
-    return fits;
+
+    Optional<Length> longestPiece() {
+      if (plan.pieces().isEmpty()) {
+        return Optional.empty();
+      }
+      Length step = Steps.ofLength(PlanVariants.longestPiece(plan));
+      return Optional.of(step.times(most(count -> PlanVariants.withPieceLength(plan, step.times(count))))).filter(Length::isPositive);
+    }
+
+    private long most(LongFunction<Plan> planOf) {
+      return Largest.of(count -> !PlanCheck.isShort(planOf.apply(count), stock, judgement));
+    }
   }
 }

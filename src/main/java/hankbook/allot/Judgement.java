@@ -54,4 +54,9 @@ public record Judgement(Map<Setting, String> set) {
   public Length usefulRemnant() {
     return Length.parse(text(Setting.REMNANT));
   }
+
+  /** How far the grist of a stand-in may lie from that of the yarn it stands for. */
+  public Percentage standInGrist() {
+    return percentage(Setting.STAND_IN_GRIST);
+  }
 }

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -82,8 +83,14 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
 
   /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */
   static boolean isShort(Plan plan, List<Skein> stock, Judgement judgement) {
+    return shortYarns(plan, stock, judgement).findAny().isPresent();
+  }
+
+  /** The yarns that a check of this plan would call short, in the plan's order, each worked out when it is asked for. */
+  static Stream<YarnColour> shortYarns(Plan plan, List<Skein> stock, Judgement judgement) {
     return needsByYarn(Yardage.of(plan)).entrySet().stream()
-        .anyMatch(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock), judgement.usefulRemnant()));
+        .filter(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock), judgement.usefulRemnant()))
+        .map(Map.Entry::getKey);
   }
 
   static List<Skein> skeinsOf(YarnColour yarn, List<Skein> stock) {
@@ -94,6 +101,11 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
     Map<YarnColour, List<Need>> needs = new LinkedHashMap<>();
     yardage.needs().forEach(need -> needs.computeIfAbsent(need.yarn(), none -> new ArrayList<>()).add(need));
     return needs;
+  }
+
+  /** The yarns that are short. */
+  public List<YarnColour> shortYarns() {
+    return covers.stream().filter(cover -> cover.verdict() == Verdict.SHORT).map(Cover::yarn).toList();
   }
 
   /** Whether a yarn is short. */

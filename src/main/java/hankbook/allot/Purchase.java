@@ -10,6 +10,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
  * What to buy of a yarn that is short.
@@ -17,40 +21,66 @@ import java.util.OptionalInt;
  * @param yarn the yarn and its colour
  * @param putUps how many whole put-ups, as large as the one last received; empty where the shelf shows none to judge by, or none is
  *     long enough for an end
+ * @param each what one of them cost when it was last paid for; empty where no price of one as large is known
  */
-public record Purchase(YarnColour yarn, OptionalInt putUps) {
+public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each) {
   private static final int MOST = 1_000;
   private static final Comparator<Skein> NEWEST = Comparator.comparing(skein -> skein.received().orElse(LocalDate.MIN));
 
+  /** What all of them cost at that price, where it is known. */
+  public Optional<Money> total() {
+    return putUps.isEmpty() ? Optional.empty() : each.map(price -> price.multipliedBy(putUps.getAsInt()));
+  }
+
+  /** What several purchases cost together; empty where a price is not known, or the prices are not all of one currency. */
+  public static Optional<Money> total(List<Purchase> purchases) {
+    List<Money> totals = purchases.stream().flatMap(purchase -> purchase.total().stream()).toList();
+    boolean known = totals.size() == purchases.size() && totals.stream().map(Money::getCurrencyUnit).distinct().count() == 1;
+    return known ? Optional.of(Money.total(totals)) : Optional.empty();
+  }
+
   static List<Purchase> of(PlanCheck check, List<Skein> stock, Judgement judgement) {
-    return check.covers().stream()
-        .filter(cover -> cover.verdict() == Verdict.SHORT)
-        .map(cover -> new Purchase(cover.yarn(), putUps(check, cover.yarn(), stock, judgement.usefulRemnant())))
-        .toList();
+    return check.shortYarns().stream().map(yarn -> of(check, yarn, stock, judgement.usefulRemnant())).toList();
   }
 
-  private static OptionalInt putUps(PlanCheck check, YarnColour yarn, List<Skein> stock, Length usefulRemnant) {
+  /** The stock with what is to be bought in it too. */
+  static List<Skein> bought(Purchase purchase, List<Skein> stock) {
+    Skein like = shown(purchase.yarn, stock).stream().max(NEWEST).orElseThrow();
+    return with(stock, purchase.yarn, like, purchase.putUps.orElseThrow());
+  }
+
+  private static Purchase of(PlanCheck check, YarnColour yarn, List<Skein> stock, Length usefulRemnant) {
     List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
-    Optional<Skein> like = putUp(held).or(() -> putUp(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()));
+    List<Skein> shown = shown(yarn, stock);
+    Optional<Skein> like = shown.stream().max(NEWEST);
     List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
-    if (like.isEmpty() || YarnCheck.isShort(needs, with(held, yarn, like.get(), MOST), usefulRemnant)) {
-      return OptionalInt.empty();
-    }
-    int lacks = 0;
-    int enough = MOST;
-    while (enough - lacks > 1) {
-      int middle = (lacks + enough) / 2;
-      if (YarnCheck.isShort(needs, with(held, yarn, like.get(), middle), usefulRemnant)) {
-        lacks = middle;
-      } else {
-        enough = middle;
-      }
-    }
-    return OptionalInt.of(enough);
+    OptionalInt count = like.isPresent() ? fewest(needs, held, yarn, like.get(), usefulRemnant) : OptionalInt.empty();
+    return new Purchase(yarn, count, like.flatMap(putUp -> price(shown, putUp)));
   }
 
-  private static Optional<Skein> putUp(List<Skein> skeins) {
-    return skeins.stream().filter(skein -> !skein.opened() && skein.holds().isPositive()).max(NEWEST);
+  private static Optional<Money> price(List<Skein> shown, Skein like) {
+    Predicate<Skein> asLarge = skein -> length(skein).equals(length(like));
+    return shown.stream().filter(asLarge).filter(skein -> skein.cost().isPresent()).max(NEWEST).flatMap(Skein::cost);
+  }
+
+  private static OptionalInt fewest(List<Need> needs, List<Skein> held, YarnColour yarn, Skein like, Length usefulRemnant) {
+    long lacks = Largest.of(count -> count <= MOST && YarnCheck.isShort(needs, with(held, yarn, like, Math.toIntExact(count)), usefulRemnant));
+    return lacks < MOST ? OptionalInt.of(Math.toIntExact(lacks + 1)) : OptionalInt.empty();
+  }
+
+  /** What shows how the yarn is put up: skeins of this colour, or of another where there are none. */
+  private static List<Skein> shown(YarnColour yarn, List<Skein> stock) {
+    List<Skein> own = putUps(PlanCheck.skeinsOf(yarn, stock));
+    return own.isEmpty() ? putUps(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()) : own;
+  }
+
+  /** Skeins that are as they were sold. What another plan has reserved of one does not make it smaller. */
+  private static List<Skein> putUps(List<Skein> skeins) {
+    return skeins.stream().filter(skein -> !skein.opened() && length(skein).isPositive()).toList();
+  }
+
+  private static Length length(Skein skein) {
+    return skein.measurement().length().orElse(Length.ZERO);
   }
 
   private static List<Skein> with(List<Skein> held, YarnColour yarn, Skein like, int count) {
@@ -64,8 +94,8 @@ public record Purchase(YarnColour yarn, OptionalInt putUps) {
 
   /** No code on the shelf may be taken for a put-up that is not there yet. */
   private static String unusedMark(List<Skein> stock) {
-    int longest = stock.stream().mapToInt(skein -> skein.code().length()).max().orElse(0);
-    return "+".repeat(longest + 1);
+    Stream<String> marks = IntStream.iterate(1, number -> number + 1).mapToObj(number -> number + "+");
+    return marks.filter(mark -> stock.stream().noneMatch(skein -> skein.code().startsWith(mark))).findFirst().orElseThrow();
   }
 
   private static Skein bought(YarnColour yarn, Skein like, String code) {

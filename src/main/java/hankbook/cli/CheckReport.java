@@ -41,6 +41,9 @@ final class CheckReport {
       lines.add("");
       lines.addAll(check.warnings().stream().map(Warning::text).toList());
     }
+    if (check.isShort()) {
+      lines.add("What would make it fit: see fit.");
+    }
     return String.join(System.lineSeparator(), lines);
   }
 

@@ -1,7 +1,7 @@
 package hankbook.desktop;
 
-import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
 import hankbook.studio.KeptPlan;
@@ -34,8 +34,8 @@ public interface PlanDesk {
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;
 
-  /** The most of a plan that what is free for it covers. */
-  Fit fit(Plan plan) throws BadInput;
+  /** What would make a plan fit on what is free for it, the least change first. */
+  List<Remedy> remedies(Plan plan) throws BadInput;
 
   /** Brings what is reserved for a version of a plan to what its allotment says. */
   void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;

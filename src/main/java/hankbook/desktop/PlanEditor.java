@@ -138,6 +138,11 @@ public final class PlanEditor {
     change(draft.get().with(field, text));
   }
 
+  /** Takes the texts of a changed draft, in several fields at once. */
+  void enter(PlanDraft changed) {
+    change(changed);
+  }
+
   /** The row that was taken away last, until rows change again. */
   ReadOnlyObjectProperty<Optional<Removed>> removedProperty() {
     return removed.getReadOnlyProperty();

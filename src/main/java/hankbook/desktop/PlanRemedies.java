@@ -1,9 +1,11 @@
 package hankbook.desktop;
 
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanPart;
+import hankbook.exchange.RemedyDraft;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +15,22 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** What would make the open plan fit where it is short; each can be tried and put back. */
 final class PlanRemedies {
+  /**
+   * A remedy that was tried.
+   *
+   * @param words what it is, in a sentence
+   * @param before the texts that it changed
+   * @param after what it changed them to
+   */
+  record Tried(String words, PlanDraft before, PlanDraft after) {}
+
   private final PlanDesk desk;
   private final Work work;
   private final PlanEditor editor;
   private final Consumer<Exception> wrong;
   private final Latest latest = new Latest();
   private final ReadOnlyObjectWrapper<List<Remedy>> found = new ReadOnlyObjectWrapper<>(List.of());
-  private final ReadOnlyObjectWrapper<Optional<Remedy.Change>> before = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Tried>> tried = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   PlanRemedies(PlanDesk desk, Work work, PlanEditor editor, Consumer<Exception> wrong) {
     this.desk = desk;
@@ -27,10 +38,10 @@ final class PlanRemedies {
     this.editor = editor;
     this.wrong = wrong;
     editor.answerProperty().subscribe(this::look);
-    editor.openedProperty().subscribe(_ -> before.set(Optional.empty()));
+    editor.openedProperty().subscribe(_ -> tried.set(Optional.empty()));
     editor.draftProperty().subscribe((was, now) -> {
       if (Arrays.stream(PlanPart.values()).anyMatch(part -> was.rows(part).size() != now.rows(part).size())) {
-        before.set(Optional.empty());
+        tried.set(Optional.empty());
       }
     });
   }
@@ -39,37 +50,46 @@ final class PlanRemedies {
     return found.getReadOnlyProperty();
   }
 
-  /** What a remedy that was tried has changed, as it was before. */
-  ReadOnlyObjectProperty<Optional<Remedy.Change>> beforeProperty() {
-    return before.getReadOnlyProperty();
+  /** The remedy that was tried last and can be put back. */
+  ReadOnlyObjectProperty<Optional<Tried>> triedProperty() {
+    return tried.getReadOnlyProperty();
+  }
+
+  /** Whether a remedy lies in the plan, so that it can be tried, and not in what is to be bought. */
+  boolean canBeTried(Remedy remedy) {
+    return editor.answerProperty().get() instanceof PlanAnswer.Reckoned(PlanCheck check) && !remedy.plan().equals(check.plan());
   }
 
   private void look(PlanAnswer answer) {
     found.set(List.of());
     Consumer<List<Remedy>> show = latest.only(found::set);
     if (answer instanceof PlanAnswer.Reckoned(PlanCheck check) && check.isShort()) {
-      PlanDraft draft = editor.draftProperty().get();
-      work.run(() -> remedies(draft, answer, check), show, wrong);
+      work.run(() -> remedies(answer, check), show, wrong);
     }
   }
 
   /** Trying larger and smaller plans takes long, so it is not begun for an answer that was overtaken. */
-  private List<Remedy> remedies(PlanDraft draft, PlanAnswer answer, PlanCheck check) throws BadInput {
-    return editor.isLatest(answer) ? Remedy.of(draft, check, desk.fit(check.plan())) : List.of();
+  private List<Remedy> remedies(PlanAnswer answer, PlanCheck check) throws BadInput {
+    return editor.isLatest(answer) ? desk.remedies(check.plan()) : List.of();
   }
 
-  /** Tries a remedy: the text of its field is changed. */
-  void attempt(Remedy.Change change) {
-    before.set(Optional.of(new Remedy.Change(change.field(), editor.draftProperty().get().text(change.field()))));
-    editor.enter(change.field(), change.text());
-    editor.keep();
+  /** Tries a remedy: the texts of its fields are changed. A remedy for texts that have changed meanwhile is not tried any more. */
+  void attempt(Remedy remedy) {
+    PlanAnswer answer = editor.answerProperty().get();
+    if (answer instanceof PlanAnswer.Reckoned(PlanCheck check) && editor.isLatest(answer)) {
+      PlanDraft before = editor.draftProperty().get();
+      PlanDraft after = RemedyDraft.apply(before, check.plan(), remedy.plan());
+      editor.enter(after);
+      tried.set(Optional.of(new Tried(remedy.words(), before, after)));
+      editor.keep();
+    }
   }
 
   /** Puts back what was there before the last remedy was tried. */
   void putBack() {
-    before.get().ifPresent(change -> {
-      before.set(Optional.empty());
-      editor.enter(change.field(), change.text());
+    tried.get().ifPresent(last -> {
+      tried.set(Optional.empty());
+      editor.enter(editor.draftProperty().get().takingBack(last.before(), last.after()));
       editor.keep();
     });
   }

@@ -1,7 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
-import hankbook.exchange.PlanField;
+import hankbook.allot.Remedy;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -18,28 +18,23 @@ final class RemedyList extends VBox {
     getStyleClass().add("plan-section");
     managedProperty().bind(visibleProperty());
     remedies.foundProperty().subscribe(_ -> show());
-    remedies.beforeProperty().subscribe(_ -> show());
+    remedies.triedProperty().subscribe(_ -> show());
   }
 
   private void show() {
     getChildren().clear();
-    remedies.beforeProperty().get().ifPresent(change -> getChildren().add(row(wasBefore(change), button("Put back", "put-back", remedies::putBack))));
+    remedies.triedProperty().get().ifPresent(tried -> getChildren().add(row("Tried: " + tried.words(), button("Put back", "put-back", remedies::putBack))));
     if (!remedies.foundProperty().get().isEmpty()) {
       Label heading = new Label("What would fit");
       heading.getStyleClass().addAll(Styles.TEXT_BOLD, "plan-heading");
       getChildren().add(heading);
     }
     for (Remedy remedy : remedies.foundProperty().get()) {
-      getChildren().add(remedy.change()
-          .map(change -> row(remedy.words(), button("Try", "try-" + change.field().key(), () -> remedies.attempt(change))))
-          .orElseGet(() -> row(remedy.words())));
+      getChildren().add(remedies.canBeTried(remedy)
+          ? row(remedy.words(), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
+          : row(remedy.words()));
     }
     setVisible(!getChildren().isEmpty());
-  }
-
-  private static String wasBefore(Remedy.Change change) {
-    PlanField field = change.field();
-    return PlanWords.place(field) + (change.text().isEmpty() ? " was empty before." : " was " + change.text() + " before.");
   }
 
   private static Node row(String words, Node... act) {

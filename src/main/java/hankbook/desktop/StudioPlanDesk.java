@@ -1,7 +1,7 @@
 package hankbook.desktop;
 
-import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
@@ -72,8 +72,8 @@ public final class StudioPlanDesk implements PlanDesk {
   }
 
   @Override
-  public Fit fit(Plan plan) throws BadInput {
-    return check.of(plan).fit();
+  public List<Remedy> remedies(Plan plan) throws BadInput {
+    return check.of(plan).remedies();
   }
 
   @Override

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hankbook.allot.Cover;
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Purchase;
 import hankbook.allot.Share;
 import hankbook.allot.Warning;
 import hankbook.measure.Length;
@@ -43,13 +42,7 @@ public final class AnswerFile {
   /** The answer of a check with what fits, as text. */
   public static String write(PlanCheck check, Fit fit, List<Skein> stock) {
     ObjectNode root = answer(check, stock);
-    ObjectNode node = root.putObject("fit").put("longestWarpM", fit.longestWarp().metres()).put("mostEnds", fit.mostEnds());
-    fit.mostPieces().ifPresentOrElse(most -> node.put("mostPieces", most), () -> node.putNull("mostPieces"));
-    ArrayNode buy = node.putArray("buy");
-    for (Purchase purchase : fit.buy()) {
-      ObjectNode bought = yarn(buy.addObject(), purchase.yarn());
-      purchase.putUps().ifPresentOrElse(putUps -> bought.put("putUps", putUps), () -> bought.putNull("putUps"));
-    }
+    FitNode.write(root.putObject("fit"), check.plan(), fit);
     return JsonText.of(root);
   }
 
@@ -107,7 +100,7 @@ public final class AnswerFile {
     }
   }
 
-  private static ObjectNode yarn(ObjectNode node, YarnColour yarn) {
+  static ObjectNode yarn(ObjectNode node, YarnColour yarn) {
     return node.put("yarn", yarn.yarn()).put("colour", yarn.colour());
   }
 }

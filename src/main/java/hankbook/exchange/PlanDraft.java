@@ -84,6 +84,30 @@ public record PlanDraft(Map<PlanPart, List<DraftRow>> rows) {
     return with(part, shorter);
   }
 
+  /**
+   * The same draft with one change taken back, whatever else was typed since. A list that the change gave another number of rows is put
+   * back whole.
+   *
+   * @param before the draft that was changed
+   * @param after what it was changed to
+   */
+  public PlanDraft takingBack(PlanDraft before, PlanDraft after) {
+    PlanDraft back = this;
+    for (PlanPart part : PlanPart.values()) {
+      if (before.rows(part).size() != after.rows(part).size()) {
+        back = back.with(part, before.rows(part));
+        continue;
+      }
+      for (int row = 1; row <= Math.min(rows(part).size(), before.rows(part).size()); row++) {
+        for (String key : part.keys()) {
+          PlanField field = new PlanField(part, row, key);
+          back = before.text(field).equals(after.text(field)) ? back : back.with(field, before.text(field));
+        }
+      }
+    }
+    return back;
+  }
+
   private PlanDraft with(PlanPart part, List<DraftRow> changed) {
     Map<PlanPart, List<DraftRow>> all = new EnumMap<>(rows);
     all.put(part, changed);

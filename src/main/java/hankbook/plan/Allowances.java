@@ -62,4 +62,10 @@ public record Allowances(
   BigFraction sampledCloth() {
     return sampling.exactTenths().divide(warpTakeUp.yarnPerCloth());
   }
+
+  /** The same allowances with another length of warp given to sampling. */
+  public Allowances withSampling(Length other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, other, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
 }

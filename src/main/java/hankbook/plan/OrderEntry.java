@@ -56,4 +56,9 @@ public record OrderEntry(YarnColour yarn, String mark, Amount amount, int strand
   OrderEntry with(Amount changed) {
     return new OrderEntry(yarn, mark, changed, strands, oneLot, repairEnds);
   }
+
+  /** The same group of another yarn, and marked so. */
+  OrderEntry with(YarnColour other, String marked) {
+    return new OrderEntry(other, marked, amount, strands, oneLot, repairEnds);
+  }
 }

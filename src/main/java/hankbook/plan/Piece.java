@@ -25,4 +25,19 @@ public record Piece(String name, int count, Length length, Length width, Length 
       throw new Unreadable(width.toString(), "a finished width over zero");
     }
   }
+
+  /** So many of the same piece. */
+  public Piece withCount(int other) {
+    return new Piece(name, other, length, width, hems, fringe);
+  }
+
+  /** The same piece of another finished length. */
+  public Piece withLength(Length other) {
+    return new Piece(name, count, other, width, hems, fringe);
+  }
+
+  /** The same piece of another finished width. */
+  public Piece withWidth(Length other) {
+    return new Piece(name, count, length, other, hems, fringe);
+  }
 }

@@ -48,13 +48,23 @@ public record Plan(
     return new Plan(name, pieces, warp, wefts, weftSuccession, allowances, together, dressing);
   }
 
-  /** The same plan with another warp. */
-  Plan with(Warp changed) {
-    return new Plan(name, pieces, changed, wefts, weftSuccession, allowances, threads, dressing);
+  /** The same plan with other pieces. */
+  public Plan withPieces(List<Piece> others) {
+    return new Plan(name, others, warp, wefts, weftSuccession, allowances, threads, dressing);
   }
 
-  /** The same plan with other pieces. */
-  Plan with(List<Piece> changed) {
-    return new Plan(name, changed, warp, wefts, weftSuccession, allowances, threads, dressing);
+  /** The same plan with another warp. */
+  public Plan withWarp(Warp other) {
+    return new Plan(name, pieces, other, wefts, weftSuccession, allowances, threads, dressing);
+  }
+
+  /** The same plan with other wefts. */
+  public Plan withWefts(List<Weft> others) {
+    return new Plan(name, pieces, warp, others, weftSuccession, allowances, threads, dressing);
+  }
+
+  /** The same plan with other allowances. */
+  public Plan withAllowances(Allowances others) {
+    return new Plan(name, pieces, warp, wefts, weftSuccession, others, threads, dressing);
   }
 }

@@ -6,6 +6,7 @@ import hankbook.yarn.YarnColour;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A warp that was beamed already and is sleyed again to another sett: the ends stay, and the width moves. Both widths are reckoned from
@@ -54,7 +55,7 @@ public record SettChange(int ends, State before, State after, List<WeftChange> w
 
   /** As many ends, as long as planned, in the order they have: only the sett is another. */
   private static Plan beamed(Plan plan, Yardage planned, Sett sett) {
-    return plan.with(plan.warp().with(planned.width().ends(), planned.warp().total()).with(sett));
+    return plan.withWarp(plan.warp().withEnds(planned.width().ends()).withLength(Optional.of(planned.warp().total())).withSett(sett));
   }
 
   private static State state(Plan plan, Yardage yardage) {

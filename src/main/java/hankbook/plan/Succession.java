@@ -158,4 +158,32 @@ public record Succession(List<SuccessionPart> parts) {
   public String toString() {
     return String.join(", ", parts.stream().map(SuccessionPart::toString).toList());
   }
+
+  /** How often its longest repeat comes, of those that are not themselves in another; 0 where it has none. */
+  public long repeats() {
+    int longest = longestRepeat();
+    return longest < 0 ? 0 : ((Repeat) parts.get(longest)).times();
+  }
+
+  /**
+   * The same order with its longest repeat so many times.
+   *
+   * @param times at least 1
+   */
+  Succession withRepeats(long times) {
+    int longest = longestRepeat();
+    List<SuccessionPart> changed = new ArrayList<>(parts);
+    changed.set(longest, new Repeat(times, ((Repeat) parts.get(longest)).group()));
+    return new Succession(changed);
+  }
+
+  private int longestRepeat() {
+    int longest = -1;
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) instanceof Repeat && (longest < 0 || parts.get(i).threads() > parts.get(longest).threads())) {
+        longest = i;
+      }
+    }
+    return longest;
+  }
 }

@@ -74,25 +74,34 @@ public record Warp(
     return selvedge.isPresent() ? total - selvedgeEnds : total;
   }
 
-  /** The same warp with its ends and length given outright and this order, which is not written. */
-  Warp with(int total, Length given, List<OrderEntry> changed) {
-    return new Warp(
-        sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, changed, Optional.empty(), selvedge, Optional.empty());
-  }
-
-  /** The same warp and written order with its ends and length given outright. */
-  Warp with(int total, Length given) {
-    return new Warp(sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.empty());
-  }
-
-  /** The same warp at another sett. */
-  Warp with(Sett changed) {
-    return new Warp(changed, ends, length, endsMultiple, selvedgeEnds, order, succession, selvedge, sections);
-  }
-
   /** The same warp with other units, which make its ends, in this order. */
   Warp with(Sections changed, List<OrderEntry> groups, Optional<Succession> written) {
     OptionalInt total = OptionalInt.of(Math.addExact(changed.ends(), selvedgeEnds));
     return new Warp(sett, total, length, endsMultiple, selvedgeEnds, groups, written, selvedge, Optional.of(changed));
+  }
+
+  /** The same warp at another sett. */
+  Warp withSett(Sett other) {
+    return new Warp(other, ends, length, endsMultiple, selvedgeEnds, order, succession, selvedge, sections);
+  }
+
+  /** The same warp with its length given outright, or left to the pieces. */
+  Warp withLength(Optional<Length> other) {
+    return new Warp(sett, ends, other, endsMultiple, selvedgeEnds, order, succession, selvedge, sections);
+  }
+
+  /** The same warp with its ends given outright and not by units. */
+  Warp withEnds(int all) {
+    return new Warp(sett, OptionalInt.of(all), length, endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.empty());
+  }
+
+  /** The same warp in another order, which may be written. */
+  Warp withOrder(List<OrderEntry> groups, Optional<Succession> written) {
+    return new Warp(sett, ends, length, endsMultiple, selvedgeEnds, groups, written, selvedge, sections);
+  }
+
+  /** The same warp with other selvedges. */
+  Warp withSelvedge(Optional<Selvedge> other) {
+    return new Warp(sett, ends, length, endsMultiple, selvedgeEnds, order, succession, other, sections);
   }
 }

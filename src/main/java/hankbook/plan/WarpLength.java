@@ -29,6 +29,14 @@ public record WarpLength(Length total, BigFraction woven, Map<WarpPart, Length> 
     }
   }
 
+  /** The warp of a plan: of the length given outright, else as its pieces ask for it. */
+  static WarpLength of(Plan plan) {
+    return plan.warp()
+        .length()
+        .map(given -> given(given, plan.pieces(), plan.allowances()))
+        .orElseGet(() -> forPieces(plan.pieces(), plan.allowances()));
+  }
+
   /** The warp that these pieces ask for, one after the other. */
   public static WarpLength forPieces(List<Piece> pieces, Allowances allowances) {
     Sums sums = Sums.of(pieces, allowances);

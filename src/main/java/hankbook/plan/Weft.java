@@ -50,4 +50,19 @@ public record Weft(
   Passage passage() {
     return new Passage(picks.perTenth(), width, length.orElse(Length.ZERO));
   }
+
+  /** The same weft of another yarn, and marked so. */
+  Weft with(YarnColour other, String marked) {
+    return new Weft(other, marked, picks, share, strands, width, length, oneLot);
+  }
+
+  /** The same weft with other picks. */
+  Weft withPicks(Sett other) {
+    return new Weft(yarn, mark, other, share, strands, width, length, oneLot);
+  }
+
+  /** The same weft with another length woven. */
+  Weft withLength(Optional<Length> other) {
+    return new Weft(yarn, mark, picks, share, strands, width, other, oneLot);
+  }
 }

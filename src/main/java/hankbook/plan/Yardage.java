@@ -30,11 +30,7 @@ public record Yardage(Width width, WarpLength warp, List<Need> needs) {
    */
   public static Yardage of(Plan plan) {
     Width width = Width.of(plan);
-    WarpLength length =
-        plan.warp()
-            .length()
-            .map(given -> WarpLength.given(given, plan.pieces(), plan.allowances()))
-            .orElseGet(() -> WarpLength.forPieces(plan.pieces(), plan.allowances()));
+    WarpLength length = WarpLength.of(plan);
     List<Need> needs = new ArrayList<>(warpNeeds(plan, width.ends(), length.total()));
     needs.addAll(weftNeeds(plan, width, length));
     return new Yardage(width, length, needs);

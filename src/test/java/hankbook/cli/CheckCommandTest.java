@@ -70,6 +70,39 @@ class CheckCommandTest {
   }
 
   @Test
+  void aShortPlanIsSentToFitWhichNamesWhatWouldMakeItFit() throws IOException {
+    run("check", "imports/linen-runner.json", "--stock", "imports/stock.csv");
+    assertThat(out.toString()).contains("What would make it fit: see fit.");
+    assertThat(run("fit", "imports/linen-runner.json", "--stock", "imports/stock.csv")).isEqualTo(ExitCode.SHORT);
+    assertThat(out.toString())
+        .contains("Longest warp for its 530 ends: 5.2 m, 0.02 m less than planned")
+        .contains("  Wind a warp of 5.2 m instead of 5.22 m. (0.4 %)")
+        .contains("Holm 40/2 Flaxen for Holm 40/2 Bleached: 7590.16 m free, colour difference 19.1, covers it");
+  }
+
+  @Test
+  void aPlanThatIsCoveredIsToldWhatMoreTheShelfAllows() throws IOException {
+    assertThat(run("fit", "imports/quay-towels.json", "--stock", "imports/stock.csv")).isEqualTo(ExitCode.DONE);
+    assertThat(out.toString()).contains("6.46 m, 1.79 m more than planned").contains("Longest piece: 88 cm, planned 70 cm").doesNotContain("What would make it fit");
+  }
+
+  @Test
+  void theFitKeepsItsKeysAndAddsRemediesAndStandIns() throws IOException {
+    run("fit", "imports/gorse-shawl.json", "--stock", "imports/stock.csv", "--json");
+    JsonNode fit = new ObjectMapper().readTree(out.toString()).get("fit");
+    assertThat(fit.at("/longestWarpM").decimalValue()).isEqualByComparingTo("0");
+    assertThat(fit.at("/warpAloneM").decimalValue()).isEqualByComparingTo("2.68");
+    assertThat(fit.at("/mostEnds").asInt()).isEqualTo(255);
+    assertThat(fit.at("/mostPieces").asInt()).isZero();
+    assertThat(fit.at("/buy/0/putUps").asInt()).isEqualTo(4);
+    assertThat(fit.at("/buy/0/total").asText()).isEqualTo("76.00 EUR");
+    assertThat(fit.at("/closestSett").isNull()).isTrue();
+    assertThat(fit.at("/remedies/0/remedy").asText()).isEqualTo("narrower");
+    assertThat(fit.at("/standIns/0/colour").asText()).isEqualTo("Pearl");
+    assertThat(fit.at("/standIns/0/covers").asBoolean()).isFalse();
+  }
+
+  @Test
   void aWarpThatWasGivenTooShortForItsPiecesIsWarnedOf() throws IOException {
     String text = Files.readString(Path.of("imports/quay-towels.json")).replace("\"sett\": \"10/cm\"", "\"sett\": \"10/cm\", \"length\": \"0.5 m\"");
     Path plan = Files.writeString(folder.resolve("plan.json"), text);

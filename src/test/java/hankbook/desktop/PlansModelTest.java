@@ -3,6 +3,8 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.allot.Cover;
+import hankbook.allot.Change;
+import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -347,10 +349,10 @@ class PlansModelTest {
   @Test
   void aRowThatWasTakenAwayCanBePutBackWhereItStood() {
     open("Quay towels").editor().enter(COUNT, "40");
-    model.remedies().attempt(model.remedies().foundProperty().get().get(0).change().orElseThrow());
+    model.remedies().attempt(model.remedies().foundProperty().get().get(0));
     PlanDraft before = model.editor().draftProperty().get();
     model.editor().removeRow(PlanPart.ORDER, 1);
-    assertThat(model.remedies().beforeProperty().get()).isEmpty();
+    assertThat(model.remedies().triedProperty().get()).isEmpty();
     assertThat(model.editor().removedProperty().get()).isPresent();
     model.editor().putBackRow();
     assertThat(model.editor().draftProperty().get()).isEqualTo(before);
@@ -401,14 +403,14 @@ class PlansModelTest {
   @Test
   void aShortPlanIsToldWhatWouldFitAndARemedyCanBeTriedAndPutBack() {
     open("Quay towels").editor().enter(COUNT, "40");
-    Remedy fewer = model.remedies().foundProperty().get().get(0);
-    assertThat(fewer.words()).matches("Weave only \\d+\\.");
-    model.remedies().attempt(fewer.change().orElseThrow());
+    Remedy fewer = model.remedies().foundProperty().get().stream().filter(remedy -> remedy.change().key().equals("fewerPieces")).findFirst().orElseThrow();
+    assertThat(fewer.words()).matches("Weave only \\d+ of towel instead of 40\\.");
+    model.remedies().attempt(fewer);
     assertThat(model.editor().answerProperty().get().standing()).isNotEqualTo(Standing.SHORT);
     assertThat(model.remedies().foundProperty().get()).isEmpty();
     model.remedies().putBack();
     assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("40");
-    assertThat(model.remedies().beforeProperty().get()).isEmpty();
+    assertThat(model.remedies().triedProperty().get()).isEmpty();
   }
 
   @Test
@@ -417,9 +419,12 @@ class PlansModelTest {
       open(plan);
       assertThat(model.remedies().foundProperty().get()).as(plan).isNotEmpty();
       for (Remedy remedy : model.remedies().foundProperty().get()) {
-        remedy.change().ifPresent(model.remedies()::attempt);
-        assertThat(model.editor().answerProperty().get().standing()).as(plan + ": " + remedy).isNotEqualTo(remedy.change().isPresent() ? Standing.SHORT : Standing.UNFINISHED);
+        PlanDraft typed = model.editor().draftProperty().get();
+        model.remedies().attempt(remedy);
+        boolean cured = remedy.whole() && !(remedy.change() instanceof Change.Buying);
+        assertThat(model.editor().answerProperty().get().standing() == Standing.SHORT).as(plan + ": " + remedy.words()).isNotEqualTo(cured);
         model.remedies().putBack();
+        assertThat(model.editor().draftProperty().get()).isEqualTo(typed);
       }
     }
   }

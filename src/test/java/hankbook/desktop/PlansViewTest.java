@@ -166,8 +166,8 @@ class PlansViewTest extends ApplicationTest {
   void aRemedyOfAShortPlanIsTriedAndPutBack() throws TimeoutException {
     open("Linen runner");
     assertThat(seen(this::verdict)).isEqualTo("SHORT");
-    until(() -> lookup("#try-length").tryQuery().isPresent());
-    interact(() -> button("try-length").fire());
+    until(() -> lookup("#try-shorterWarp").tryQuery().isPresent());
+    interact(() -> button("try-shorterWarp").fire());
     until(() -> !verdict().equals("SHORT"));
     assertThat(seen(() -> field("warp.length", TextField.class).getText())).isEqualTo("5.2 m");
     interact(() -> button("put-back").fire());

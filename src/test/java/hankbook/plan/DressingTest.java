@@ -24,7 +24,7 @@ class DressingTest {
     Warp warp = new Warp(Sett.perCentimetre(10), OptionalInt.empty(), Optional.empty(), 1, 0, List.of(all));
     Plan plan = new Plan("Scarf", List.of(scarf), warp, List.of(), Optional.empty(), Allowances.NONE, 1, SAID);
     assertThat(PlanVariants.withWarp(plan, 100, Length.metres(3)).dressing()).isEqualTo(SAID);
-    assertThat(PlanVariants.withPieces(plan, scarf, 1).dressing()).isEqualTo(SAID);
+    assertThat(PlanVariants.withPieces(plan, 0, 1).dressing()).isEqualTo(SAID);
   }
 
   @Test
