@@ -29,15 +29,15 @@ public final class Allotting {
 
   private final Task task;
   private final Measures measures;
-  private final List<Candidate> skeins;
+  private final Shelf shelf;
   private final Effort effort;
   /** The best choice so far, should the search be given up. */
   private Optional<Choice> reached = Optional.empty();
 
-  private Allotting(Task task, List<Candidate> skeins, Effort effort) {
+  private Allotting(Task task, Shelf shelf, Effort effort) {
     this.task = task;
     this.measures = new Measures(task);
-    this.skeins = skeins;
+    this.shelf = shelf;
     this.effort = effort;
   }
 
@@ -58,11 +58,11 @@ public final class Allotting {
       }
     }
     Task plain = Task.of(demand);
-    List<Candidate> earliestFirst = skeins.stream().sorted(EARLIEST).toList();
-    Allotting any = new Allotting(plain, earliestFirst, effort);
+    Shelf shelf = Shelf.of(skeins);
+    Allotting any = new Allotting(plain, shelf, effort);
     Shortage shortage = any.shortage();
     if (demand.threads() > 1) {
-      Allotting wound = new Allotting(Task.woundTogether(demand), earliestFirst, effort);
+      Allotting wound = new Allotting(Task.woundTogether(demand), shelf, effort);
       Shortage woundShortage = wound.shortage();
       if (woundShortage.uncovered() == shortage.uncovered()) {
         return wound.best(woundShortage, plain);
@@ -73,11 +73,11 @@ public final class Allotting {
 
   /** Whether these skeins serve all of the demand: what the best allotment's completeness would be, without choosing it. */
   static boolean covers(List<Candidate> skeins, Demand demand) {
-    return new Allotting(Task.of(demand), skeins, new Effort(STEPS_TO_COVER)).shortage().uncovered() == 0;
+    return new Allotting(Task.of(demand), Shelf.of(skeins), new Effort(STEPS_TO_COVER)).shortage().uncovered() == 0;
   }
 
   private Shortage shortage() {
-    return new Shortage(task, measures, skeins, effort);
+    return new Shortage(task, measures, shelf, effort);
   }
 
   private Allotment best(Shortage shortage, Task plain) {
@@ -85,15 +85,15 @@ public final class Allotting {
     if (shortage.uncovered() == task.warp() + task.weft()) {
       return sharing.nothing();
     }
-    Choice start = new Choice(task, measures, skeins, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
+    Choice start = new Choice(task, measures, shelf, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
     Choice choice = settled(start.aim()).orElseGet(() -> new Thrift(reached.orElse(start)).choice());
     return sharing.of(choice, new Reasons(choice, plain));
   }
 
   private Optional<Choice> settled(Aim covering) {
-    return least(covering::lotsAtMost, 2 * skeins.size())
-        .flatMap(lots -> least(lots.aim()::unopenedAtMost, skeins.size()))
-        .flatMap(unopened -> least(unopened.aim()::touchedAtMost, skeins.size()))
+    return least(covering::lotsAtMost, 2 * shelf.size())
+        .flatMap(lots -> least(lots.aim()::unopenedAtMost, shelf.size()))
+        .flatMap(unopened -> least(unopened.aim()::touchedAtMost, shelf.size()))
         .map(Choice::withLongestRemnant)
         .map(Choice::earliest);
   }
@@ -101,7 +101,7 @@ public final class Allotting {
   /** A choice for the least count from 0 for which there is one. Tried upwards, since a tight limit makes a quick search and a loose one a slow one. */
   private Optional<Choice> least(IntFunction<Aim> aims, int most) {
     for (int count = 0; count <= most && !effort.spent(); count++) {
-      Choice none = new Choice(task, measures, skeins, effort, aims.apply(count), List.of());
+      Choice none = new Choice(task, measures, shelf, effort, aims.apply(count), List.of());
       Optional<Choice> found = none.found(none.aim(), Set.of());
       if (found.isPresent()) {
         reached = found;

@@ -13,15 +13,15 @@ import java.util.Set;
  *
  * @param task what is wanted
  * @param measures of the skeins
- * @param skeins all there are, earliest received first
+ * @param shelf all skeins there are
  * @param effort that may still be spent
  * @param aim what they meet
  * @param slots those chosen
  */
-record Choice(Task task, Measures measures, List<Candidate> skeins, Effort effort, Aim aim, List<Slot> slots) {
+record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim, List<Slot> slots) {
   /** Another choice that meets an aim and touches certain skeins. */
   Optional<Choice> found(Aim other, Set<Candidate> must) {
-    return new Search(task, measures, other, skeins, must, effort).find().map(those -> new Choice(task, measures, skeins, effort, other, those));
+    return new Search(task, measures, other, shelf, must, effort).find().map(those -> new Choice(task, measures, shelf, effort, other, those));
   }
 
   /** Lengthens the remnant of what was chosen as far as it goes, then looks for a choice that keeps more, until there is none. */
@@ -57,7 +57,7 @@ record Choice(Task task, Measures measures, List<Candidate> skeins, Effort effor
         lost = middle;
       }
     }
-    return new Choice(task, measures, skeins, effort, aim.remnantAtLeast(kept), keeping(index, kept));
+    return new Choice(task, measures, shelf, effort, aim.remnantAtLeast(kept), keeping(index, kept));
   }
 
   private boolean keeps(int index, long length) {
@@ -78,10 +78,8 @@ record Choice(Task task, Measures measures, List<Candidate> skeins, Effort effor
     Choice best = this;
     Set<Candidate> taken = new HashSet<>();
     Map<String, Long> refused = new HashMap<>();
-    Map<String, Long> inLot = new HashMap<>();
-    skeins.forEach(skein -> inLot.merge(skein.lotOrOwn(), 1L, Long::sum));
-    for (Candidate skein : skeins) {
-      String kind = (skein.opened() ? "opened, " : "unopened, ") + (inLot.getOrDefault(skein.lotOrOwn(), 0L) == 1 ? "alone" : skein.lotOrOwn());
+    for (Candidate skein : shelf.skeins()) {
+      String kind = (skein.opened() ? "opened, " : "unopened, ") + (shelf.lotOf(skein).alone() ? "alone" : skein.lotOrOwn());
       long length = skein.free().tenthsOfMillimetre();
       if (taken.size() < slots.size() && length > refused.getOrDefault(kind, 0L)) {
         taken.add(skein);

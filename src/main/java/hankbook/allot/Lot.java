@@ -2,9 +2,7 @@ package hankbook.allot;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -16,28 +14,24 @@ import java.util.Set;
  * @param alone whether the lot has one skein only
  */
 record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopened, boolean alone) {
-  private static final Comparator<Candidate> LONGEST = Comparator.comparing(Candidate::free).reversed().thenComparing(Allotting.EARLIEST);
-
   /**
-   * The lots of some skeins, those with skeins that must be touched first, then those with most. Kept are only as many skeins of a kind as may
-   * be touched: whatever a skein is used for, a longer one of its lot that was no more opened could be used for as well.
+   * The lots of a shelf, those with skeins that must be touched first, then those with most. Kept are only as many skeins of a kind as may be
+   * touched: whatever a skein is used for, a longer one of its lot that was no more opened could be used for as well.
    */
-  static List<Lot> of(List<Candidate> skeins, Set<Candidate> must, Aim aim) {
-    Map<String, List<Candidate>> byLot = new LinkedHashMap<>();
-    skeins.forEach(skein -> byLot.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
+  static List<Lot> of(Shelf shelf, Set<Candidate> must, Aim aim) {
     List<Lot> lots = new ArrayList<>();
-    byLot.values().forEach(those -> lots.add(of(those, must, aim.unopened(), aim.touched())));
+    shelf.lots().forEach(lot -> lots.add(of(lot, must, aim.unopened(), aim.touched())));
     lots.sort(Comparator.comparing((Lot lot) -> lot.must().isEmpty()).thenComparing(Lot::held, Comparator.reverseOrder()));
     return worthTrying(lots, aim.lots());
   }
 
-  private static Lot of(List<Candidate> skeins, Set<Candidate> must, int unopened, int touched) {
-    List<Candidate> free = skeins.stream().filter(skein -> !must.contains(skein)).sorted(LONGEST).toList();
-    return new Lot(
-        skeins.stream().filter(must::contains).toList(),
-        free.stream().filter(Candidate::opened).limit(touched).toList(),
-        free.stream().filter(skein -> !skein.opened()).limit(Math.min(unopened, touched)).toList(),
-        skeins.size() == 1);
+  private static Lot of(Shelf.DyeLot lot, Set<Candidate> must, int unopened, int touched) {
+    List<Candidate> touch = must.stream().filter(skein -> lot.opened().contains(skein) || lot.unopened().contains(skein)).toList();
+    return new Lot(touch, others(lot.opened(), touch, touched), others(lot.unopened(), touch, Math.min(unopened, touched)), lot.alone());
+  }
+
+  private static List<Candidate> others(List<Candidate> skeins, List<Candidate> must, int most) {
+    return skeins.stream().filter(skein -> !must.contains(skein)).limit(most).toList();
   }
 
   /** Of lots of one skein, no more than may be used: a shorter skein can always give way to a longer one. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Why each skein was taken: what would be without it, with every other skein on the shelf free to take its place. Each question is asked of
@@ -18,6 +19,7 @@ final class Reasons {
 
   private final Choice choice;
   private final Task plain;
+  private final Measures plainMeasures;
   private final Effort effort = new Effort(STEPS);
   private final String onlyLot;
 
@@ -25,6 +27,7 @@ final class Reasons {
   Reasons(Choice choice, Task plain) {
     this.choice = choice;
     this.plain = plain;
+    plainMeasures = new Measures(plain);
     onlyLot = onlyLot();
   }
 
@@ -44,21 +47,20 @@ final class Reasons {
 
   /** The lot of all the ends, where no other lot holds as many; empty where there is none. */
   private String onlyLot() {
-    List<String> all = choice.skeins().stream().map(Candidate::lotOrOwn).distinct().toList();
-    List<String> lots = all.stream().filter(this::givesAllEnds).toList();
-    boolean serves = all.size() > 1 && lots.size() == 1 && choice.slots().stream().filter(slot -> plain.servesWarp(slot.role())).allMatch(slot -> slot.skein().lotOrOwn().equals(lots.get(0)));
+    List<String> lots = choice.shelf().lots().stream().filter(this::givesAllEnds).map(Shelf.DyeLot::name).toList();
+    boolean serves = choice.shelf().lots().size() > 1 && lots.size() == 1 && choice.slots().stream().filter(slot -> plain.servesWarp(slot.role())).allMatch(slot -> slot.skein().lotOrOwn().equals(lots.get(0)));
     return serves && plain.ends() > 0 ? lots.get(0) : "";
   }
 
-  private boolean givesAllEnds(String lot) {
+  private boolean givesAllEnds(Shelf.DyeLot lot) {
     long warp = plain.everything() & ~plain.weftBit();
-    List<Slot> slots = choice.skeins().stream().filter(skein -> skein.lotOrOwn().equals(lot)).map(skein -> new Slot(skein, warp, 0)).toList();
-    return new Packing(plain, new Measures(plain), slots, effort).covers(plain.weft());
+    List<Slot> slots = Stream.concat(lot.opened().stream(), lot.unopened().stream()).map(skein -> new Slot(skein, warp, 0)).toList();
+    return new Packing(plain, plainMeasures, slots, effort).covers(plain.weft());
   }
 
   private Optional<String> without(Candidate skein) {
-    List<Candidate> others = choice.skeins().stream().filter(other -> other != skein).toList();
-    long more = new Shortage(plain, new Measures(plain), others, effort).uncovered() - choice.aim().uncovered();
+    Shelf others = choice.shelf().without(skein);
+    long more = new Shortage(plain, plainMeasures, others, effort).uncovered() - choice.aim().uncovered();
     if (more > 0) {
       return said("without it " + metres(more) + " more would lack");
     }
@@ -95,7 +97,7 @@ final class Reasons {
   }
 
   private Optional<Integer> least(Choice rest, IntFunction<Aim> aims, int tooFew) {
-    return IntStream.rangeClosed(tooFew + 1, tooFew + 1 + 2 * rest.skeins().size())
+    return IntStream.rangeClosed(tooFew + 1, tooFew + 1 + 2 * rest.shelf().size())
         .takeWhile(count -> !effort.spent())
         .boxed()
         .filter(count -> rest.found(aims.apply(count), Set.of()).isPresent())

@@ -20,13 +20,13 @@ final class Search {
   private final Outlook outlook;
   private final List<Long> roles = new ArrayList<>();
 
-  /** Over these skeins, of which some must be touched. */
-  Search(Task task, Measures measures, Aim aim, List<Candidate> skeins, Set<Candidate> must, Effort effort) {
+  /** Over the skeins of a shelf, of which some must be touched. */
+  Search(Task task, Measures measures, Aim aim, Shelf shelf, Set<Candidate> must, Effort effort) {
     this.task = task;
     this.measures = measures;
     this.aim = aim;
     this.effort = effort;
-    lots = Lot.of(skeins, must, aim);
+    lots = Lot.of(shelf, must, aim);
     outlook = new Outlook(task, measures, aim, lots);
     for (int i = 0; i < lots.size(); i++) {
       Lot lot = lots.get(i);

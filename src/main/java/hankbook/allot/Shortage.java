@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The least that all skeins together leave uncovered. What need not keep to one lot may come from every lot; for what must, lot after lot is
@@ -20,11 +21,11 @@ final class Shortage {
   private List<Slot> slots = List.of();
   private long uncovered = Long.MAX_VALUE;
 
-  Shortage(Task task, Measures measures, List<Candidate> skeins, Effort effort) {
+  Shortage(Task task, Measures measures, Shelf shelf, Effort effort) {
     this.task = task;
     this.measures = measures;
     this.effort = effort;
-    skeins.forEach(skein -> lots.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
+    shelf.lots().forEach(lot -> lots.put(lot.name(), Stream.concat(lot.opened().stream(), lot.unopened().stream()).toList()));
     long open = task.everything() & ~task.oneLotBits();
     lots.keySet().forEach(lot -> roles.put(lot, open));
     floor = floor(task.oneLotBits(), 0);

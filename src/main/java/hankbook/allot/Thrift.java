@@ -32,7 +32,7 @@ final class Thrift {
     for (Slot slot : spared) {
       tryWith(slots.stream().filter(other -> other != slot).toList());
     }
-    return new Choice(task, start.measures(), start.skeins(), start.effort(), start.aim(), slots);
+    return new Choice(task, start.measures(), start.shelf(), start.effort(), start.aim(), slots);
   }
 
   private long held(String lot) {
