@@ -2,6 +2,7 @@ package hankbook.allot;
 
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -13,6 +14,8 @@ final class Measures {
 
   private final Task task;
   private final Map<Long, Map<Candidate, long[]>> known = new HashMap<>();
+
+  private final Map<Aim, List<Price>> prices = new HashMap<>();
 
   Measures(Task task) {
     this.task = task;
@@ -44,6 +47,16 @@ final class Measures {
     wanted[warp()] = task.warp() - uncovered;
     wanted[all()] = task.warp() + task.weft() - uncovered;
     return wanted;
+  }
+
+  /** Of a whole skein that may serve for everything. */
+  long[] most(Candidate skein) {
+    return of(skein, task.everything());
+  }
+
+  /** The prices to bound an aim's searches with. */
+  List<Price> prices(Shelf shelf, Aim aim) {
+    return prices.computeIfAbsent(aim.remnantAtLeast(0), none -> Price.all(this, shelf, aim));
   }
 
   /** Of a whole skein in a role. Not to be changed by the caller. */

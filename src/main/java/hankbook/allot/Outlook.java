@@ -22,12 +22,12 @@ final class Outlook {
   /** By the first lot that is open, by bound: the most that none, one, two and more of them give. */
   private final long[][][] most;
 
-  Outlook(Task task, Measures measures, Aim aim, List<Lot> lots) {
+  Outlook(Task task, Measures measures, Shelf shelf, Aim aim, List<Lot> lots) {
     this.task = task;
     this.measures = measures;
     this.aim = aim;
     this.lots = lots;
-    bounds = Bound.all(task, measures, aim, lots);
+    bounds = Bound.all(measures, shelf, aim, lots);
     lots.forEach(lot -> known.add(new HashMap<>()));
     waste = aim.remnant() == 0 ? 0 : lots.stream().mapToLong(this::lost).max().orElse(0);
     most = new long[lots.size() + 1][][];

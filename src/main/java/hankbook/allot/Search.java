@@ -27,7 +27,7 @@ final class Search {
     this.aim = aim;
     this.effort = effort;
     lots = Lot.of(shelf, must, aim);
-    outlook = new Outlook(task, measures, aim, lots);
+    outlook = new Outlook(task, measures, shelf, aim, lots);
     for (int i = 0; i < lots.size(); i++) {
       Lot lot = lots.get(i);
       dominators.add(IntStream.range(0, i).filter(before -> lots.get(before).dominates(lot)).boxed().toList());
