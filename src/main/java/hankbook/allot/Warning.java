@@ -34,6 +34,8 @@ public record Warning(Code code, Optional<YarnColour> yarn, String text) {
     GRIST_DISAGREES,
     WINDING,
     WARP_TOO_SHORT,
+    /** The choice of skeins is good, but was not proven the best. */
+    UNPROVEN,
     WIDER_IN_REED,
     /** Wider in the reed than the loom weaves, or than the reed is. */
     TOO_WIDE,

@@ -42,6 +42,21 @@ class AllottingProperties {
     assertThat(woven.plus(allotment.weftUncovered())).isEqualTo(Length.metres(weft));
   }
 
+  @Property(tries = 300)
+  void anotherSkeinNeverLeavesMoreUncoveredAndLongerEndsNeverLess(
+      @ForAll @Size(max = 7) List<@IntRange(max = 30) Integer> metres, @ForAll @IntRange(max = 20) int ends, @ForAll @IntRange(max = 60) int weft) {
+    List<Candidate> skeins = skeins(metres);
+    long fewer = uncovered(skeins.subList(0, Math.max(0, skeins.size() - 1)), ends, PER_END, weft);
+    long all = uncovered(skeins, ends, PER_END, weft);
+    assertThat(all).isLessThanOrEqualTo(fewer);
+    assertThat(uncovered(skeins, ends, PER_END.plus(Length.metres(1)), weft)).isGreaterThanOrEqualTo(all);
+  }
+
+  private static long uncovered(List<Candidate> skeins, int ends, Length perEnd, int weft) {
+    Allotment allotment = Allotting.best(skeins, new Demand(ends, perEnd, Length.metres(weft), USEFUL));
+    return perEnd.times(allotment.endsUncovered()).plus(allotment.weftUncovered()).tenthsOfMillimetre();
+  }
+
   /** The fewest ends uncovered, then the fewest lots, by trying every set of lots. */
   private static List<Long> byTryingEveryLot(List<Candidate> skeins, int ends) {
     List<String> lots = skeins.stream().map(Candidate::lotOrOwn).distinct().toList();
