@@ -48,6 +48,7 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
           warnings.addAll(check.warnings());
         });
     warpTooShort(yardage).ifPresent(warnings::add);
+    WidthWarnings.of(plan, yardage).ifPresent(warnings::add);
     return new PlanCheck(plan, yardage, covers, shares, warnings);
   }
 

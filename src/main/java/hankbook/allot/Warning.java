@@ -20,6 +20,7 @@ public record Warning(Code code, YarnColour yarn, String text) {
     UNMEASURED,
     WEIGHT_DISAGREES,
     WINDING,
-    WARP_TOO_SHORT
+    WARP_TOO_SHORT,
+    WIDER_IN_REED
   }
 }

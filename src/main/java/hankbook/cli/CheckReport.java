@@ -28,6 +28,7 @@ final class CheckReport {
         lines.add(String.format(Locale.ROOT, "  %-12s %10s", words(part.getKey()), metres(part.getValue())));
       }
     }
+    lines.addAll(OrderReport.of(check.plan()));
     lines.add("");
     lines.add(String.format(Locale.ROOT, "%-28s %11s %11s %11s %9s  %s", "Yarn", "need", "free", "margin", "±", "verdict"));
     check.covers().forEach(cover -> lines.add(row(cover)));

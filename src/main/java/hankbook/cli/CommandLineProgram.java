@@ -19,7 +19,8 @@ import picocli.CommandLine.ParameterException;
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
       OpenCommand.class, CheckCommand.class, FitCommand.class, WindingCommand.class, ReceiveCommand.class, ExpectCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
-      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class
+      DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class,
+      OrderCommand.class, SectionsCommand.class
     })
 public final class CommandLineProgram {
   private final Window window;

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.plan.OrderEntry;
+import hankbook.plan.Warp;
 import hankbook.plan.WarpOrder;
 import hankbook.yarn.YarnColour;
 import java.util.LinkedHashMap;
@@ -15,9 +16,10 @@ import javafx.scene.layout.VBox;
 
 /** The warp as it lies in the reed: its order in true colours and proportion, with the ends of each yarn below. */
 final class OrderFigure extends VBox {
-  OrderFigure(List<OrderEntry> order, int ends, YarnPalette palette) {
+  OrderFigure(Warp warp, int ends, YarnPalette palette) {
     getStyleClass().add("plan-figure");
-    List<Long> counted = WarpOrder.ends(order, ends);
+    List<OrderEntry> order = warp.order();
+    List<Long> counted = WarpOrder.ends(warp, ends);
     Stripes cloth = new Stripes("order-stripes");
     Map<YarnColour, Long> byYarn = new LinkedHashMap<>();
     for (int i = 0; i < order.size(); i++) {

@@ -31,7 +31,7 @@ final class PlanAnswerView extends PlanPage {
     VBox warp = column();
     VBox yarn = column();
     section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
-    section(warp, "In the reed", new OrderFigure(check.plan().warp().order(), check.yardage().width().ends(), palette));
+    section(warp, "In the reed", new OrderFigure(check.plan().warp(), check.yardage().width().ends(), palette));
     section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette)).toArray(Node[]::new));
     yarn.getChildren().add(remedies);
     section(yarn, "What to know", check.warnings().stream().map(PlanAnswerView::warning).toArray(Node[]::new));

@@ -33,7 +33,7 @@ final class PlanFieldRow extends FlowPane {
       return 48;
     }
     return switch (field.part()) {
-      case WARP, ALLOWANCES, WINDING -> 104;
+      case WARP, SELVEDGE, ALLOWANCES, WINDING -> 104;
       case ORDER, WEFT -> field.key().equals("colour") ? 98 : field.key().equals("length") ? 108 : 84;
       case PLAN, PIECES, SECTIONS -> 84;
     };

@@ -52,6 +52,12 @@ final class PlanWords {
       case "repairEnds" -> "Repair ends";
       case "roundUpTo" -> "Round warp up to";
       case "threads" -> "Threads together";
+      case "mark" -> "Mark";
+      case "oneLot" -> "One dye lot";
+      case "succession" -> "Written order";
+      case "weftSuccession" -> "Order of picks";
+      case "extendLeft" -> "Units more, left";
+      case "extendRight" -> "Units more, right";
       default -> throw new IllegalArgumentException("key is \"" + key + "\", wanted one of a plan's");
     };
   }
@@ -67,7 +73,10 @@ final class PlanWords {
       case "count", "endsMultiple", "repeats", "units", "strands", "threads" -> "1";
       case "share" -> part == PlanPart.ORDER ? "0.5" : "1";
       case "endsPerUnit" -> "4";
-      case "selvedgeEnds", "repairEnds" -> "0";
+      case "selvedgeEnds", "repairEnds", "extendLeft", "extendRight" -> "0";
+      case "mark" -> "the colour";
+      case "oneLot" -> "no";
+      case "succession", "weftSuccession" -> "12 x (6 Chalk, 2 Woad), 6 Chalk";
       case "hems", "fringe", "sampling", "loomWaste", "gap" -> "0 cm";
       case "roundUpTo" -> "1 cm";
       case "warpTakeUp", "weftTakeUp", "drawIn", "lengthShrinkage", "widthShrinkage", "winding" -> "0 %";
@@ -81,6 +90,7 @@ final class PlanWords {
       case PLAN -> "Plan";
       case PIECES -> "Piece";
       case WARP -> "Warp";
+      case SELVEDGE -> "Selvedge";
       case SECTIONS -> "Section";
       case ORDER -> "Order of ends";
       case WEFT -> "Weft";

@@ -59,6 +59,7 @@ public final class AnswerFile {
     warp.put("widthInReedM", check.yardage().width().inReed().metres()).put("lengthM", check.yardage().warp().total().metres());
     ArrayNode parts = warp.putArray("parts");
     check.yardage().warp().parts().forEach((part, length) -> parts.addObject().put("part", part.key()).put("lengthM", length.metres()));
+    PlanOrder.put(root, warp, check.plan());
     ArrayNode needs = root.putArray("needs");
     check.yardage().needs().forEach(need -> need(needs.addObject(), need, stock));
     ArrayNode covers = root.putArray("cover");

@@ -46,7 +46,7 @@ final class DraftJson {
     }
     DraftRow only = draft.rows(part).get(0);
     if (!only.texts().isEmpty()) {
-      write(only, part, part == PlanPart.PLAN ? root : root.putObject(part.key()));
+      write(only, part, part == PlanPart.PLAN ? root : holder(root, part).putObject(part.key()));
     }
   }
 
@@ -58,7 +58,7 @@ final class DraftJson {
     }
   }
 
-  /** The object that a list stands in: the warp for its order and sections, else the plan. */
+  /** The object that a part stands in: the warp for its order, sections and selvedge, else the plan. */
   private static ObjectNode holder(ObjectNode root, PlanPart part) {
     return part.path().startsWith("warp.") ? root.withObjectProperty("warp") : root;
   }

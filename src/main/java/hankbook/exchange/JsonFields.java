@@ -79,6 +79,11 @@ final class JsonFields {
     return read(key, Arithmetic::count).orElse(otherwise);
   }
 
+  /** Whether there is something under a key. */
+  boolean has(String key) {
+    return node.hasNonNull(key);
+  }
+
   /** The object under a key; an empty one where it is missing. */
   JsonFields object(String key, Set<String> known) {
     JsonNode value = node.get(key);

@@ -55,6 +55,9 @@ public final class PlanFaults {
         .withRow(PlanPart.PIECES, DraftRow.BLANK.with("length", "1 m").with("width", "1 m"))
         .with(PlanField.of(PlanPart.WARP, "sett"), "1/cm")
         .with(PlanField.of(PlanPart.WARP, "endsPerUnit"), "1")
+        .with(PlanField.of(PlanPart.WARP, "selvedgeEnds"), "1")
+        .with(PlanField.of(PlanPart.SELVEDGE, "yarn"), "yarn")
+        .with(PlanField.of(PlanPart.SELVEDGE, "colour"), "colour")
         .withRow(PlanPart.SECTIONS, DraftRow.BLANK.with("units", "1"))
         .withRow(PlanPart.ORDER, yarn.with("share", "1"))
         .withRow(PlanPart.WEFT, yarn.with("picks", "1/cm"));

@@ -11,25 +11,23 @@ import hankbook.measure.Percentage;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Allowances;
-import hankbook.plan.OrderEntry;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
-import hankbook.plan.Section;
+import hankbook.plan.Succession;
 import hankbook.plan.Warp;
 import hankbook.plan.Weft;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.YarnColour;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads a plan file, format {@code hankbook-plan/1}. */
 public final class PlanFile {
   static final String FORMAT = "hankbook-plan/1";
-  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "allowances", "winding");
-  private static final Set<String> WARP = Set.of("sett", "ends", "length", "endsMultiple", "selvedgeEnds", "order", "sections", "endsPerUnit");
+  private static final Set<String> PLAN = Set.of("format", "name", "pieces", "warp", "weft", "weftSuccession", "allowances", "winding");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -61,11 +59,12 @@ public final class PlanFile {
     fields.required("format", FORMAT, PlanFile::format);
     String name = fields.required("name", "a name for the plan", OneLine::of);
     List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
-    Warp warp = warp(fields.object("warp", WARP));
+    Warp warp = WarpFields.warp(fields.object("warp", WarpFields.KNOWN));
     List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();
+    Optional<Succession> weftSuccession = fields.read("weftSuccession", Succession::parse);
     Allowances allowances = allowances(fields.object("allowances", PlanPart.ALLOWANCES.known()));
     int threads = fields.object("winding", PlanPart.WINDING.known()).count("threads", 1);
-    return fields.built(() -> new Plan(name, pieces, warp, wefts, allowances, threads));
+    return fields.built(() -> new Plan(name, pieces, warp, wefts, weftSuccession, allowances, threads));
   }
 
   private static String format(String text) {
@@ -82,46 +81,6 @@ public final class PlanFile {
     return fields.built(() -> new Piece(name, fields.count("count", 1), length, width, length(fields, "hems"), length(fields, "fringe")));
   }
 
-  private static Warp warp(JsonFields fields) {
-    Sett sett = fields.required("sett", "threads to a length such as 10/cm", Sett::parse);
-    List<OrderEntry> order = fields.list("order", PlanPart.ORDER.known()).stream().map(PlanFile::orderEntry).toList();
-    return fields.built(
-        () ->
-            new Warp(
-                sett, ends(fields), fields.read("length", Length::parse), fields.count("endsMultiple", 1), fields.count("selvedgeEnds", 0), order));
-  }
-
-  private static OptionalInt ends(JsonFields fields) {
-    List<Section> sections =
-        fields.list("sections", PlanPart.SECTIONS.known()).stream()
-            .map(section -> section.built(() -> new Section(section.count("repeats", 1), section.count("units", 0))))
-            .toList();
-    Optional<Integer> outright = fields.read("ends", Arithmetic::count);
-    if (sections.isEmpty()) {
-      return outright.map(OptionalInt::of).orElseGet(OptionalInt::empty);
-    }
-    if (outright.isPresent()) {
-      throw new Unreadable("both ends and sections", "one of the two");
-    }
-    int perUnit = fields.required("endsPerUnit", "how many ends a unit has", Arithmetic::count);
-    return OptionalInt.of(Math.addExact(Section.endsOf(sections, perUnit), fields.count("selvedgeEnds", 0)));
-  }
-
-  private static OrderEntry orderEntry(JsonFields fields) {
-    YarnColour yarn = yarn(fields);
-    Optional<Integer> ends = fields.read("ends", Arithmetic::count);
-    Optional<BigFraction> share = fields.read("share", Arithmetic::number);
-    return fields.built(
-        () -> {
-          if (ends.isPresent() == share.isPresent()) {
-            throw new Unreadable(ends.isPresent() ? "both ends and share" : "", "either ends or share");
-          }
-          OrderEntry.Amount amount =
-              ends.<OrderEntry.Amount>map(OrderEntry.Ends::new).orElseGet(() -> new OrderEntry.Share(share.orElseThrow()));
-          return new OrderEntry(yarn, amount, fields.count("strands", 1));
-        });
-  }
-
   private static Weft weft(JsonFields fields) {
     YarnColour yarn = yarn(fields);
     Sett picks = fields.required("picks", "picks to a length such as 9/cm", Sett::parse);
@@ -129,11 +88,13 @@ public final class PlanFile {
         () ->
             new Weft(
                 yarn,
+                mark(fields, yarn),
                 picks,
                 fields.read("share", Arithmetic::number).orElse(BigFraction.ONE),
                 fields.count("strands", 1),
                 fields.read("width", Arithmetic::number).orElse(BigFraction.ONE),
-                fields.read("length", Length::parse)));
+                fields.read("length", Length::parse),
+                oneLot(fields)));
   }
 
   private static Allowances allowances(JsonFields fields) {
@@ -153,7 +114,24 @@ public final class PlanFile {
                 length(fields, "roundUpTo")));
   }
 
-  private static YarnColour yarn(JsonFields fields) {
+  /** The short name of a yarn in a written order: its colour where no other is given. */
+  static String mark(JsonFields fields, YarnColour yarn) {
+    return fields.read("mark", String::strip).filter(mark -> !mark.isEmpty()).orElse(yarn.colour());
+  }
+
+  static boolean oneLot(JsonFields fields) {
+    return fields.read("oneLot", PlanFile::yesOrNo).orElse(false);
+  }
+
+  private static boolean yesOrNo(String text) {
+    return switch (text.strip().toLowerCase(Locale.ROOT)) {
+      case "yes", "true" -> true;
+      case "no", "false", "" -> false;
+      default -> throw new Unreadable(text, "yes or no");
+    };
+  }
+
+  static YarnColour yarn(JsonFields fields) {
     String yarn = fields.required("yarn", "the yarn's name", String::strip);
     String colour = fields.required("colour", "the colour's name", String::strip);
     return fields.built(() -> new YarnColour(yarn, colour));

@@ -5,12 +5,13 @@ import java.util.Set;
 
 /** The groups of fields that a plan file has, each with the path that leads to it and the keys it knows. */
 public enum PlanPart {
-  PLAN("", false, "name"),
+  PLAN("", false, "name weftSuccession"),
   PIECES("pieces", true, "name count length width hems fringe"),
-  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds endsPerUnit"),
-  SECTIONS("warp.sections", true, "repeats units"),
-  ORDER("warp.order", true, "yarn colour ends share strands"),
-  WEFT("weft", true, "yarn colour picks share strands width length"),
+  WARP("warp", false, "sett ends length endsMultiple selvedgeEnds succession endsPerUnit extendLeft extendRight"),
+  SELVEDGE("warp.selvedge", false, "yarn colour strands"),
+  SECTIONS("warp.sections", true, "name repeats units"),
+  ORDER("warp.order", true, "yarn colour mark ends share strands oneLot repairEnds"),
+  WEFT("weft", true, "yarn colour mark picks share strands width length oneLot"),
   ALLOWANCES(
       "allowances", false, "warpTakeUp weftTakeUp drawIn lengthShrinkage widthShrinkage sampling loomWaste gap winding repairEnds roundUpTo"),
   WINDING("winding", false, "threads");

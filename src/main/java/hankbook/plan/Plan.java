@@ -2,6 +2,7 @@ package hankbook.plan;
 
 import hankbook.measure.Unreadable;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One warp and its weft, as the weaver entered it.
@@ -10,10 +11,12 @@ import java.util.List;
  * @param pieces what is cut from it; empty only where the warp gives its own ends and length
  * @param warp the warp
  * @param wefts the weft yarns
+ * @param weftSuccession the order of picks as it is written, where it is; it is repeated along the cloth
  * @param allowances what is added for the ways of cloth and loom
  * @param threads wound together, at least 1
  */
-public record Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads) {
+public record Plan(
+    String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Optional<Succession> weftSuccession, Allowances allowances, int threads) {
   public Plan {
     pieces = List.copyOf(pieces);
     wefts = List.copyOf(wefts);
@@ -29,5 +32,23 @@ public record Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts,
     if (!pieces.isEmpty() && wefts.stream().anyMatch(weft -> weft.length().isPresent())) {
       throw new Unreadable("length", "no length woven in the weft of a plan that has pieces");
     }
+    if (weftSuccession.isPresent()) {
+      WeftOrder.checkWritten(weftSuccession.get(), wefts);
+    }
+  }
+
+  /** Without a written order of picks. */
+  public Plan(String name, List<Piece> pieces, Warp warp, List<Weft> wefts, Allowances allowances, int threads) {
+    this(name, pieces, warp, wefts, Optional.empty(), allowances, threads);
+  }
+
+  /** The same plan with another warp. */
+  Plan with(Warp changed) {
+    return new Plan(name, pieces, changed, wefts, weftSuccession, allowances, threads);
+  }
+
+  /** The same plan with other pieces. */
+  Plan with(List<Piece> changed) {
+    return new Plan(name, changed, warp, wefts, weftSuccession, allowances, threads);
   }
 }

@@ -11,13 +11,25 @@ import java.util.OptionalInt;
  * The warp of a plan as it was entered.
  *
  * @param sett ends to a unit of width in the reed
- * @param ends all ends with the selvedges, where given outright
+ * @param ends all ends with the selvedges, where given outright or by sections
  * @param length length of each end, where given outright
  * @param endsMultiple computed ends are rounded up to whole multiples of this, at least 1
  * @param selvedgeEnds ends added at the edges, beside the width, at least 0
  * @param order the groups of ends, at least one
+ * @param succession the order as it is written, where it is; then it counts the ends of each group
+ * @param selvedge what the selvedge ends are of; without it the order covers them too
+ * @param sections the units that make the ends, where they do
  */
-public record Warp(Sett sett, OptionalInt ends, Optional<Length> length, int endsMultiple, int selvedgeEnds, List<OrderEntry> order) {
+public record Warp(
+    Sett sett,
+    OptionalInt ends,
+    Optional<Length> length,
+    int endsMultiple,
+    int selvedgeEnds,
+    List<OrderEntry> order,
+    Optional<Succession> succession,
+    Optional<Selvedge> selvedge,
+    Optional<Sections> sections) {
   public Warp {
     order = List.copyOf(order);
     if (endsMultiple < 1) {
@@ -25,6 +37,9 @@ public record Warp(Sett sett, OptionalInt ends, Optional<Length> length, int end
     }
     if (selvedgeEnds < 0) {
       throw new Unreadable(Integer.toString(selvedgeEnds), "selvedge ends of at least 0");
+    }
+    if (selvedge.isPresent() && selvedgeEnds == 0) {
+      throw new Unreadable("a selvedge of " + selvedge.get().yarn() + " and no ends of it", "selvedge ends of at least 1 beside it");
     }
     if (ends.isPresent() && ends.getAsInt() <= selvedgeEnds) {
       throw new Unreadable(Integer.toString(ends.getAsInt()), "more ends than the " + selvedgeEnds + " of the selvedges");
@@ -35,5 +50,44 @@ public record Warp(Sett sett, OptionalInt ends, Optional<Length> length, int end
     if (order.isEmpty()) {
       throw new Unreadable("", "an order with at least one yarn");
     }
+    checkWritten(succession, order);
+    if (sections.isPresent() && ends.orElse(0) != Math.addExact(sections.get().ends(), selvedgeEnds)) {
+      throw new IllegalArgumentException("ends of a warp of " + sections.get().units() + " units are " + ends);
+    }
+  }
+
+  /** Without a written order, with selvedges of the order's yarns, and no units. */
+  public Warp(Sett sett, OptionalInt ends, Optional<Length> length, int endsMultiple, int selvedgeEnds, List<OrderEntry> order) {
+    this(sett, ends, length, endsMultiple, selvedgeEnds, order, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  private static void checkWritten(Optional<Succession> succession, List<OrderEntry> order) {
+    if (succession.isPresent()) {
+      WarpOrder.checkWritten(succession.get(), order);
+    } else if (order.stream().anyMatch(entry -> entry.amount() instanceof OrderEntry.Written)) {
+      throw new Unreadable("", "either ends or share");
+    }
+  }
+
+  /** How many of so many ends the order has to account for: all, or all but the selvedges where these are of their own yarn. */
+  int ordered(int total) {
+    return selvedge.isPresent() ? total - selvedgeEnds : total;
+  }
+
+  /** The same warp with its ends and length given outright and this order, which is not written. */
+  Warp with(int total, Length given, List<OrderEntry> changed) {
+    return new Warp(
+        sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, changed, Optional.empty(), selvedge, Optional.empty());
+  }
+
+  /** The same warp and written order with its ends and length given outright. */
+  Warp with(int total, Length given) {
+    return new Warp(sett, OptionalInt.of(total), Optional.of(given), endsMultiple, selvedgeEnds, order, succession, selvedge, Optional.empty());
+  }
+
+  /** The same warp with other units, which make its ends, in this order. */
+  Warp with(Sections changed, List<OrderEntry> groups, Optional<Succession> written) {
+    OptionalInt total = OptionalInt.of(Math.addExact(changed.ends(), selvedgeEnds));
+    return new Warp(sett, total, length, endsMultiple, selvedgeEnds, groups, written, selvedge, Optional.of(changed));
   }
 }

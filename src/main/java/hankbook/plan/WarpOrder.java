@@ -5,7 +5,9 @@ import hankbook.plan.OrderEntry.Ends;
 import hankbook.plan.OrderEntry.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
@@ -14,17 +16,30 @@ public final class WarpOrder {
   private WarpOrder() {}
 
   /**
-   * The ends of each group, in the order's order.
+   * The ends of each group of the order, in its order; selvedges of a yarn of their own are not among them.
    *
+   * @param total all ends, selvedges included
    * @throws Unreadable if the groups do not account for every end; it names the difference
    */
-  public static List<Long> ends(List<OrderEntry> order, int total) {
+  public static List<Long> ends(Warp warp, int total) {
+    int ordered = warp.ordered(total);
+    return warp.succession().map(written -> written(written, warp.order(), ordered)).orElseGet(() -> counted(warp.order(), ordered));
+  }
+
+  private static List<Long> written(Succession written, List<OrderEntry> order, int ordered) {
+    if (written.threads() != ordered) {
+      throw new Unreadable(written.threads() + " ends in the order", Reach.wanted(written, ordered));
+    }
+    Map<String, Long> counts = written.counts();
+    return order.stream().map(entry -> counts.getOrDefault(entry.mark(), 0L)).toList();
+  }
+
+  private static List<Long> counted(List<OrderEntry> order, int total) {
     long counted = order.stream().mapToLong(entry -> entry.amount() instanceof Ends ends ? ends.ends() : 0).sum();
     List<BigFraction> shares = order.stream().map(WarpOrder::share).filter(Objects::nonNull).toList();
     long left = total - counted;
     if (left < 0 || (left > 0 && shares.isEmpty())) {
-      String difference = Math.abs(left) + (left < 0 ? " too many" : " too few");
-      throw new Unreadable(counted + " ends in the order", total + " ends, as the warp has: " + difference);
+      throw new Unreadable(counted + " ends in the order", Reach.wanted(counted, total));
     }
     List<Long> shared = shares.isEmpty() ? List.of() : Apportionment.of(left, shares, "the warp's order");
     List<Long> ends = new ArrayList<>();
@@ -37,5 +52,21 @@ public final class WarpOrder {
 
   private static @Nullable BigFraction share(OrderEntry entry) {
     return entry.amount() instanceof Share share ? share.part() : null;
+  }
+
+  /** Checks that each group is in the written order, each mark is that of a group, and ends given beside it are those that it makes. */
+  static void checkWritten(Succession written, List<OrderEntry> order) {
+    Marked.check(written, order);
+    Map<String, Long> counts = written.counts();
+    Set<String> marks = written.marks();
+    for (OrderEntry entry : order) {
+      Marked.checkUsed(marks, entry);
+      long made = counts.getOrDefault(entry.mark(), 0L);
+      if (entry.amount() instanceof Ends given && given.ends() != made) {
+        long over = given.ends() - made;
+        String difference = Math.abs(over) + (over > 0 ? " too many" : " too few");
+        throw new Unreadable(given.ends() + " ends of " + entry.mark(), made + ", as the written order makes: " + difference);
+      }
+    }
   }
 }

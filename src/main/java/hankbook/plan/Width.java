@@ -33,6 +33,14 @@ public record Width(int ends, BigFraction inReedTenths) {
     return allowances.widthShrinkage().remaining().multiply(allowances.drawIn().remaining());
   }
 
+  /**
+   * How much wider its ends stand at the plan's sett than the width that was reckoned for them: ends that are rounded up to a multiple do
+   * not widen the plan. In tenths of a millimetre, exactly.
+   */
+  public BigFraction beyond(Warp warp) {
+    return warp.sett().widthOf((long) ends - warp.selvedgeEnds()).subtract(inReedTenths);
+  }
+
   /** The width in the reed as it is recorded. */
   public Length inReed() {
     return Length.ofTenths(inReedTenths, RoundingMode.HALF_UP);

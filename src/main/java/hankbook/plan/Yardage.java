@@ -41,70 +41,55 @@ public record Yardage(Width width, WarpLength warp, List<Need> needs) {
   }
 
   private static List<Need> warpNeeds(Plan plan, int total, Length length) {
-    List<OrderEntry> order = plan.warp().order();
-    List<Long> ends = new ArrayList<>(WarpOrder.ends(order, total));
-    int charged = mostEnds(ends);
-    ends.set(charged, ends.get(charged) + plan.allowances().repairEnds());
+    Warp warp = plan.warp();
+    List<OrderEntry> order = warp.order();
+    List<Long> ends = RepairEnds.added(WarpOrder.ends(warp, total), order, plan.allowances().repairEnds());
     BigFraction oneThread = length.exactTenths().multiply(plan.allowances().winding().growth());
     List<Need> needs = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
       OrderEntry entry = order.get(i);
-      needs.add(need(Need.Role.WARP, entry.yarn(), ends.get(i), oneThread.multiply(entry.strands())));
+      needs.add(need(Need.Role.WARP, entry.yarn(), ends.get(i), oneThread.multiply(entry.strands()), entry.oneLot()));
     }
+    warp.selvedge().ifPresent(
+        selvedge -> needs.add(need(Need.Role.WARP, selvedge.yarn(), warp.selvedgeEnds(), oneThread.multiply(selvedge.strands()), false)));
     return joined(needs);
   }
 
-  private static int mostEnds(List<Long> ends) {
-    int most = 0;
-    for (int i = 1; i < ends.size(); i++) {
-      most = ends.get(i) > ends.get(most) ? i : most;
-    }
-    return most;
-  }
-
-  /** Wefts that share their picks: the same picks to the unit, width and length woven. */
-  private record Passage(BigFraction picks, BigFraction width, Length length) {}
-
   private static List<Need> weftNeeds(Plan plan, Width width, WarpLength warp) {
-    Map<Passage, List<Weft>> passages = new LinkedHashMap<>();
-    for (Weft weft : plan.wefts()) {
-      Passage passage = new Passage(weft.picks().perTenth(), weft.width(), weft.length().orElse(Length.ZERO));
-      passages.computeIfAbsent(passage, none -> new ArrayList<>()).add(weft);
-    }
     List<Need> needs = new ArrayList<>();
-    for (List<Weft> wefts : passages.values()) {
-      String whose = "the weft of " + wefts.get(0).picks();
-      List<Long> picks = Apportionment.of(picksIn(plan, wefts.get(0), warp), wefts.stream().map(Weft::share).toList(), whose);
+    for (List<Weft> wefts : WeftOrder.passages(plan.wefts())) {
+      List<Long> picks = WeftOrder.picks(plan.weftSuccession(), wefts, picksIn(plan, wefts.getFirst(), warp));
       for (int i = 0; i < wefts.size(); i++) {
         Weft weft = wefts.get(i);
         BigFraction onePick =
             width.inReedTenths().multiply(weft.width()).multiply(plan.allowances().weftTakeUp().yarnPerCloth()).multiply(weft.strands());
-        needs.add(need(Need.Role.WEFT, weft.yarn(), picks.get(i), onePick));
+        needs.add(need(Need.Role.WEFT, weft.yarn(), picks.get(i), onePick, weft.oneLot()));
       }
     }
     return joined(needs);
   }
 
-  private static long picksIn(Plan plan, Weft weft, WarpLength warp) {
+  static long picksIn(Plan plan, Weft weft, WarpLength warp) {
     Sett picks = weft.picks();
     BigFraction woven = weft.length().map(length -> length.exactTenths().add(plan.allowances().sampledCloth())).orElse(warp.woven());
     return Exact.roundedUp(picks.threadsIn(woven));
   }
 
-  private static Need need(Need.Role role, YarnColour yarn, long threads, BigFraction perThread) {
+  private static Need need(Need.Role role, YarnColour yarn, long threads, BigFraction perThread, boolean oneLot) {
     return new Need(
         yarn,
         role,
         threads,
         Length.ofTenths(perThread, RoundingMode.CEILING),
-        Length.ofTenths(perThread.multiply(threads), RoundingMode.CEILING));
+        Length.ofTenths(perThread.multiply(threads), RoundingMode.CEILING),
+        oneLot);
   }
 
-  /** Groups of the same yarn, whose threads are alike, are one need. */
+  /** Groups of the same yarn, whose threads are alike, are one need; each that must come from one lot stays its own. */
   private static List<Need> joined(List<Need> needs) {
     Map<List<Object>, Need> joined = new LinkedHashMap<>();
     for (Need need : needs) {
-      joined.merge(List.of(need.yarn(), need.perThread()), need, Yardage::sum);
+      joined.merge(need.oneLot() ? List.<Object>of(joined.size()) : List.of(need.yarn(), need.perThread()), need, Yardage::sum);
     }
     return List.copyOf(joined.values());
   }

@@ -65,7 +65,7 @@ public record Answer(List<Skein> stock, PlanCheck check, List<ExpectedSkein> cou
     return counted.stream().collect(Collectors.toMap(coming -> coming.skein().code(), ExpectedSkein::due, (one, _) -> one, LinkedHashMap::new));
   }
 
-  private static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
+  static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {
     try {
       return reckoning.get();
     } catch (Unreadable unreadable) {

@@ -57,7 +57,7 @@ public final class CheckPlan {
     return new BadInput(name + ": found no plan of this name in the ledger, wanted one that plan list shows");
   }
 
-  private static Plan plan(String name, Optional<String> text) throws BadInput {
+  static Plan plan(String name, Optional<String> text) throws BadInput {
     if (text.isEmpty()) {
       throw noSuchPlan(name);
     }

@@ -52,6 +52,57 @@ class PlanFileTest {
     assertThatThrownBy(() -> PlanFile.read("plan.json", TOWELS.replace(good, bad))).isInstanceOf(BadInput.class).hasMessage(message);
   }
 
+  /** 68 repeats of 8 make 544; with 8 selvedge ends of their own, 556 ends leave 548 for the order: 4 more of Chalk. */
+  static final String STRIPES =
+      TOWELS
+          .replace("\"selvedgeEnds\": 0,", "\"ends\": 556, \"selvedgeEnds\": 8, \"selvedge\": {\"yarn\": \"Gorse\", \"colour\": \"Gold\", \"strands\": 2}, \"succession\": \"68 x (6 Chalk, 2 blue), 4 Chalk\",")
+          .replace("\"share\": 0.8", "\"repairEnds\": 2")
+          .replace("\"colour\": \"Woad\", \"share\": 0.2", "\"colour\": \"Woad\", \"mark\": \"blue\", \"oneLot\": \"yes\"")
+          .replace("\"share\": 1}]", "\"mark\": \"ground\"}, {\"yarn\": \"Gorse\", \"colour\": \"Gold\", \"picks\": \"9/cm\", \"oneLot\": \"no\"}], \"weftSuccession\": \"there and back (20 ground, 2 Gold)\"");
+
+  /** Counted by hand: 3303 picks are 78 repeats of 42 and 27 more: 20 of the ground, 2 of Gold, 5 of the ground. */
+  @Test
+  void aWrittenOrderIsReadWithItsMarksSelvedgesAndLots() throws BadInput {
+    Plan plan = PlanFile.read("stripes.json", STRIPES);
+    assertThat(Yardage.of(plan).needs()).extracting(need -> need.yarn().colour() + " " + need.threads() + " " + need.oneLot())
+        .containsExactly("Chalk 414 false", "Woad 136 true", "Gold 8 false", "Chalk 3145 false", "Gold 158 false");
+    assertThat(plan.weftSuccession().orElseThrow()).hasToString("there and back (20 ground, 2 Gold)");
+  }
+
+  @Test
+  void unitsToTheLeftAndRightAreEndsToo() throws BadInput {
+    String sections =
+        TOWELS.replace("\"sett\": \"10/cm\",", "\"sett\": \"10/cm\", \"endsPerUnit\": 4, \"extendLeft\": 12, \"extendRight\": 9, \"sections\": [{\"name\": \"star\", \"repeats\": 3, \"units\": 36}],");
+    assertThat(PlanFile.read("units.json", sections).warp().ends()).hasValue(516);
+    assertThat(PlanFile.read("units.json", sections).warp().sections().orElseThrow().sections().getFirst().name()).isEqualTo("star");
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      2 blue             | 2 Woad           | plan.json, warp: found 'Woad', wanted one of the order's marks: Chalk, blue
+      68 x (6 Chalk      | 68 x 6 (Chalk    | plan.json, warp.succession: found '6 (Chalk, 2 blue), 4…', wanted brackets round what comes 68 times, at character 6 of the order
+      20 ground, 2 Gold) | 20 ground, 2 Gold | plan.json, weftSuccession: found nothing, wanted a comma or a closing bracket at character 34 of the order
+      2 Gold             | 2 Silver         | plan.json, plan: found 'Silver', wanted one of the order's marks: ground, Gold
+      "yes"              | "maybe"          | plan.json, warp.order[2].oneLot: found 'maybe', wanted yes or no
+      "strands": 2       | "lots": 2        | plan.json, warp.selvedge.lots: found 'lots', wanted one of colour, strands, yarn
+      "repairEnds": 2    | "ends": 400      | plan.json, warp: found '400 ends of Chalk', wanted 412, as the written order makes: 12 too few
+      "repairEnds": 2    | "ends": 412, "share": 0.5 | plan.json, warp.order[1]: found 'both ends and share', wanted either ends or share
+      """, quoteCharacter = '\u0001')
+  void aBadWrittenOrderIsNamedWithWhatIsWanted(String good, String bad, String message) {
+    assertThatThrownBy(() -> PlanFile.read("plan.json", STRIPES.replace(good, bad))).isInstanceOf(BadInput.class).hasMessage(message);
+  }
+
+  @Test
+  void aDraftKeepsAWrittenOrderAndItsFaultsAreToldAtTheirFields() {
+    PlanDraft draft = PlanDraft.of(STRIPES);
+    assertThat(draft.text(PlanField.of(PlanPart.SELVEDGE, "colour"))).isEqualTo("Gold");
+    assertThat(draft.text(PlanField.of(PlanPart.WARP, "succession"))).isEqualTo("68 x (6 Chalk, 2 blue), 4 Chalk");
+    assertThat(PlanDraft.of(draft.json())).isEqualTo(draft);
+    assertThat(PlanFaults.of(draft)).isEmpty();
+    PlanDraft broken = draft.with(PlanField.of(PlanPart.PLAN, "weftSuccession"), "2 x 3").with(PlanField.of(PlanPart.SELVEDGE, "strands"), "two");
+    assertThat(PlanFaults.of(broken)).extracting(Fault::field).containsExactlyInAnyOrder("weftSuccession", "warp.selvedge.strands");
+  }
+
   @Test
   void aRefusalTellsItsFieldApart() {
     assertThatThrownBy(() -> PlanFile.read("plan.json", TOWELS.replace("\"70 cm\"", "\"70\"")))
