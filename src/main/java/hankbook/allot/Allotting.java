@@ -1,24 +1,22 @@
 package hankbook.allot;
 
-import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.LongPredicate;
+import java.util.function.IntFunction;
 
 /**
- * Finds the skeins that serve a demand, best first by: least left uncovered; fewest dye lots, counted per use; fewest unopened skeins broken
- * into; fewest skeins touched; longest single remnant left in a touched skein; earliest received.
+ * Finds the skeins that serve a demand, best first by: least left uncovered; fewest dye lots, counted apart in warp and weft; fewest unopened
+ * skeins broken into; fewest skeins touched; longest single remnant left in a touched skein; earliest received. Among choices that leave no
+ * more uncovered, those are looked at first whose ends can be wound as many together as the demand asks; the others only where there is none.
  *
- * <p>The result is the best there is, not an approximation: each criterion in turn is settled by an exact dynamic programme ({@link Sweep}),
- * then held while the next is settled. The work grows with the skeins, the ends and the counts of lots and skeins, not with the number of
- * possible choices. Where choices are equal by all of these, which of them is returned is fixed but not otherwise meant.
+ * <p>The result is the best there is, not an approximation: each criterion in turn is settled by an exact {@link Search}, then held while the
+ * next is settled. Where a search is given up for its size, the allotment says that it is not proven. Where choices are equal by all of
+ * these, which of them is returned is fixed but not otherwise meant.
  */
 public final class Allotting {
   /** Earliest received first, unknown last, then by code. */
@@ -26,12 +24,21 @@ public final class Allotting {
       Comparator.comparing((Candidate skein) -> skein.received().equals(LocalDate.MIN) ? LocalDate.MAX : skein.received())
           .thenComparing(Candidate::code);
 
-  private final Task task;
-  private final List<Candidate> skeins;
+  private static final long STEPS = 6_000_000;
+  private static final long STEPS_TO_COVER = 1_000_000;
 
-  private Allotting(Task task, List<Candidate> skeins) {
+  private final Task task;
+  private final Measures measures;
+  private final Shelf shelf;
+  private final Effort effort;
+  /** The best choice so far, should the search be given up. */
+  private Optional<Choice> reached = Optional.empty();
+
+  private Allotting(Task task, Shelf shelf, Effort effort) {
     this.task = task;
-    this.skeins = skeins;
+    this.measures = new Measures(task);
+    this.shelf = shelf;
+    this.effort = effort;
   }
 
   /**
@@ -40,95 +47,67 @@ public final class Allotting {
    * @throws Unreadable if two skeins have the same code
    */
   public static Allotment best(List<Candidate> skeins, Demand demand) {
+    return best(skeins, demand, new Effort(STEPS));
+  }
+
+  static Allotment best(List<Candidate> skeins, Demand demand, Effort effort) {
     Set<String> codes = new HashSet<>();
     for (Candidate skein : skeins) {
       if (!codes.add(skein.code())) {
         throw new Unreadable(skein.code(), "each skein once");
       }
     }
-    Task task = Task.of(demand);
-    return new Allotting(task, worthTrying(task, skeins.stream().sorted(EARLIEST).toList())).best();
+    Task plain = Task.of(demand);
+    Shelf shelf = Shelf.of(skeins);
+    Allotting any = new Allotting(plain, shelf, effort);
+    Shortage shortage = any.shortage();
+    if (demand.threads() > 1) {
+      Allotting wound = new Allotting(Task.woundTogether(demand), shelf, effort);
+      Shortage woundShortage = wound.shortage();
+      if (woundShortage.uncovered() == shortage.uncovered()) {
+        return wound.best(woundShortage, plain);
+      }
+    }
+    return any.best(shortage, plain);
   }
 
   /** Whether these skeins serve all of the demand: what the best allotment's completeness would be, without choosing it. */
   static boolean covers(List<Candidate> skeins, Demand demand) {
-    return new Sweep(Task.of(demand), Aim.NONE, skeins, Set.of()).leastUncovered() == 0;
+    return new Allotting(Task.of(demand), Shelf.of(skeins), new Effort(STEPS_TO_COVER)).shortage().uncovered() == 0;
   }
 
-  /**
-   * Of skeins alike but for their age, the earliest, as many as could hold all ends and all weft apart. A choice of more is never the best:
-   * what they give could be gathered into fewer of them, from no more lots.
-   */
-  private static List<Candidate> worthTrying(Task task, List<Candidate> earliestFirst) {
-    Map<Kind, Long> seen = new HashMap<>();
-    return earliestFirst.stream()
-        .filter(skein -> seen.merge(new Kind(skein.lot(), skein.opened(), skein.free()), 1L, Long::sum) <= task.enough(skein.free().tenthsOfMillimetre()))
-        .toList();
+  private Shortage shortage() {
+    return new Shortage(task, measures, shelf, effort);
   }
 
-  private record Kind(String lot, boolean opened, Length free) {}
-
-  private Allotment best() {
-    Aim aim = fewest(Aim.NONE.uncoveredAtMost(sweep(Aim.NONE).leastUncovered()));
-    if (aim.touched() == 0) {
-      return new Allotment(List.of(), task.ends(), new Length(task.weft()));
+  private Allotment best(Shortage shortage, Task plain) {
+    Sharing sharing = new Sharing(task, effort);
+    if (shortage.uncovered() == task.warp() + task.weft()) {
+      return sharing.nothing();
     }
-    Aim keeping = longestRemnant(aim);
-    List<Candidate> chosen = earliest(keeping);
-    return new Sharing(task, keeping, new Sweep(task, keeping, chosen, Set.copyOf(chosen)).portions()).allotment();
+    Choice start = new Choice(task, measures, shelf, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
+    Choice choice = settled(start.aim()).orElseGet(() -> new Thrift(reached.orElse(start)).choice());
+    return sharing.of(choice, new Reasons(choice, plain));
   }
 
-  private Aim fewest(Aim covering) {
-    Aim inLots = covering.lotsAtMost(least(count -> reaches(covering.lotsAtMost(count))));
-    Aim unopened = inLots.unopenedAtMost(least(count -> reaches(inLots.unopenedAtMost(count))));
-    return unopened.touchedAtMost(least(count -> reaches(unopened.touchedAtMost(count))));
+  private Optional<Choice> settled(Aim covering) {
+    return least(covering::lotsAtMost, 2 * shelf.size())
+        .flatMap(lots -> least(lots.aim()::unopenedAtMost, shelf.size()))
+        .flatMap(unopened -> least(unopened.aim()::touchedAtMost, shelf.size()))
+        .map(Choice::withLongestRemnant)
+        .map(Choice::earliest);
   }
 
-  /** The least count from 0 that will do. Tried upwards, since a tight limit makes a quick search and a loose one a slow one. */
-  private static long least(LongPredicate does) {
-    long count = 0;
-    while (!does.test(count)) {
-      count++;
-    }
-    return count;
-  }
-
-  /** By halving: a choice that keeps one remnant keeps every shorter one. */
-  private Aim longestRemnant(Aim aim) {
-    long kept = 0;
-    long lost = 1 + skeins.stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).max().orElse(0);
-    while (lost - kept > 1) {
-      long middle = kept + (lost - kept) / 2;
-      if (reaches(aim.remnantAtLeast(middle))) {
-        kept = middle;
-      } else {
-        lost = middle;
+  /** A choice for the least count from 0 for which there is one. Tried upwards, since a tight limit makes a quick search and a loose one a slow one. */
+  private Optional<Choice> least(IntFunction<Aim> aims, int most) {
+    for (int count = 0; count <= most && !effort.spent(); count++) {
+      Choice none = new Choice(task, measures, shelf, effort, aims.apply(count), List.of());
+      Optional<Choice> found = none.found(none.aim(), Set.of());
+      if (found.isPresent()) {
+        reached = found;
+        return found;
       }
     }
-    return aim.remnantAtLeast(kept);
-  }
-
-  /** Takes each skein, earliest first, if the aim can be reached with it and those taken before it; leaves it for good if not. */
-  private List<Candidate> earliest(Aim aim) {
-    List<Candidate> open = new ArrayList<>(skeins);
-    Set<Candidate> taken = new HashSet<>();
-    for (Candidate skein : skeins) {
-      if (taken.size() < aim.touched()) {
-        taken.add(skein);
-        if (!new Sweep(task, aim, open, taken).reaches()) {
-          taken.remove(skein);
-          open.remove(skein);
-        }
-      }
-    }
-    return skeins.stream().filter(taken::contains).toList();
-  }
-
-  private boolean reaches(Aim aim) {
-    return sweep(aim).reaches();
-  }
-
-  private Sweep sweep(Aim aim) {
-    return new Sweep(task, aim, skeins, Set.of());
+    return Optional.empty();
   }
 }

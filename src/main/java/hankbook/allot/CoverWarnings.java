@@ -2,14 +2,11 @@ package hankbook.allot;
 
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
-import hankbook.plan.Need;
-import hankbook.yarn.Skein;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** What the verdict on one yarn means, in words. */
-record CoverWarnings(Cover cover, List<Need> needs, int threads, List<Skein> skeins) {
+record CoverWarnings(Cover cover) {
   List<Warning> all() {
     List<Warning> warnings = new ArrayList<>();
     if (cover.margin().isNegative()) {
@@ -21,28 +18,7 @@ record CoverWarnings(Cover cover, List<Need> needs, int threads, List<Skein> ske
       long oneIn = Math.max(2, Math.round(1 / cover.risk()));
       warnings.add(warning(Warning.Code.TIGHT, "only " + metres(cover.margin()) + " to spare; the risk of running short is about 1 in " + oneIn + "."));
     }
-    needs.stream().filter(need -> need.role() == Need.Role.WARP && threads > 1).forEach(need -> winding(need, warnings));
     return warnings;
-  }
-
-  /** Each of the threads held together comes from a package of its own, long enough for its passes. */
-  private void winding(Need need, List<Warning> warnings) {
-    int held = (int) Math.min(threads, need.threads());
-    if (held == 0) {
-      return;
-    }
-    List<Long> ends =
-        skeins.stream().map(skein -> skein.holds().holds(need.perThread())).sorted(Comparator.reverseOrder()).limit(held).toList();
-    long passes = Math.ceilDiv(need.threads(), (long) held);
-    long full = need.threads() - (passes - 1) * held;
-    for (int i = 0; i < held; i++) {
-      long wanted = i < full ? passes : passes - 1;
-      if (i >= ends.size() || ends.get(i) < wanted) {
-        String text = "winding " + held + " threads together wants " + held + " packages of " + passes + " ends of " + need.perThread() + " each.";
-        warnings.add(warning(Warning.Code.WINDING, text));
-        return;
-      }
-    }
   }
 
   private Warning warning(Warning.Code code, String text) {

@@ -2,27 +2,40 @@ package hankbook.allot;
 
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
+import java.util.List;
 
 /**
  * What a plan asks of one yarn in one colour.
  *
- * @param ends whole unbroken ends, at least 0
- * @param perEnd yarn in each
+ * @param kinds the kinds of ends, at most 60
  * @param weft metres of weft
+ * @param weftInOneLot whether all of the weft must come from one dye lot
  * @param usefulRemnant what is left of a skein serves as weft only where it is longer than this
+ * @param threads wound together, at least 1
  */
-public record Demand(int ends, Length perEnd, Length weft, Length usefulRemnant) {
+public record Demand(List<EndKind> kinds, Length weft, boolean weftInOneLot, Length usefulRemnant, int threads) {
+  private static final int MOST_KINDS = 60;
+
   public Demand {
-    if (ends < 0 || (ends > 0 && !perEnd.isPositive())) {
-      throw new Unreadable(ends + " ends of " + perEnd, "ends of at least 0, each longer than zero");
+    kinds = List.copyOf(kinds);
+    if (kinds.size() > MOST_KINDS) {
+      throw new Unreadable(kinds.size() + " kinds of ends", "at most " + MOST_KINDS + " kinds of ends of one yarn");
     }
     if (weft.isNegative()) {
       throw new Unreadable(weft.toString(), "a length of weft of at least zero");
     }
+    if (threads < 1) {
+      throw new Unreadable(Integer.toString(threads), "threads wound together of at least 1");
+    }
   }
 
-  /** How many ends a length gives. */
-  int endsIn(Length free) {
-    return ends == 0 ? 0 : (int) Math.min(ends, free.holds(perEnd));
+  /** Ends of one kind wound one at a time, and weft, from whichever lots. */
+  public Demand(int ends, Length perEnd, Length weft, Length usefulRemnant) {
+    this(List.of(new EndKind(ends, perEnd, false)), weft, false, usefulRemnant, 1);
+  }
+
+  /** How many ends there are, of whatever kind. */
+  int ends() {
+    return kinds.stream().mapToInt(EndKind::ends).sum();
   }
 }

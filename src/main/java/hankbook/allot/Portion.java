@@ -1,11 +1,12 @@
 package hankbook.allot;
 
+import java.util.List;
+
 /**
- * The use of one touched skein as the search settled it.
+ * The use of one skein as a packing settled it.
  *
- * @param skein the skein
- * @param ends whole ends it gives
- * @param weft the most it may give to the weft, in tenths of a millimetre
- * @param keeps whether it sets aside the remnant aimed at
+ * @param slot the skein
+ * @param ends whole ends it gives, by kind
+ * @param weft the most it may give to the weft beside them, in tenths of a millimetre
  */
-record Portion(Candidate skein, int ends, long weft, boolean keeps) {}
+record Portion(Slot slot, List<Integer> ends, long weft) {}

@@ -1,57 +1,55 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Turns what the search settled into shares: hands out the weft, and says why each skein was taken. */
 final class Sharing {
-  private static final Comparator<Portion> EARLIEST = Comparator.comparing(Portion::skein, Allotting.EARLIEST);
-
   private final Task task;
-  private final Aim aim;
-  private final List<Portion> portions;
+  private final Effort effort;
 
-  Sharing(Task task, Aim aim, List<Portion> portions) {
+  Sharing(Task task, Effort effort) {
     this.task = task;
-    this.aim = aim;
+    this.effort = effort;
+  }
+
+  /** Where no skein gives anything. */
+  Allotment nothing() {
+    return allotment(List.of(), task.weft());
+  }
+
+  Allotment of(Choice choice, Reasons reasons) {
     // The skein that sets the remnant aside gives last, so that it may keep more.
-    this.portions = portions.stream().sorted(Comparator.comparing(Portion::keeps).thenComparing(EARLIEST)).toList();
-  }
-
-  Allotment allotment() {
-    List<Portion> given = new ArrayList<>();
-    long weft = task.weft();
-    int ends = task.ends();
-    for (Portion portion : portions) {
-      long part = Math.min(weft, portion.weft());
-      weft -= part;
-      ends -= portion.ends();
-      given.add(new Portion(portion.skein(), portion.ends(), part, portion.keeps()));
+    List<Portion> portions = choice.portions().stream().sorted(Comparator.comparing(portion -> portion.slot().setAside() > 0)).toList();
+    long[] left = new long[portions.size() + 1];
+    left[0] = task.weft();
+    for (int i = 0; i < portions.size(); i++) {
+      left[i + 1] = Math.max(0, left[i] - portions.get(i).weft());
     }
-    return new Allotment(given.stream().sorted(EARLIEST).map(this::share).toList(), ends, new Length(weft));
+    List<Share> shares =
+        IntStream.range(0, portions.size())
+            .boxed()
+            .sorted(Comparator.comparing(i -> portions.get(i).slot().skein(), Allotting.EARLIEST))
+            .map(i -> share(portions.get(i), new Length(left[i] - left[i + 1]), reasons))
+            .filter(share -> share.ends() > 0 || share.weft().isPositive())
+            .toList();
+    return allotment(shares, left[portions.size()]);
   }
 
-  private Share share(Portion portion) {
-    Length weft = new Length(portion.weft());
-    return new Share(portion.skein().code(), portion.ends(), task.warp(portion.ends()), weft, reason(portion));
+  private Share share(Portion portion, Length weft, Reasons reasons) {
+    List<EndsGiven> ends =
+        IntStream.range(0, task.kinds())
+            .filter(kind -> portion.ends().get(kind) > 0)
+            .mapToObj(kind -> new EndsGiven(kind, portion.ends().get(kind), task.perEnd(kind)))
+            .toList();
+    return new Share(portion.slot().skein().code(), ends, weft, reasons.of(portion.slot()));
   }
 
-  private String reason(Portion portion) {
-    Candidate skein = portion.skein();
-    Length left = skein.free().minus(task.warp(portion.ends())).minus(new Length(portion.weft()));
-    String lot = skein.lot().isEmpty() ? "lot unknown" : skein.lotOrOwn();
-    String opened = skein.opened() ? ", opened before" : ", unopened";
-    String remnant = portion.keeps() ? ", keeps the longest remnant, " + left : "";
-    return lot + opened + ", " + without(skein) + remnant;
-  }
-
-  /** What would happen without a skein, with no other put in its place: the search took none that could be spared. */
-  private String without(Candidate skein) {
-    List<Candidate> others = portions.stream().map(Portion::skein).filter(other -> !other.equals(skein)).toList();
-    long more = new Sweep(task, Aim.NONE, others, Set.of()).leastUncovered() - aim.uncovered();
-    return more > 0 ? "without it " + new Length(more) + " more would lack" : "without it more lots would be mixed or more skeins opened";
+  private Allotment allotment(List<Share> shares, long weftUncovered) {
+    int wanted = IntStream.range(0, task.kinds()).map(task::ends).sum();
+    int given = shares.stream().mapToInt(Share::ends).sum();
+    return new Allotment(shares, wanted - given, new Length(weftUncovered), effort.proven());
   }
 }

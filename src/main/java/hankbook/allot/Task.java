@@ -1,47 +1,110 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import java.util.List;
+import java.util.stream.IntStream;
 
-/** A demand in bare numbers, lengths in tenths of a millimetre, for the inner loops of the search. */
-record Task(int ends, long perEnd, long weft, long usefulRemnant) {
-  Task {
+/**
+ * A demand in bare numbers, lengths in tenths of a millimetre, for the inner loops of the search. What a dye lot may serve for is a role: a
+ * set of bits, one for each kind of end and one for the weft.
+ */
+final class Task {
+  private final List<EndKind> kinds;
+  private final int[] most;
+  private final long weft;
+  private final boolean weftInOneLot;
+  private final long usefulRemnant;
+
+  private Task(Demand demand, int threads) {
+    kinds = demand.kinds();
+    most = kinds.stream().mapToInt(kind -> Math.ceilDiv(kind.ends(), threads)).toArray();
+    weft = demand.weft().tenthsOfMillimetre();
+    weftInOneLot = demand.weftInOneLot();
+    usefulRemnant = demand.usefulRemnant().tenthsOfMillimetre();
     // Refused here once, so that no product or sum in the search overflows.
-    Math.addExact(Math.multiplyExact(perEnd, (long) ends), weft);
+    Math.addExact(kinds.stream().mapToLong(kind -> Math.multiplyExact(kind.each().tenthsOfMillimetre(), (long) kind.ends())).reduce(0, Math::addExact), weft);
   }
 
+  /** Any number of a kind's ends from one skein. */
   static Task of(Demand demand) {
-    long perEnd = demand.ends() == 0 ? 0 : demand.perEnd().tenthsOfMillimetre();
-    return new Task(demand.ends(), perEnd, demand.weft().tenthsOfMillimetre(), demand.usefulRemnant().tenthsOfMillimetre());
+    return new Task(demand, 1);
   }
 
-  /** What is left uncovered by so many ends and so much to weave with. */
-  long uncovered(int endsGiven, long weftGiven) {
-    return (ends - endsGiven) * perEnd + Math.max(0, weft - weftGiven);
+  /**
+   * With no more ends of a kind from one skein than there are passes in winding: then, and only then, changing packages between passes can
+   * wind them in that many passes. (Fill the passes one after the other, skein by skein: no skein meets itself in a pass.)
+   */
+  static Task woundTogether(Demand demand) {
+    return new Task(demand, demand.threads());
   }
 
-  /** How many whole ends a length gives, never more than are wanted. */
-  int endsFrom(long length) {
-    return ends == 0 || length < 0 ? 0 : (int) Math.min(ends, length / perEnd);
+  int kinds() {
+    return kinds.size();
   }
 
-  /** The most ends a skein can give and still leave something useful for the weft; -1 where it is too short even untouched. */
-  int endsLeavingWeft(long free) {
-    return free <= usefulRemnant ? -1 : endsFrom(free - usefulRemnant - 1);
+  /** All ends, of whatever kind. */
+  int ends() {
+    return kinds.stream().mapToInt(EndKind::ends).sum();
   }
 
-  /** The most that a skein can cover of warp and weft together. */
-  long coverable(long free) {
-    return weft > 0 && free > usefulRemnant ? free : endsFrom(free) * perEnd;
+  int ends(int kind) {
+    return kinds.get(kind).ends();
   }
 
-  /** How many skeins of a length are enough for all ends in some and all weft in others; 0 where the length serves for neither. */
-  long enough(long free) {
-    int endsEach = endsFrom(free);
-    long forWarp = endsEach == 0 ? 0 : Math.ceilDiv(ends, endsEach);
-    return forWarp + (free <= usefulRemnant ? 0 : Math.ceilDiv(weft, free));
+  long each(int kind) {
+    return kinds.get(kind).each().tenthsOfMillimetre();
   }
 
-  Length warp(int endsGiven) {
-    return new Length(endsGiven * perEnd);
+  Length perEnd(int kind) {
+    return kinds.get(kind).each();
+  }
+
+  long weft() {
+    return weft;
+  }
+
+  long usefulRemnant() {
+    return usefulRemnant;
+  }
+
+  long warp() {
+    return IntStream.range(0, kinds()).mapToLong(kind -> ends(kind) * each(kind)).sum();
+  }
+
+  /** How many ends of a kind so much of one skein gives. */
+  int endsFrom(int kind, long length) {
+    return ends(kind) == 0 || length <= 0 ? 0 : (int) Math.min(most[kind], length / each(kind));
+  }
+
+  long weftBit() {
+    return 1L << kinds();
+  }
+
+  /** The bits of the kinds that are wanted, of those that must keep to one lot or of those that need not. */
+  long warpBits(boolean oneLot) {
+    return IntStream.range(0, kinds()).filter(kind -> ends(kind) > 0 && kinds.get(kind).oneLot() == oneLot).mapToLong(kind -> 1L << kind).sum();
+  }
+
+  /** Everything that is wanted. */
+  long everything() {
+    return warpBits(true) | warpBits(false) | (weft > 0 ? weftBit() : 0);
+  }
+
+  /** What must come from one lot. */
+  long oneLotBits() {
+    return warpBits(true) | (weft > 0 && weftInOneLot ? weftBit() : 0);
+  }
+
+  boolean servesWarp(long role) {
+    return (role & ~weftBit()) != 0;
+  }
+
+  boolean servesWeft(long role) {
+    return (role & weftBit()) != 0;
+  }
+
+  /** Dye lots are counted apart in warp and weft, since they are seen apart. */
+  int lots(long role) {
+    return (servesWarp(role) ? 1 : 0) + (servesWeft(role) ? 1 : 0);
   }
 }

@@ -21,6 +21,7 @@ public record Warning(Code code, YarnColour yarn, String text) {
     WEIGHT_DISAGREES,
     WINDING,
     WARP_TOO_SHORT,
-    WIDER_IN_REED
+    WIDER_IN_REED,
+    UNPROVEN
   }
 }

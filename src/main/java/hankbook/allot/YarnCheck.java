@@ -7,16 +7,10 @@ import hankbook.yarn.Uncertainty;
 import hankbook.yarn.YarnColour;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
- * One yarn of a plan held against the skeins that are free. Ends of several kinds (single and doubled) are allotted kind by kind, the
- * longest thread first, each from what the kinds before it left.
+ * One yarn of a plan held against the skeins that are free, its ends of every kind and its weft together.
  *
  * @param cover need against free
  * @param shares which skein gives what
@@ -28,23 +22,19 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
 
   static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins) {
     List<Skein> measured = measured(skeins);
-    List<Share> shares = new ArrayList<>();
-    boolean complete = allot(needs, measured, shares);
-    Cover cover = new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured), complete);
+    Demand demand = demand(needs, threads);
+    Allotment allotment = Allotting.best(candidates(measured), demand);
+    Cover cover = new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured), allotment.complete());
     List<Warning> warnings = new ArrayList<>(ShelfWarnings.of(yarn, skeins));
-    warnings.addAll(new CoverWarnings(cover, needs, threads, skeins).all());
-    mixedLots(yarn, shares, measured, warnings);
-    return new YarnCheck(cover, List.copyOf(shares), List.copyOf(warnings));
+    warnings.addAll(new CoverWarnings(cover).all());
+    warnings.addAll(new AllotmentWarnings(yarn, demand, allotment, measured).all());
+    return new YarnCheck(cover, allotment.shares(), List.copyOf(warnings));
   }
 
-  /** Whether a check of these needs would say short, without choosing the skeins where that is not needed to tell. */
+  /** Whether a check of these needs would say short, without choosing the skeins. */
   static boolean isShort(List<Need> needs, List<Skein> skeins) {
     List<Skein> measured = measured(skeins);
-    if (free(measured).compareTo(need(needs)) < 0) {
-      return true;
-    }
-    List<Demand> demands = demands(needs);
-    return demands.size() == 1 ? !Allotting.covers(candidates(measured, whole(measured)), demands.get(0)) : !allot(needs, measured, new ArrayList<>());
+    return free(measured).compareTo(need(needs)) < 0 || !Allotting.covers(candidates(measured), demand(needs, 1));
   }
 
   private static List<Skein> measured(List<Skein> skeins) {
@@ -59,61 +49,19 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
     return measured.stream().map(Skein::holds).reduce(Length.ZERO, Length::plus);
   }
 
-  private static Map<String, Length> whole(List<Skein> skeins) {
-    Map<String, Length> whole = new HashMap<>();
-    skeins.forEach(skein -> whole.put(skein.code(), skein.holds()));
-    return whole;
+  private static Demand demand(List<Need> needs, int threads) {
+    List<EndKind> kinds =
+        needs.stream()
+            .filter(need -> need.role() == Need.Role.WARP)
+            .map(need -> new EndKind(Math.toIntExact(need.threads()), need.perThread(), false))
+            .toList();
+    List<Need> wefts = needs.stream().filter(need -> need.role() == Need.Role.WEFT).toList();
+    return new Demand(kinds, need(wefts), false, USEFUL_REMNANT, threads);
   }
 
-  /** A demand for each kind of end, the longest thread first; the weft comes with the last, alone where there is no warp. */
-  private static List<Demand> demands(List<Need> needs) {
-    List<Need> warps =
-        needs.stream().filter(need -> need.role() == Need.Role.WARP).sorted(Comparator.comparing(Need::perThread).reversed()).toList();
-    Length weft = need(needs.stream().filter(need -> need.role() == Need.Role.WEFT).toList());
-    if (warps.isEmpty()) {
-      return List.of(new Demand(0, Length.ZERO, weft, USEFUL_REMNANT));
-    }
-    List<Demand> demands = new ArrayList<>();
-    for (Need warp : warps) {
-      Length beside = demands.size() == warps.size() - 1 ? weft : Length.ZERO;
-      demands.add(new Demand(Math.toIntExact(warp.threads()), warp.perThread(), beside, USEFUL_REMNANT));
-    }
-    return demands;
-  }
-
-  private static boolean allot(List<Need> needs, List<Skein> skeins, List<Share> shares) {
-    Map<String, Length> left = whole(skeins);
-    boolean complete = true;
-    for (Demand demand : demands(needs)) {
-      Allotment allotment = Allotting.best(candidates(skeins, left), demand);
-      complete &= allotment.complete();
-      for (Share share : allotment.shares()) {
-        left.merge(share.code(), share.warp().plus(share.weft()), Length::minus);
-        shares.add(share);
-      }
-    }
-    return complete;
-  }
-
-  private static List<Candidate> candidates(List<Skein> skeins, Map<String, Length> left) {
+  private static List<Candidate> candidates(List<Skein> skeins) {
     return skeins.stream()
-        .map(
-            skein -> {
-              Length free = left.getOrDefault(skein.code(), Length.ZERO);
-              boolean opened = skein.opened() || free.compareTo(skein.holds()) < 0;
-              return new Candidate(skein.code(), skein.lot(), opened, free, skein.received().orElse(LocalDate.MAX));
-            })
+        .map(skein -> new Candidate(skein.code(), skein.lot(), skein.opened(), skein.holds(), skein.received().orElse(LocalDate.MAX)))
         .toList();
-  }
-
-  private static void mixedLots(YarnColour yarn, List<Share> shares, List<Skein> skeins, List<Warning> warnings) {
-    Map<String, String> lots = new HashMap<>();
-    skeins.forEach(skein -> lots.put(skein.code(), skein.lot()));
-    Set<String> inWarp = new HashSet<>();
-    shares.stream().filter(share -> share.ends() > 0).forEach(share -> inWarp.add(lots.getOrDefault(share.code(), "")));
-    if (inWarp.size() > 1) {
-      List<String> named = inWarp.stream().map(lot -> lot.isEmpty() ? "unknown" : lot).sorted().toList();
-      warnings.add(new Warning(Warning.Code.MIXED_LOTS, yarn, yarn + ": the warp takes more than one dye lot: " + String.join(", ", named) + "."));
-    }
   }
 }

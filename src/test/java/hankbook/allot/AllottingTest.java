@@ -76,7 +76,7 @@ class AllottingTest {
     Allotment allotment = Allotting.best(List.of(skein("A", 60), skein("B", 100)), warp(10, 4));
     assertThat(allotment.shares()).extracting(Share::code).containsExactly("B");
     assertThat(allotment.shares().getFirst().reason())
-        .isEqualTo("lot red, unopened, without it 40 m more would lack, keeps the longest remnant, 60 m");
+        .isEqualTo("lot red, unopened; keeps the longest remnant, 60 m; without it no remnant as long as 60 m would be kept");
   }
 
   @Test
@@ -97,9 +97,9 @@ class AllottingTest {
   @Test
   void nothingWantedTakesNothingAndNoSkeinsCoverNothing() {
     Allotment nothing = Allotting.best(List.of(skein("A", 50)), new Demand(0, Length.ZERO, Length.ZERO, Length.ZERO));
-    assertThat(nothing).isEqualTo(new Allotment(List.of(), 0, Length.ZERO));
+    assertThat(nothing).isEqualTo(new Allotment(List.of(), 0, Length.ZERO, true));
     Allotment none = Allotting.best(List.of(), new Demand(3, Length.metres(4), Length.metres(7), Length.ZERO));
-    assertThat(none).isEqualTo(new Allotment(List.of(), 3, Length.metres(7)));
+    assertThat(none).isEqualTo(new Allotment(List.of(), 3, Length.metres(7), true));
   }
 
   @Test

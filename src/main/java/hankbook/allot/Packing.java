@@ -1,0 +1,93 @@
+package hankbook.allot;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What some skeins in their roles can cover, exactly: denied by the measures, shown by a quick filling, or else settled by a dynamic
+ * programme that passes once through the skeins ({@link Frontier}).
+ */
+final class Packing {
+  private static final double MOST_PLACES = 4_000_000;
+  private static final double MOST_KEPT_PLACES = 12_000_000;
+  private static final double PLACES_TO_A_STEP = 100;
+
+  private final Task task;
+  private final List<Slot> slots;
+  private final Effort effort;
+  private final long[] most;
+  private final Measures measures;
+
+  Packing(Task task, Measures measures, List<Slot> slots, Effort effort) {
+    this.task = task;
+    this.measures = measures;
+    this.slots = slots;
+    this.effort = effort;
+    most = new long[measures.count()];
+    for (Slot slot : slots) {
+      Measures.add(most, slot.setAside() == 0 ? measures.of(slot.skein(), slot.role()) : measures.of(slot));
+    }
+  }
+
+  /** Whether no more than this need be left uncovered. Where the effort does not suffice to tell, no. */
+  boolean covers(long uncovered) {
+    if (!Measures.reaches(most, measures.wanted(uncovered))) {
+      return false;
+    }
+    effort.spend(1 + slots.size() / 8);
+    return new Filling(task, slots).uncovered() <= uncovered || (affordable() && last().uncovered(last().best()) <= uncovered);
+  }
+
+  /** The least left uncovered. Where the effort does not suffice to tell, what a quick filling leaves. */
+  long leastUncovered() {
+    long quick = new Filling(task, slots).uncovered();
+    return quick <= atLeast() || !affordable() ? quick : last().uncovered(last().best());
+  }
+
+  /** No choice leaves less. */
+  private long atLeast() {
+    long ends = 0;
+    for (int kind = 0; kind < task.kinds(); kind++) {
+      ends += Math.max(0, task.ends(kind) - most[kind]) * task.each(kind);
+    }
+    long apart = Math.max(ends, task.warp() - most[measures.warp()]) + Math.max(0, task.weft() - most[measures.weft()]);
+    return Math.max(apart, task.warp() + task.weft() - most[measures.all()]);
+  }
+
+  /** How each skein is used so that no more than this is left uncovered; a quick filling where the effort does not suffice. */
+  List<Portion> portions(long uncovered) {
+    Filling filling = new Filling(task, slots);
+    boolean settled = filling.uncovered() <= uncovered;
+    if (settled || !keepable() || !affordable()) {
+      return filling.portions();
+    }
+    List<Frontier> frontiers = new ArrayList<>(List.of(Frontier.start(task, most)));
+    slots.forEach(slot -> frontiers.add(frontiers.getLast().with(slot)));
+    List<Portion> portions = new ArrayList<>();
+    int place = frontiers.getLast().best();
+    for (int i = slots.size() - 1; i >= 0; i--) {
+      Portion portion = frontiers.get(i).into(place, slots.get(i), frontiers.get(i + 1));
+      portions.add(portion);
+      place = frontiers.get(i).before(place, portion.ends().stream().mapToInt(Integer::intValue).toArray());
+    }
+    return portions;
+  }
+
+  private Frontier last() {
+    Frontier frontier = Frontier.start(task, most);
+    for (Slot slot : slots) {
+      frontier = frontier.with(slot);
+    }
+    return frontier;
+  }
+
+  private boolean keepable() {
+    return Frontier.places(task, most) * slots.size() <= MOST_KEPT_PLACES || effort.refuse();
+  }
+
+  private boolean affordable() {
+    double places = Frontier.places(task, most);
+    double steps = slots.stream().mapToDouble(slot -> places * Frontier.uses(task, slot)).sum() / PLACES_TO_A_STEP;
+    return places > MOST_PLACES ? effort.refuse() : effort.spend((long) steps + 1);
+  }
+}

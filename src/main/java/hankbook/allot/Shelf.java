@@ -1,0 +1,56 @@
+package hankbook.allot;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The skeins that could serve, put in order once.
+ *
+ * @param skeins all of them, earliest received first
+ * @param lots their dye lots
+ */
+record Shelf(List<Candidate> skeins, List<DyeLot> lots) {
+  private static final Comparator<Candidate> LONGEST = Comparator.comparing(Candidate::free).reversed().thenComparing(Allotting.EARLIEST);
+
+  /**
+   * The skeins of one dye lot.
+   *
+   * @param name of the lot, or of the skein whose lot is unknown
+   * @param opened those opened before, longest first
+   * @param unopened the others, longest first
+   */
+  record DyeLot(String name, List<Candidate> opened, List<Candidate> unopened) {
+    /** Whether the lot has one skein only. */
+    boolean alone() {
+      return opened.size() + unopened.size() == 1;
+    }
+  }
+
+  static Shelf of(List<Candidate> skeins) {
+    Map<String, List<Candidate>> byLot = new LinkedHashMap<>();
+    List<Candidate> earliestFirst = skeins.stream().sorted(Allotting.EARLIEST).toList();
+    earliestFirst.forEach(skein -> byLot.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
+    List<DyeLot> lots = new ArrayList<>();
+    byLot.forEach((name, those) -> lots.add(new DyeLot(name, longest(those, true), longest(those, false))));
+    return new Shelf(earliestFirst, List.copyOf(lots));
+  }
+
+  private static List<Candidate> longest(List<Candidate> skeins, boolean opened) {
+    return skeins.stream().filter(skein -> skein.opened() == opened).sorted(LONGEST).toList();
+  }
+
+  Shelf without(Candidate skein) {
+    return of(skeins.stream().filter(other -> other != skein).toList());
+  }
+
+  int size() {
+    return skeins.size();
+  }
+
+  DyeLot lotOf(Candidate skein) {
+    return lots.stream().filter(lot -> lot.name().equals(skein.lotOrOwn())).findFirst().orElseThrow();
+  }
+}
