@@ -18,8 +18,9 @@ import picocli.CommandLine.ParameterException;
     version = "Hankbook 0.1.0",
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
-      OpenCommand.class, CheckCommand.class, FitCommand.class, WindingCommand.class, ReceiveCommand.class, ExpectCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
+      OpenCommand.class, CheckCommand.class, FitCommand.class, ReceiveCommand.class, ShelfCommand.class, PlanCommand.class, ReserveCommand.class, ReleaseCommand.class,
       DrawCommand.class, ReturnCommand.class, RecountCommand.class, PartWithCommand.class, JournalCommand.class, ReverseCommand.class, AuditCommand.class,
+      WindingCommand.class, ExpectCommand.class,
       OrderCommand.class, SectionsCommand.class
     })
 public final class CommandLineProgram {

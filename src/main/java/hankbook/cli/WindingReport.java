@@ -13,13 +13,17 @@ import java.util.List;
 final class WindingReport {
   private WindingReport() {}
 
-  static String of(WindingSheet sheet) {
+  static String of(WindingSheet sheet, int planned) {
     List<String> lines = new ArrayList<>();
     lines.add(sheet.check().plan().name() + ": winding sheet");
     lines.add("");
     lines.add(
         sheet.ends() + " ends of " + sheet.check().yardage().warp().total().print(LengthUnit.METRE, 2) + " in " + sheet.passes() + " passes along the warping path, "
             + metres(sheet.length()) + " of yarn to wind.");
+    if (planned != sheet.wish().threads()) {
+      String choice = "The skeins are chosen for " + sheet.wish().threads() + " threads together, while the plan winds " + planned;
+      lines.add(choice + "; let the plan say " + sheet.wish().threads() + " before you reserve.");
+    }
     lines.add("");
     lines.add("In the order of the warp:");
     lines.addAll(new StepLines(sheet.warp(), 1).lines());

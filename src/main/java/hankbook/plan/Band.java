@@ -38,19 +38,24 @@ public record Band(Succession order, Map<String, ClothThread> threads, long coun
 
   /** The stripes from the first, up to as many as are wanted. */
   public List<Stripe> stripes(int limit) {
-    List<Stripe> stripes = new ArrayList<>();
+    return runs(limit).stream().map(run -> new Stripe(thread(run.mark()), run.count())).toList();
+  }
+
+  /** The runs of one mark from the first, up to as many as are wanted. */
+  List<Run> runs(int limit) {
+    List<Run> runs = new ArrayList<>();
     if (count > 0) {
       long left = count;
       Succession repeated = new Succession(List.of(new Repeat(Math.ceilDiv(count, order.threads()), order)));
       for (Run run : repeated.runs(limit)) {
         long seen = Math.min(left, run.count());
         if (seen > 0) {
-          stripes.add(new Stripe(thread(run.mark()), seen));
+          runs.add(new Run(seen, run.mark()));
         }
         left -= seen;
       }
     }
-    return List.copyOf(stripes);
+    return List.copyOf(runs);
   }
 
   /** Threads at even distances from the first to the last, for a picture with fewer points than threads; all where there are no more. */

@@ -17,12 +17,14 @@ public record Bout(int firstPass, int lastPass, int ends) {
   /** The most ends of a bout where nothing else is said; common practice. */
   public static final int USUAL = 120;
 
+  private static final int MOST_BOUTS = 500;
+
   /**
    * Divides a warp into the fewest bouts of at most so many ends, of as nearly the same number of ends as can be (the least sum of squares). A
    * bout holds whole passes there and back, so that it ends at the peg where it began; only the last may hold one pass more.
    *
    * @param most ends of a bout
-   * @throws Unreadable if a pass there and back does not fit into a bout
+   * @throws Unreadable if a pass there and back does not fit into a bout, or there would be over 500 bouts
    */
   public static List<Bout> of(List<Pass> passes, int most) {
     int[] pairs = pairs(passes);
@@ -30,9 +32,13 @@ public record Bout(int firstPass, int lastPass, int ends) {
     if (widest > most) {
       throw new Unreadable(Integer.toString(most), "a bout of at least " + widest + " ends, which one pass there and back lays");
     }
+    EvenCuts cuts = new EvenCuts(pairs, most);
+    if (cuts.fewest() > MOST_BOUTS) {
+      throw new Unreadable(Integer.toString(most), "a bout of more ends, so that there are at most " + MOST_BOUTS + " bouts");
+    }
     List<Bout> bouts = new ArrayList<>();
     int first = 0;
-    for (int end : new EvenCuts(pairs, most).ends()) {
+    for (int end : cuts.ends()) {
       int last = Math.min(2 * end, passes.size());
       bouts.add(new Bout(2 * first + 1, last, Arrays.stream(pairs, first, end).sum()));
       first = end;

@@ -46,7 +46,8 @@ final class EvenCuts {
     }
   }
 
-  private int fewest() {
+  /** How many parts there are at the least. */
+  int fewest() {
     int parts = counts.length == 0 ? 0 : 1;
     long sum = 0;
     for (int count : counts) {

@@ -42,6 +42,11 @@ public record Plan(
     this(name, pieces, warp, wefts, Optional.empty(), allowances, threads);
   }
 
+  /** The same plan with other threads wound together. */
+  public Plan wound(int together) {
+    return new Plan(name, pieces, warp, wefts, weftSuccession, allowances, together);
+  }
+
   /** The same plan with another warp. */
   Plan with(Warp changed) {
     return new Plan(name, pieces, changed, wefts, weftSuccession, allowances, threads);

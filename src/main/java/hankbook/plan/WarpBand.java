@@ -17,7 +17,7 @@ final class WarpBand {
     List<SuccessionPart> parts = new ArrayList<>(warp.succession().map(Succession::parts).orElseGet(() -> groups(ends)));
     for (int i = 0; i < warp.order().size(); i++) {
       OrderEntry entry = warp.order().get(i);
-      threads.put(warp.succession().isPresent() ? entry.mark() : group(i), new ClothThread(entry.yarn(), entry.strands()));
+      threads.put(mark(warp, i), new ClothThread(entry.yarn(), entry.strands()));
     }
     warp.selvedge().ifPresent(selvedge -> edge(parts, threads, warp.selvedgeEnds(), new ClothThread(selvedge.yarn(), selvedge.strands())));
     return new Band(new Succession(parts), threads, total);
@@ -44,6 +44,11 @@ final class WarpBand {
       }
     }
     return groups;
+  }
+
+  /** The mark of one group of the order in the band. */
+  static String mark(Warp warp, int group) {
+    return warp.succession().isPresent() ? warp.order().get(group).mark() : group(group);
   }
 
   private static String group(int index) {

@@ -52,12 +52,16 @@ public record Answer(List<Skein> stock, PlanCheck check, List<ExpectedSkein> cou
   }
 
   /**
-   * What to have beside the warping board.
+   * What to have beside the warping board. Where other threads are held than the plan says, the skeins are chosen for those.
    *
    * @throws BadInput where the warp cannot be divided as wished
    */
   public WindingSheet winding(WindingWish wish) throws BadInput {
-    return reckoned(check.plan().name(), () -> WindingSheet.of(check, stock, wish));
+    return reckoned(check.plan().name(), () -> WindingSheet.of(heldTogether(wish.threads()), stock, wish));
+  }
+
+  private PlanCheck heldTogether(int threads) {
+    return threads == check.plan().threads() ? check : PlanCheck.of(check.plan().wound(threads), stock);
   }
 
   /** When each skein is expected that was counted and has not come, by its code. */

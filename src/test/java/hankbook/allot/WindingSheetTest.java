@@ -9,7 +9,9 @@ import hankbook.plan.Bout;
 import hankbook.plan.OrderEntry;
 import hankbook.plan.Plan;
 import hankbook.plan.Pass;
+import hankbook.plan.Selvedge;
 import hankbook.plan.Step;
+import hankbook.plan.Succession;
 import hankbook.plan.Warp;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
@@ -96,6 +98,40 @@ class WindingSheetTest {
     WindingSheet fours = sheet(new WindingWish(4, true, Bout.USUAL, 20), Allowances.NONE, striped, skeins);
     assertThat(fours.passes()).as("one skein of each cannot feed two threads of each").isEqualTo(6);
     assertThat(fours.feeds()).allMatch(fours::fewerThanWished);
+  }
+
+  /** Worked by hand: 2 + 12 x (6 + 2) + 6 + 2 ends, 2 together. */
+  @Test
+  void aWrittenOrderIsWoundAsItIsWrittenBetweenItsSelvedges() {
+    List<OrderEntry> order = List.of(written(CHALK, "C", false), written(WOAD, "W", false));
+    Warp warp = new Warp(
+        Sett.perInch(20), OptionalInt.of(106), Optional.of(Length.metres(5)), 1, 4, order, Optional.of(Succession.parse("12 x (6 C, 2 W), 6 C")),
+        Optional.of(new Selvedge(WOAD, 2)), Optional.empty());
+    List<Skein> skeins = List.of(skein("C1", CHALK, 39), skein("C2", CHALK, 39), skein("W1", WOAD, 20), skein("W2", WOAD, 20));
+    WindingSheet sheet = WindingSheet.of(PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 2), skeins), skeins, WindingWish.of(2));
+    assertThat(sheet.warp()).hasSize(1 + 25 + 1);
+    assertThat(sheet.warp()).extracting(Step::ends).startsWith(2, 6, 2, 6).endsWith(2, 6, 2);
+    assertThat(sheet.feeds()).extracting(Feed::ends).containsExactly(4, 78, 24);
+    assertThat(sheet.feeds().get(0).kind().perEnd()).as("doubled").isEqualTo(Length.metres(10));
+    assertThat(sheet.passes()).isEqualTo(1 + 12 * 4 + 3 + 1);
+  }
+
+  /** Two stripes, each of one lot: neither may be fed by a skein of the other's. */
+  @Test
+  void aStripeOfOneLotIsFedByTheSkeinsOfThatStripe() {
+    List<OrderEntry> order = List.of(
+        new OrderEntry(CHALK, "left", new OrderEntry.Ends(10), 1, true, 0), of(WOAD, 4), new OrderEntry(CHALK, "right", new OrderEntry.Ends(6), 1, true, 0));
+    Warp warp = new Warp(Sett.perInch(20), OptionalInt.of(20), Optional.of(Length.metres(5)), 1, 0, order);
+    List<Skein> skeins = List.of(skein("C1", CHALK, 10), skein("C2", CHALK, 6), skein("W1", WOAD, 4));
+    PlanCheck check = PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 1), skeins);
+    WindingSheet sheet = WindingSheet.of(check, skeins, WindingWish.of(1));
+    assertThat(sheet.feeds()).extracting(feed -> feed.kind().kind()).containsExactly(0, 0, 1);
+    assertThat(sheet.feeds().get(0).stints()).extracting(Stint::skein).containsExactly("C1");
+    assertThat(sheet.feeds().get(2).stints()).extracting(Stint::skein).containsExactly("C2");
+  }
+
+  private static OrderEntry written(YarnColour yarn, String mark, boolean oneLot) {
+    return new OrderEntry(yarn, mark, new OrderEntry.Written(), 1, oneLot, 0);
   }
 
   @Test

