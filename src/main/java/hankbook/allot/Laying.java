@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -31,8 +32,8 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
       List<WoundRun> ofKind = all.stream().filter(run -> run.kind().equals(kind)).toList();
       cuts.put(kind, widest(ofKind, given.of(kind), threads));
     }
-    List<Step> warp = runs.warp().stream().map(run -> cuts.get(run.kind()).of(run)).toList();
-    List<Step> spare = runs.spare().stream().map(run -> cuts.get(run.kind()).of(run)).toList();
+    List<Step> warp = runs.warp().stream().map(run -> Objects.requireNonNull(cuts.get(run.kind())).of(run)).toList();
+    List<Step> spare = runs.spare().stream().map(run -> Objects.requireNonNull(cuts.get(run.kind())).of(run)).toList();
     return feeding(warp, spare, given).orElseThrow(() -> new IllegalStateException("no skeins for " + cuts + ", wanted those of each kind by itself"));
   }
 
