@@ -24,7 +24,7 @@ public final class Allotting {
       Comparator.comparing((Candidate skein) -> skein.received().equals(LocalDate.MIN) ? LocalDate.MAX : skein.received())
           .thenComparing(Candidate::code);
 
-  private static final long STEPS = 6_000_000;
+  private static final long STEPS = 1_500_000;
   private static final long STEPS_TO_COVER = 1_000_000;
 
   private final Task task;
@@ -98,16 +98,34 @@ public final class Allotting {
         .map(Choice::earliest);
   }
 
-  /** A choice for the least count from 0 for which there is one. Tried upwards, since a tight limit makes a quick search and a loose one a slow one. */
+  /**
+   * A choice for the least count for which there is one. Looked for upwards from where it is not plainly impossible, since a tight limit makes
+   * a quick search and a loose one a slow one.
+   */
   private Optional<Choice> least(IntFunction<Aim> aims, int most) {
-    for (int count = 0; count <= most && !effort.spent(); count++) {
-      Choice none = new Choice(task, measures, shelf, effort, aims.apply(count), List.of());
-      Optional<Choice> found = none.found(none.aim(), Set.of());
+    Choice none = new Choice(task, measures, shelf, effort, aims.apply(0), List.of());
+    for (int count = firstHopeful(none, aims, most); count <= most && !effort.spent(); count++) {
+      Optional<Choice> found = none.found(aims.apply(count), Set.of());
       if (found.isPresent()) {
         reached = found;
         return found;
       }
     }
     return Optional.empty();
+  }
+
+  /** By halving: where a count is plainly too few, so is every lesser one. */
+  private static int firstHopeful(Choice none, IntFunction<Aim> aims, int most) {
+    int tooFew = -1;
+    int hopeful = most;
+    while (hopeful - tooFew > 1) {
+      int middle = (tooFew + hopeful) >>> 1;
+      if (none.hopeful(aims.apply(middle))) {
+        hopeful = middle;
+      } else {
+        tooFew = middle;
+      }
+    }
+    return hopeful;
   }
 }

@@ -21,7 +21,16 @@ import java.util.Set;
 record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim, List<Slot> slots) {
   /** Another choice that meets an aim and touches certain skeins. */
   Optional<Choice> found(Aim other, Set<Candidate> must) {
-    return new Search(task, measures, other, shelf, must, effort).find().map(those -> new Choice(task, measures, shelf, effort, other, those));
+    return effort.spent() ? Optional.empty() : search(other, must).find().map(those -> new Choice(task, measures, shelf, effort, other, those));
+  }
+
+  /** False where it is plain without looking that no choice meets an aim. */
+  boolean hopeful(Aim other) {
+    return search(other, Set.of()).hopeful();
+  }
+
+  private Search search(Aim other, Set<Candidate> must) {
+    return new Search(task, measures, other, shelf, must, effort);
   }
 
   /** Lengthens the remnant of what was chosen as far as it goes, then looks for a choice that keeps more, until there is none. */
@@ -79,7 +88,7 @@ record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim,
     Set<Candidate> taken = new HashSet<>();
     Map<String, Long> refused = new HashMap<>();
     for (Candidate skein : shelf.skeins()) {
-      String kind = (skein.opened() ? "opened, " : "unopened, ") + (shelf.lotOf(skein).alone() ? "alone" : skein.lotOrOwn());
+      String kind = (skein.opened() ? "opened, " : "unopened, ") + (shelf.alone().contains(skein) ? "alone" : skein.lotOrOwn());
       long length = skein.free().tenthsOfMillimetre();
       if (taken.size() < slots.size() && length > refused.getOrDefault(kind, 0L)) {
         taken.add(skein);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The skeins of a dye lot.
@@ -40,12 +41,16 @@ record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopene
     return lots.stream().filter(lot -> !lot.alone() || !lot.must().isEmpty() || seen[lot.opened().isEmpty() ? 0 : 1]++ < most).toList();
   }
 
-  private long held() {
-    return length(must) + length(opened) + length(unopened);
+  List<Candidate> all() {
+    return Stream.of(must, opened, unopened).flatMap(List::stream).toList();
   }
 
-  private static long length(List<Candidate> skeins) {
-    return skeins.stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).sum();
+  int size() {
+    return must.size() + opened.size() + unopened.size();
+  }
+
+  private long held() {
+    return all().stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).sum();
   }
 
   /** Whether whatever another lot is used for, this one could be used for. */

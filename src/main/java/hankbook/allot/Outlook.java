@@ -1,18 +1,25 @@
 package hankbook.allot;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
-/** What the lots that are still open could give at the most, to turn back early from what leads nowhere. */
+/**
+ * What the lots that are still open could give at the most, to turn back early from what leads nowhere. Every bound holds for itself
+ * ({@link Bound}); of each, the lots that give most of it are added up, as many as may still be used.
+ */
 final class Outlook {
   private final Task task;
   private final Measures measures;
   private final Aim aim;
   private final List<Lot> lots;
-  private final long[] wanted;
+  private final List<Bound> bounds;
   private final long waste;
-  /** By the first lot that is open, by measure: the most that none, one, two and more of them give. */
+  private final List<Map<Long, long[]>> known = new ArrayList<>();
+  /** By the first lot that is open, by bound: the most that none, one, two and more of them give. */
   private final long[][][] most;
 
   Outlook(Task task, Measures measures, Aim aim, List<Lot> lots) {
@@ -20,25 +27,19 @@ final class Outlook {
     this.measures = measures;
     this.aim = aim;
     this.lots = lots;
-    wanted = Search.wanted(measures, aim);
+    bounds = Bound.all(task, measures, aim, lots);
+    lots.forEach(lot -> known.add(new HashMap<>()));
+    waste = aim.remnant() == 0 ? 0 : lots.stream().mapToLong(this::lost).max().orElse(0);
     most = new long[lots.size() + 1][][];
-    long[][] given = new long[lots.size()][];
-    for (int i = 0; i < lots.size(); i++) {
-      given[i] = most(i, task.everything());
-    }
-    long lost = 0;
-    long[][] largest = new long[measures.count()][0];
+    long[][] largest = new long[bounds.size()][0];
     most[lots.size()] = sums(largest);
     for (int i = lots.size() - 1; i >= 0; i--) {
-      for (int measure = 0; measure < largest.length; measure++) {
-        largest[measure] = inserted(largest[measure], given[i][measure]);
+      long[] given = most(i, task.everything());
+      for (int bound = 0; bound < largest.length; bound++) {
+        largest[bound] = inserted(largest[bound], given[bound]);
       }
       most[i] = sums(largest);
     }
-    for (Lot lot : lots) {
-      lost = Math.max(lost, lost(lot));
-    }
-    waste = lost;
   }
 
   private long[] inserted(long[] largestFirst, long value) {
@@ -55,10 +56,10 @@ final class Outlook {
 
   private static long[][] sums(long[][] values) {
     long[][] sums = new long[values.length][];
-    for (int measure = 0; measure < values.length; measure++) {
-      sums[measure] = new long[values[measure].length + 1];
-      for (int i = 0; i < values[measure].length; i++) {
-        sums[measure][i + 1] = sums[measure][i] + values[measure][i];
+    for (int bound = 0; bound < values.length; bound++) {
+      sums[bound] = new long[values[bound].length + 1];
+      for (int i = 0; i < values[bound].length; i++) {
+        sums[bound][i + 1] = sums[bound][i] + values[bound][i];
       }
     }
     return sums;
@@ -66,55 +67,46 @@ final class Outlook {
 
   /** What of a skein no use can cover, at the most: a keeper may keep so much without giving less. */
   private long lost(Lot lot) {
-    long lost = 0;
-    for (List<Candidate> skeins : List.of(lot.must(), lot.opened(), lot.unopened())) {
-      for (Candidate skein : skeins) {
-        lost = Math.max(lost, skein.free().tenthsOfMillimetre() - leastFill(skein));
-      }
-    }
-    return lost;
+    return lot.all().stream().mapToLong(skein -> skein.free().tenthsOfMillimetre() - leastFill(skein)).max().orElse(0);
   }
 
   private long leastFill(Candidate skein) {
-    long[] most = measures.of(skein, task.everything());
+    long[] given = measures.of(skein, task.everything());
     if (task.warpBits(true) == 0) {
-      return most[measures.warp()];
+      return given[measures.warp()];
     }
-    return IntStream.range(0, task.kinds()).filter(kind -> task.ends(kind) > 0).mapToLong(kind -> most[kind] * task.each(kind)).min().orElse(0);
+    return IntStream.range(0, task.kinds()).filter(kind -> task.ends(kind) > 0).mapToLong(kind -> given[kind] * task.each(kind)).min().orElse(0);
   }
 
-  /** The most a lot can give in a role. */
+  int bounds() {
+    return bounds.size();
+  }
+
+  /** The most a lot can give in a role, bound by bound. */
   long[] most(int index, long role) {
-    long[] sum = new long[measures.count()];
-    if (role != 0) {
-      Lot lot = lots.get(index);
-      lot.must().forEach(skein -> Measures.add(sum, measures.of(skein, role)));
-      lot.opened().forEach(skein -> Measures.add(sum, measures.of(skein, role)));
-      lot.unopened().forEach(skein -> Measures.add(sum, measures.of(skein, role)));
-    }
-    return sum;
+    return known.get(index).computeIfAbsent(role, none -> bounds.stream().mapToLong(bound -> bound.of(lots.get(index), role, measures)).toArray());
   }
 
   /** Whether the lots from here on could still bring what was given up to what is wanted. */
   boolean hopeful(int index, int lotsLeft, long[] given, int used) {
-    int warp = 0;
-    for (int kind = 0; kind < task.kinds(); kind++) {
-      warp = Math.max(warp, lotsFor(index, kind, given));
+    long warp = 0;
+    long weft = 0;
+    long all = 0;
+    for (int i = 0; i < given.length; i++) {
+      int measure = bounds.get(i).measure();
+      long count = lotsFor(index, i, given[i] - (measure == measures.all() ? Math.max(0, aim.remnant() - waste) : 0));
+      warp = measure < measures.weft() || measure == measures.warp() ? Math.max(warp, count) : warp;
+      weft = measure == measures.weft() ? Math.max(weft, count) : weft;
+      all = Math.max(all, count);
     }
-    warp = Math.max(warp, lotsFor(index, measures.warp(), given));
-    int weft = lotsFor(index, measures.weft(), given);
-    int all = lotsFor(index, measures.all(), given);
-    boolean possible = warp < Aim.ANY && weft < Aim.ANY && all < Aim.ANY;
-    return possible && warp + weft <= lotsLeft && Math.max(all, Math.max(warp, weft)) <= Math.min(lotsLeft, aim.touched() - used);
+    return warp + weft <= lotsLeft && all <= Math.min(lotsLeft, aim.touched() - used);
   }
 
-  /** The fewest lots that could bring a measure up to what is wanted; {@link Aim#ANY} where they cannot. */
-  private int lotsFor(int index, int measure, long[] given) {
-    long kept = measure == measures.all() ? Math.max(0, aim.remnant() - waste) : 0;
-    long lacks = wanted[measure] + kept - given[measure];
-    long[] sums = most[index][measure];
+  /** The fewest lots that could bring what is given up to what is wanted; {@link Aim#ANY} where they cannot. */
+  private int lotsFor(int index, int bound, long given) {
+    long[] sums = most[index][bound];
     for (int count = 0; count < sums.length; count++) {
-      if (sums[count] >= lacks) {
+      if (sums[count] + given >= bounds.get(bound).wanted()) {
         return count;
       }
     }

@@ -24,7 +24,7 @@ final class Pools {
     this.measures = measures;
     this.aim = aim;
     this.effort = effort;
-    wanted = Search.wanted(measures, aim);
+    wanted = measures.wanted(aim.uncovered());
     Map<Long, List<Lot>> byRole = new LinkedHashMap<>();
     for (int i = 0; i < lots.size(); i++) {
       long role = roles.get(i);
@@ -34,6 +34,7 @@ final class Pools {
       }
     }
     pools = pools(byRole);
+    effort.spend(pools.stream().mapToInt(Pool::size).sum() / 4);
   }
 
   private List<Pool> pools(Map<Long, List<Lot>> byRole) {
@@ -62,7 +63,7 @@ final class Pools {
 
   /** All that may be taken is taken, since a skein more never harms; the last pool takes what the others left. */
   private Optional<List<Slot>> from(int index, int unopened, int opened, long[] given, List<Slot> taken) {
-    if (!effort.spend(1) || !hopeful(index, unopened, opened, given)) {
+    if (!effort.spend(1 + taken.size() / 50) || !hopeful(index, unopened, opened, given)) {
       return Optional.empty();
     }
     if (index == pools.size()) {

@@ -32,15 +32,16 @@ final class Search {
       Lot lot = lots.get(i);
       dominators.add(IntStream.range(0, i).filter(before -> lots.get(before).dominates(lot)).boxed().toList());
     }
-    effort.spend(lots.size());
-  }
-
-  static long[] wanted(Measures measures, Aim aim) {
-    return measures.wanted(aim.uncovered());
+    effort.spend(lots.stream().mapToInt(Lot::size).sum());
   }
 
   Optional<List<Slot>> find() {
-    return from(aim.lots(), task.oneLotBits(), new long[measures.count()], 0);
+    return from(aim.lots(), task.oneLotBits(), new long[outlook.bounds()], 0);
+  }
+
+  /** False where it is plain without looking that there is no such choice. */
+  boolean hopeful() {
+    return outlook.hopeful(0, aim.lots(), new long[outlook.bounds()], 0);
   }
 
   private Optional<List<Slot>> from(int lotsLeft, long unserved, long[] given, int used) {

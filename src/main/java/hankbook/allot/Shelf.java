@@ -5,14 +5,18 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The skeins that could serve, put in order once.
  *
  * @param skeins all of them, earliest received first
  * @param lots their dye lots
+ * @param alone those that are the only ones of their lot
  */
-record Shelf(List<Candidate> skeins, List<DyeLot> lots) {
+record Shelf(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
   private static final Comparator<Candidate> LONGEST = Comparator.comparing(Candidate::free).reversed().thenComparing(Allotting.EARLIEST);
 
   /**
@@ -35,7 +39,8 @@ record Shelf(List<Candidate> skeins, List<DyeLot> lots) {
     earliestFirst.forEach(skein -> byLot.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
     List<DyeLot> lots = new ArrayList<>();
     byLot.forEach((name, those) -> lots.add(new DyeLot(name, longest(those, true), longest(those, false))));
-    return new Shelf(earliestFirst, List.copyOf(lots));
+    Set<Candidate> alone = lots.stream().filter(DyeLot::alone).flatMap(lot -> Stream.concat(lot.opened().stream(), lot.unopened().stream())).collect(Collectors.toSet());
+    return new Shelf(earliestFirst, List.copyOf(lots), alone);
   }
 
   private static List<Candidate> longest(List<Candidate> skeins, boolean opened) {
@@ -48,9 +53,5 @@ record Shelf(List<Candidate> skeins, List<DyeLot> lots) {
 
   int size() {
     return skeins.size();
-  }
-
-  DyeLot lotOf(Candidate skein) {
-    return lots.stream().filter(lot -> lot.name().equals(skein.lotOrOwn())).findFirst().orElseThrow();
   }
 }

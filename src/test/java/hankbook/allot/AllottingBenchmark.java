@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 
 /** How much processor time the search takes on large shelves; run by hand, see DEVELOPERS.md. */
 final class AllottingBenchmark {
-  private static final int ROUNDS = 5;
+  private static final int ROUNDS = 3;
   private static final Length USEFUL = Length.metres(5);
 
   private AllottingBenchmark() {}
