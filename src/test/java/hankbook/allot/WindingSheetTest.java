@@ -113,7 +113,7 @@ class WindingSheetTest {
     assertThat(sheet.warp()).extracting(Step::ends).startsWith(2, 6, 2, 6).endsWith(2, 6, 2);
     assertThat(sheet.feeds()).extracting(Feed::ends).containsExactly(4, 78, 24);
     assertThat(sheet.feeds().get(0).kind().perEnd()).as("doubled").isEqualTo(Length.metres(10));
-    assertThat(sheet.passes()).isEqualTo(1 + 12 * 4 + 3 + 1);
+    assertThat(sheet.feeds().get(1).passes()).isEqualTo(13 * 3);
   }
 
   /** Two stripes, each of one lot: neither may be fed by a skein of the other's. */

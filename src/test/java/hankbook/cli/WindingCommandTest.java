@@ -74,8 +74,8 @@ class WindingCommandTest {
 
   @Test
   void aBoutThatHoldsNoPassThereAndBackIsRefused() {
-    assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--bout", "3")).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(err.toString().strip()).isEqualTo("Ash blanket: found '3', wanted a bout of at least 6 ends, which one pass there and back lays");
+    assertThat(run("winding", "imports/ash-blanket.json", "--stock", "imports/stock.csv", "--threads", "2", "--bout", "3")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().strip()).isEqualTo("Ash blanket: found '3', wanted a bout of at least 4 ends, which one pass there and back lays");
     assertThat(out.toString()).isEmpty();
   }
 
