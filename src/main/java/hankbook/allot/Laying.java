@@ -7,12 +7,14 @@ import hankbook.plan.Step;
 import hankbook.plan.WarpRuns;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The passes of a warp and the skeins that feed them: with the most threads together, up to those wished, that the skeins allow. */
@@ -101,16 +103,18 @@ record Laying(List<Step> warp, List<Step> spare, List<Feed> feeds) {
   /** Ends of two kinds, single and doubled, may come from one skein, but not in one pass. */
   private boolean feedsEachThreadApart() {
     List<Pass> passes = Stream.concat(warp.stream(), spare.stream()).flatMap(step -> step.passes().stream()).toList();
-    Map<String, WoundEnd> kinds = new HashMap<>();
-    Set<String> ofTwoKinds = new LinkedHashSet<>();
-    for (Feed feed : feeds) {
-      for (Stint stint : feed.stints()) {
-        WoundEnd other = kinds.putIfAbsent(stint.skein(), feed.kind());
-        if (other != null && !other.equals(feed.kind())) {
-          ofTwoKinds.add(stint.skein());
+    for (int i = 0; i < passes.size(); i++) {
+      Set<String> held = new HashSet<>();
+      for (Feed feed : feeds) {
+        if (passes.get(i).ends(feed.kind()) > 0 && !inPlace(feed, i + 1).stream().allMatch(held::add)) {
+          return false;
         }
       }
     }
-    return ofTwoKinds.isEmpty() || passes.stream().allMatch(pass -> pass.ends() == 1);
+    return true;
+  }
+
+  private static Set<String> inPlace(Feed feed, int pass) {
+    return feed.stints().stream().filter(stint -> stint.firstPass() <= pass && pass <= stint.lastPass()).map(Stint::skein).collect(Collectors.toSet());
   }
 }

@@ -1,11 +1,14 @@
 package hankbook.cli;
 
+import hankbook.measure.LengthUnit;
 import hankbook.plan.Pass;
-import hankbook.plan.WoundRun;
 import hankbook.plan.Step;
+import hankbook.plan.WoundEnd;
+import hankbook.plan.WoundRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The passes of a warp as lines; what comes again and again is written once.
@@ -63,20 +66,27 @@ record StepLines(List<Step> steps, int first) {
     return best;
   }
 
-  private static String line(Step step, int pass) {
+  private String line(Step step, int pass) {
     int last = pass + step.passes().size() - 1;
     return (last == pass ? "pass " + pass : "passes " + pass + "-" + last) + ": " + content(step.passes());
   }
 
-  private static String content(List<Pass> passes) {
+  private String content(List<Pass> passes) {
     Pass pass = passes.get(0);
     if (pass.held().size() > 1) {
-      String together = pass.held().stream().map(run -> run.ends() + " " + run.kind().yarn()).collect(Collectors.joining(" + "));
+      String together = pass.held().stream().map(run -> run.ends() + " " + named(run.kind())).collect(Collectors.joining(" + "));
       return together + (passes.size() == 1 ? "" : ", each time");
     }
     WoundRun run = pass.held().get(0);
     int ends = passes.stream().mapToInt(Pass::ends).sum();
-    return (ends == 1 ? "1 end of " : ends + " ends of ") + run.kind().yarn() + together(passes);
+    return (ends == 1 ? "1 end of " : ends + " ends of ") + named(run.kind()) + together(passes);
+  }
+
+  /** The yarn, and where single and doubled ends of it are wound, how long an end is. */
+  private String named(WoundEnd end) {
+    Stream<WoundEnd> ends = steps.stream().flatMap(step -> step.passes().get(0).held().stream()).map(WoundRun::kind);
+    boolean several = ends.anyMatch(other -> other.yarn().equals(end.yarn()) && !other.perEnd().equals(end.perEnd()));
+    return end.yarn() + (several ? " of " + end.perEnd().print(LengthUnit.METRE, 2) : "");
   }
 
   private static String together(List<Pass> passes) {

@@ -56,11 +56,12 @@ class FeedingProperties {
   }
 
   private static void assertNoSkeinAndNoPositionIsInTwoPlacesAtOnce(List<Stint> stints) {
-    for (Stint one : stints) {
-      for (Stint other : stints) {
+    for (int i = 0; i < stints.size(); i++) {
+      for (Stint other : stints.subList(0, i)) {
+        Stint one = stints.get(i);
         boolean apart = one.lastPass() < other.firstPass() || other.lastPass() < one.firstPass();
         boolean share = one.position() == other.position() || one.skein().equals(other.skein());
-        assertThat(one == other || apart || !share).as("%s and %s", one, other).isTrue();
+        assertThat(apart || !share).as("%s and %s", one, other).isTrue();
       }
     }
   }

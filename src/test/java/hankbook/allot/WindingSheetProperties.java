@@ -57,12 +57,13 @@ class WindingSheetProperties {
   private static void assertFed(Feed feed, List<Pass> passes) {
     Set<String> perPass = new HashSet<>();
     int ends = 0;
-    for (Stint stint : feed.stints()) {
+    for (int i = 0; i < feed.stints().size(); i++) {
+      Stint stint = feed.stints().get(i);
       ends += stint.ends();
-      for (Stint other : feed.stints()) {
+      for (Stint other : feed.stints().subList(0, i)) {
         boolean apart = stint.lastPass() < other.firstPass() || other.lastPass() < stint.firstPass();
         boolean share = stint.position() == other.position() || stint.skein().equals(other.skein());
-        assertThat(stint == other || apart || !share).isTrue();
+        assertThat(apart || !share).isTrue();
       }
       perPass.add(stint.skein());
     }

@@ -130,6 +130,17 @@ class WindingSheetTest {
     assertThat(sheet.feeds().get(2).stints()).extracting(Stint::skein).containsExactly("C2");
   }
 
+  /** The doubled selvedge and the single ends may share a skein where they are in different passes. */
+  @Test
+  void aSkeinMayFeedTwoKindsOfEndsInDifferentPasses() {
+    List<OrderEntry> order = List.of(new OrderEntry(CHALK, new OrderEntry.Ends(2), 2), of(CHALK, 6), of(WOAD, 6));
+    Skein[] skeins = {skein("C1", CHALK, 5), skein("C2", CHALK, 5), skein("W1", WOAD, 3), skein("W2", WOAD, 3)};
+    WindingSheet sheet = sheet(new WindingWish(2, true, Bout.USUAL, 20), Allowances.NONE, order, skeins);
+    assertThat(sheet.passes()).isEqualTo(7);
+    assertThat(sheet.feeds().get(0).stints()).extracting(Stint::skein).containsExactlyInAnyOrder("C1", "C2");
+    assertThat(sheet.feeds().get(1).stints()).extracting(Stint::skein).containsExactlyInAnyOrder("C1", "C2");
+  }
+
   private static OrderEntry written(YarnColour yarn, String mark, boolean oneLot) {
     return new OrderEntry(yarn, mark, new OrderEntry.Written(), 1, oneLot, 0);
   }
