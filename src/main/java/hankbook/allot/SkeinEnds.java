@@ -1,6 +1,5 @@
 package hankbook.allot;
 
-import hankbook.measure.Length;
 import hankbook.plan.WoundEnd;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
@@ -17,9 +16,9 @@ record SkeinEnds(Map<WoundEnd, Map<String, Integer>> ends) {
     Map<WoundEnd, Map<String, Integer>> ends = new HashMap<>();
     for (Share share : shares) {
       YarnColour yarn = yarns.get(share.code());
-      if (share.ends() > 0 && yarn != null) {
-        WoundEnd kind = new WoundEnd(yarn, new Length(share.warp().tenthsOfMillimetre() / share.ends()));
-        ends.computeIfAbsent(kind, none -> new LinkedHashMap<>()).merge(share.code(), share.ends(), Integer::sum);
+      for (EndsGiven given : yarn == null ? List.<EndsGiven>of() : share.kinds()) {
+        WoundEnd kind = new WoundEnd(yarn, given.each(), given.kind());
+        ends.computeIfAbsent(kind, none -> new LinkedHashMap<>()).merge(share.code(), given.ends(), Integer::sum);
       }
     }
     return new SkeinEnds(ends);

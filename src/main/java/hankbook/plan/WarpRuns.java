@@ -49,7 +49,7 @@ public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
   /** What is needed of each kind beyond what lies in the order. */
   private static List<WoundRun> spare(Yardage yardage, List<WoundRun> runs) {
     Map<WoundEnd, Integer> over = new LinkedHashMap<>();
-    WoundEnds.all(yardage).forEach((kind, threads) -> over.put(kind, Math.toIntExact(threads)));
+    WoundEnds.all(yardage).forEach((kind, need) -> over.put(kind, Math.toIntExact(need.threads())));
     runs.forEach(run -> over.merge(run.kind(), -run.ends(), Integer::sum));
     return over.entrySet().stream().filter(kind -> kind.getValue() > 0).map(kind -> new WoundRun(kind.getKey(), kind.getValue())).toList();
   }

@@ -116,6 +116,31 @@ class WindingSheetTest {
     assertThat(sheet.feeds().get(1).passes()).isEqualTo(13 * 3);
   }
 
+  /** Two stripes, each of one lot: neither may be fed by a skein of the other's. */
+  @Test
+  void aStripeOfOneLotIsFedByTheSkeinsOfThatStripe() {
+    List<OrderEntry> order = List.of(
+        new OrderEntry(CHALK, "left", new OrderEntry.Ends(10), 1, true, 0), of(WOAD, 4), new OrderEntry(CHALK, "right", new OrderEntry.Ends(6), 1, true, 0));
+    Warp warp = new Warp(Sett.perInch(20), OptionalInt.of(20), Optional.of(Length.metres(5)), 1, 0, order);
+    List<Skein> skeins = List.of(skein("C1", CHALK, 10), skein("C2", CHALK, 6), skein("W1", WOAD, 4));
+    PlanCheck check = PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 1), skeins);
+    WindingSheet sheet = WindingSheet.of(check, skeins, WindingWish.of(1));
+    assertThat(sheet.feeds()).extracting(feed -> feed.kind().kind()).containsExactly(0, 0, 1);
+    assertThat(sheet.feeds().get(0).stints()).extracting(Stint::skein).containsExactly("C1");
+    assertThat(sheet.feeds().get(2).stints()).extracting(Stint::skein).containsExactly("C2");
+  }
+
+  /** The doubled selvedge and the single ends may share a skein where they are in different passes. */
+  @Test
+  void aSkeinMayFeedTwoKindsOfEndsInDifferentPasses() {
+    List<OrderEntry> order = List.of(new OrderEntry(CHALK, new OrderEntry.Ends(2), 2), of(CHALK, 6), of(WOAD, 6));
+    Skein[] skeins = {skein("C1", CHALK, 5), skein("C2", CHALK, 5), skein("W1", WOAD, 3), skein("W2", WOAD, 3)};
+    WindingSheet sheet = sheet(new WindingWish(2, true, Bout.USUAL, 20), Allowances.NONE, order, skeins);
+    assertThat(sheet.passes()).isEqualTo(7);
+    assertThat(sheet.feeds().get(0).stints()).extracting(Stint::skein).containsExactlyInAnyOrder("C1", "C2");
+    assertThat(sheet.feeds().get(1).stints()).extracting(Stint::skein).containsExactlyInAnyOrder("C1", "C2");
+  }
+
   private static OrderEntry written(YarnColour yarn, String mark, boolean oneLot) {
     return new OrderEntry(yarn, mark, new OrderEntry.Written(), 1, oneLot, 0);
   }

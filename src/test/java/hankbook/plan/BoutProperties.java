@@ -14,7 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 class BoutProperties {
-  private static final WoundEnd ASH = new WoundEnd(new YarnColour("Fjara", "Ash"), Length.metres(4));
+  private static final WoundEnd ASH = new WoundEnd(new YarnColour("Fjara", "Ash"), Length.metres(4), 0);
 
   /** 690 ends, 3 threads together: 230 passes, 115 there and back of 6 ends; 20 of them fill a bout of 120. So 6 bouts, of 19 or 20 there and back. */
   @Example
