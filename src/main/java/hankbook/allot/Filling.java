@@ -24,7 +24,7 @@ final class Filling {
     ends = new int[slots.size()][task.kinds()];
     IntStream.range(0, task.kinds())
         .boxed()
-        .sorted(Comparator.comparing((Integer kind) -> (task.warpBits(true) >> kind & 1) == 0).thenComparing(kind -> -task.each(kind)))
+        .sorted(Comparator.comparing((Integer kind) -> (task.warpBits(true) >> kind & 1) == 0).thenComparingLong(kind -> -task.each(kind)))
         .forEach(this::give);
     uncovered += Math.max(0, task.weft() - IntStream.range(0, slots.size()).mapToLong(this::weft).sum());
   }

@@ -61,33 +61,38 @@ final class Packing {
     if (settled || !keepable() || !affordable()) {
       return filling.portions();
     }
-    List<Frontier> frontiers = new ArrayList<>(List.of(Frontier.start(task, most)));
+    List<Frontier> frontiers = new ArrayList<>(List.of(Frontier.start(task, axes())));
     slots.forEach(slot -> frontiers.add(frontiers.getLast().with(slot)));
     List<Portion> portions = new ArrayList<>();
     int place = frontiers.getLast().best();
     for (int i = slots.size() - 1; i >= 0; i--) {
       Portion portion = frontiers.get(i).into(place, slots.get(i), frontiers.get(i + 1));
       portions.add(portion);
-      place = frontiers.get(i).before(place, portion.ends().stream().mapToInt(Integer::intValue).toArray());
+      place = axes().before(place, portion.ends().stream().mapToInt(Integer::intValue).toArray());
     }
     return portions;
   }
 
   private Frontier last() {
-    Frontier frontier = Frontier.start(task, most);
+    Frontier frontier = Frontier.start(task, axes());
     for (Slot slot : slots) {
       frontier = frontier.with(slot);
     }
     return frontier;
   }
 
+  private Axes axes() {
+    return new Axes(task, most);
+  }
+
   private boolean keepable() {
-    return Frontier.places(task, most) * slots.size() <= MOST_KEPT_PLACES || effort.refuse();
+    return axes().places() * slots.size() <= MOST_KEPT_PLACES || effort.refuse();
   }
 
   private boolean affordable() {
-    double places = Frontier.places(task, most);
-    double steps = slots.stream().mapToDouble(slot -> places * Frontier.uses(task, slot)).sum() / PLACES_TO_A_STEP;
+    Axes axes = axes();
+    double places = axes.places();
+    double steps = slots.stream().mapToDouble(slot -> places * axes.uses(slot)).sum() / PLACES_TO_A_STEP;
     return places > MOST_PLACES ? effort.refuse() : effort.spend((long) steps + 1);
   }
 }

@@ -48,7 +48,7 @@ record Shelf(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
   }
 
   Shelf without(Candidate skein) {
-    return of(skeins.stream().filter(other -> other != skein).toList());
+    return of(skeins.stream().filter(other -> !other.code().equals(skein.code())).toList());
   }
 
   int size() {

@@ -22,15 +22,15 @@ final class Thrift {
 
   Choice choice() {
     Task task = start.task();
-    List<String> lots = slots.stream().map(slot -> slot.skein().lotOrOwn()).distinct().sorted(Comparator.comparing(this::held)).toList();
+    List<String> lots = slots.stream().map(slot -> slot.skein().lotOrOwn()).distinct().sorted(Comparator.comparingLong(this::held)).toList();
     for (String lot : lots) {
       tryWith(slots.stream().map(slot -> slot.skein().lotOrOwn().equals(lot) ? new Slot(slot.skein(), slot.role() & task.weftBit(), 0) : slot).toList());
       tryWith(slots.stream().map(slot -> slot.skein().lotOrOwn().equals(lot) ? new Slot(slot.skein(), slot.role() & ~task.weftBit(), 0) : slot).toList());
     }
     List<Slot> spared = new ArrayList<>(slots);
-    spared.sort(Comparator.comparing((Slot slot) -> slot.skein().opened()).thenComparing(Slot::free));
+    spared.sort(Comparator.comparing((Slot slot) -> slot.skein().opened()).thenComparingLong(Slot::free));
     for (Slot slot : spared) {
-      tryWith(slots.stream().filter(other -> other != slot).toList());
+      tryWith(slots.stream().filter(other -> !other.equals(slot)).toList());
     }
     return new Choice(task, start.measures(), start.shelf(), start.effort(), start.aim(), slots);
   }
