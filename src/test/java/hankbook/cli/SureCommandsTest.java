@@ -77,7 +77,7 @@ class SureCommandsTest {
     assertThat(json().at("/grists/0").toString()).startsWith(
         "{\"yarn\":\"Tussock\",\"yarnNumbers\":[\"5.5 run\"],\"sample\":{\"lengthM\":20.0,\"massG\":1.13,\"divisionG\":0.005,\"withinM\":0.02,\"tex\":56.5,\"uncertainty\":0.001896}");
     run("grist");
-    assertThat(out).contains("Tussock      5.5 run           56.5  0.19 %  20 m that weighed 1.13 g\n").contains("Gorse        tex 100            100          its yarn number\n");
+    assertThat(out).contains("Tussock      5.5 run          56.5  0.19 %  20 m that weighed 1.13 g\n").contains("Gorse        tex 100           100          its yarn number\n");
     run("grist", "Tussock", "--forget");
     assertThat(out).isEqualTo("Tussock is 5.5 run by its yarn number, 56.4 tex; no sample of it rules.\n");
   }
