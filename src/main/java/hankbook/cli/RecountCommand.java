@@ -29,7 +29,10 @@ final class RecountCommand extends LedgerCommand {
   @Parameters(index = "0", paramLabel = "SKEIN", description = "The skein's code.")
   private String code;
 
-  @ArgGroup(exclusive = true, multiplicity = "1")
+  @Parameters(index = "1", arity = "0..1", paramLabel = "LENGTH", description = "What there is of it, such as '120 m', where it was neither weighed nor counted.")
+  private String found;
+
+  @ArgGroup(exclusive = true)
   private How how;
 
   @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "What the journal should say of it.")
@@ -37,9 +40,6 @@ final class RecountCommand extends LedgerCommand {
 
   /** One of these is how it was measured. */
   static final class How {
-    @Parameters(index = "1", arity = "0..1", paramLabel = "LENGTH", description = "What there is of it, such as '120 m'.")
-    private String found;
-
     @ArgGroup(exclusive = false)
     private Balance balance;
 
@@ -74,16 +74,19 @@ final class RecountCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
+    if ((found == null) == (how == null)) {
+      throw new BadInput("recount " + code + ": found " + (how == null ? "no measurement" : "two measurements") + ", wanted a length, or --gross and --tare, or --turns and --reel");
+    }
     return ledger().entering(out(), studio -> measured(new Recount(studio)).stream().toList());
   }
 
   private Optional<ChainedEntry> measured(Recount recount) throws NotDone {
     UUID id = UUID.randomUUID();
-    if (how.balance != null) {
+    if (how == null) {
+      return recount.skein(id, code, Length.parse(found), note);
+    } else if (how.balance != null) {
       return recount.weighed(id, code, how.balance.read(), note);
-    } else if (how.reel != null) {
-      return recount.counted(id, code, new Turns(Arithmetic.count(how.reel.turns), Length.parse(how.reel.reel)), note);
     }
-    return recount.skein(id, code, Length.parse(how.found), note);
+    return recount.counted(id, code, new Turns(Arithmetic.count(how.reel.turns), Length.parse(how.reel.reel)), note);
   }
 }

@@ -57,8 +57,8 @@ class UncertaintyTest {
     Uncertainty uncertainty = Uncertainty.of(skeins, Doubts.DEFAULT);
     assertThat(uncertainty.parts()).extracting(Uncertainty.Part::words)
         .containsExactly("labels, 2 skeins", "grist of Fjara Ash, lot A, 2 skeins", "grist of Fjara Ash, skein 6, 1 skein", "turns, 1 skein", "balance, 3 skeins");
-    double squares = uncertainty.parts().stream().mapToDouble(part -> Math.pow(part.error().tenthsOfMillimetre(), 2)).sum();
-    assertThat(Math.sqrt(squares)).isCloseTo(uncertainty.combined().tenthsOfMillimetre(), within(2.0));
+    double squares = uncertainty.parts().stream().mapToDouble(part -> Math.pow(part.error().metres().doubleValue(), 2)).sum();
+    assertThat(Math.sqrt(squares)).isCloseTo(uncertainty.combined().metres().doubleValue(), within(0.0002));
   }
 
   /** The sample says 100 tex exactly, so a skein that the ledger took for 950 m is 50 m out until it is recounted. */
