@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -15,6 +16,7 @@ public final class PlanActs {
   private final PlanDesk desk;
   private final Work work;
   private final Runnable changed;
+  private final Supplier<String> open;
   private final ReadOnlyObjectWrapper<Map<PlanAct, String>> hindrances = new ReadOnlyObjectWrapper<>(Map.of());
   private final ReadOnlyObjectWrapper<PlanSaid> said = new ReadOnlyObjectWrapper<>(PlanSaid.NOTHING);
   private final ReadOnlyObjectWrapper<PlanLife> life = new ReadOnlyObjectWrapper<>(PlanLife.PLANNED);
@@ -27,10 +29,15 @@ public final class PlanActs {
   /** What may have been done without an answer; the same id goes with every repetition, so that the ledger takes it once. */
   private record Unsure(Attempt attempt, UUID id) {}
 
-  PlanActs(PlanDesk desk, Work work, Runnable changed) {
+  /**
+   * @param changed is run after yarn was moved
+   * @param open the name of the plan that is open
+   */
+  PlanActs(PlanDesk desk, Work work, Runnable changed, Supplier<String> open) {
     this.desk = desk;
     this.work = work;
     this.changed = changed;
+    this.open = open;
   }
 
   /** Why each act cannot be done now; empty for those that can. */
@@ -77,7 +84,7 @@ public final class PlanActs {
       return;
     }
     acting = true;
-    work.run(() -> run(act, copy, entered), words -> ended(new PlanSaid(words, false)), trouble -> ended(new PlanSaid(PlanWords.trouble(trouble), true)));
+    work.run(() -> run(act, copy, entered), words -> ended(copy.name(), words, false), trouble -> ended(copy.name(), PlanWords.trouble(trouble), true));
   }
 
   /** Yarn is reserved for what was entered or not at all, so keeping that comes first. */
@@ -99,9 +106,10 @@ public final class PlanActs {
     }
   }
 
-  private void ended(PlanSaid words) {
+  /** Where another plan was opened meanwhile, the words must not be taken to be of that one. */
+  private void ended(String plan, String words, boolean trouble) {
     acting = false;
-    said.set(words);
+    said.set(new PlanSaid(plan.equals(open.get()) || words.startsWith(plan) ? words : plan + ": " + words, trouble));
     changed.run();
   }
 }

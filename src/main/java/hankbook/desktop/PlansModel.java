@@ -45,8 +45,8 @@ public final class PlansModel {
     this.work = new Work(new InOrder(work.away()), work.here());
     this.listWork = new Work(new InOrder(work.away()), work.here());
     this.ledgerChanged = ledgerChanged;
-    this.acts = new PlanActs(desk, this.work, this::yarnMoved);
     this.editor = new PlanEditor(desk, this.work, this::wrong);
+    this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());

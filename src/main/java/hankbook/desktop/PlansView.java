@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Orientation;
@@ -55,7 +56,7 @@ public final class PlansView extends BorderPane {
   }
 
   private Node answer() {
-    ScrollPane answer = scrolled(new PlanAnswerView(model));
+    ScrollPane answer = scrolled(new PlanPages(model, List.of(new PlanAnswerView(model))));
     VBox.setVgrow(answer, Priority.ALWAYS);
     VBox all = new VBox(answer, new PlanActBar(model));
     all.getStyleClass().add("plan-answer-side");

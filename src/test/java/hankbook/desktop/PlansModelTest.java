@@ -310,6 +310,16 @@ class PlansModelTest {
   }
 
   @Test
+  void whatCameOfAnActOnAPlanThatWasLeftNamesThatPlan() {
+    PlansModel slow = slow();
+    slow.act(PlanAct.RESERVE);
+    slow.choose("Gorse shawl");
+    runAll();
+    assertThat(slow.editor().nameProperty().get()).isEqualTo("Gorse shawl");
+    assertThat(slow.acts().saidProperty().get().text()).startsWith("Quay towels: Reserved: ");
+  }
+
+  @Test
   void whatIsTypedWhileAPlanIsRenamedIsKeptUnderItsNewName() {
     PlansModel slow = slow();
     slow.rename("Harbour towels");

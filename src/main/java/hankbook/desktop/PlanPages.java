@@ -1,0 +1,69 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import java.util.List;
+import java.util.Locale;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** What is said of the plan that is open: its verdict, and below it one page at a time. */
+final class PlanPages extends VBox {
+  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+  private final PlansModel model;
+  private final HBox headline = new HBox();
+  private final ToggleGroup chosen = new ToggleGroup();
+
+  /**
+   * @param pages in the order in which they are offered; the first is shown at first
+   */
+  PlanPages(PlansModel model, List<PlanPage> pages) {
+    this.model = model;
+    FlowPane choices = new FlowPane();
+    choices.getStyleClass().add("plan-page-choices");
+    StackPane shown = new StackPane();
+    shown.getChildren().addAll(pages);
+    pages.forEach(page -> choices.getChildren().add(choice(page)));
+    headline.getStyleClass().add("plan-headline");
+    getStyleClass().add("plan-pages");
+    getChildren().addAll(headline, choices, shown);
+    pages.getFirst().setVisible(true);
+    chosen.selectToggle(chosen.getToggles().getFirst());
+    model.editor().answerProperty().subscribe(_ -> tell());
+    model.editor().reckoningProperty().subscribe(reckoning -> headline.pseudoClassStateChanged(STALE, reckoning));
+  }
+
+  private ToggleButton choice(PlanPage page) {
+    ToggleButton choice = new ToggleButton(page.name());
+    choice.setId("plan-page-" + page.name().toLowerCase(Locale.ROOT));
+    choice.getStyleClass().addAll(Styles.SMALL, Styles.FLAT, "plan-page-choice");
+    choice.setToggleGroup(chosen);
+    choice.setOnAction(_ -> choice.setSelected(true));
+    choice.selectedProperty().subscribe(page::setVisible);
+    return choice;
+  }
+
+  private void tell() {
+    switch (model.editor().answerProperty().get()) {
+      case PlanAnswer.Reckoning reckoning -> tell(reckoning.standing(), "Reckoning.");
+      case PlanAnswer.Unfinished unfinished -> tell(unfinished.standing(), unfinished.words());
+      case PlanAnswer.Reckoned reckoned -> tell(reckoned.standing(), PlanWords.verdict(reckoned.standing(), reckoned.check()));
+    }
+  }
+
+  private void tell(Standing standing, String words) {
+    Label word = StandingMark.labelled(standing);
+    word.getStyleClass().add(Styles.TITLE_3);
+    word.setId("plan-verdict");
+    Label why = PlanPage.text(words, "plan-verdict-words");
+    HBox.setHgrow(why, Priority.ALWAYS);
+    headline.getChildren().setAll(word, why);
+  }
+}
