@@ -16,9 +16,11 @@ record SkeinEnds(Map<WoundEnd, Map<String, Integer>> ends) {
     Map<WoundEnd, Map<String, Integer>> ends = new HashMap<>();
     for (Share share : shares) {
       YarnColour yarn = yarns.get(share.code());
-      for (EndsGiven given : yarn == null ? List.<EndsGiven>of() : share.kinds()) {
-        WoundEnd kind = new WoundEnd(yarn, given.each(), given.kind());
-        ends.computeIfAbsent(kind, none -> new LinkedHashMap<>()).merge(share.code(), given.ends(), Integer::sum);
+      if (yarn != null) {
+        for (EndsGiven given : share.kinds()) {
+          WoundEnd kind = new WoundEnd(yarn, given.each(), given.kind());
+          ends.computeIfAbsent(kind, none -> new LinkedHashMap<>()).merge(share.code(), given.ends(), Integer::sum);
+        }
       }
     }
     return new SkeinEnds(ends);
