@@ -54,10 +54,14 @@ final class PlanWords {
       case "threads" -> "Threads together";
       case "mark" -> "Mark";
       case "oneLot" -> "One dye lot";
-      case "succession" -> "Written order";
-      case "weftSuccession" -> "Order of picks";
+      case "succession" -> "Order, from left to right";
+      case "weftSuccession" -> "Order of picks, from the first";
       case "extendLeft" -> "Units more, left";
       case "extendRight" -> "Units more, right";
+      case "loom" -> "Loom";
+      case "reed" -> "Reed";
+      case "weave" -> "Weave";
+      case "sley" -> "Ends in a dent";
       default -> throw new IllegalArgumentException("key is \"" + key + "\", wanted one of a plan's");
     };
   }
@@ -76,6 +80,10 @@ final class PlanWords {
       case "selvedgeEnds", "repairEnds", "extendLeft", "extendRight" -> "0";
       case "mark" -> "the colour";
       case "oneLot" -> "no";
+      case "loom" -> "any";
+      case "reed" -> "5/cm";
+      case "weave" -> "plain";
+      case "sley" -> "2";
       case "succession", "weftSuccession" -> "12 x (6 Chalk, 2 Woad), 6 Chalk";
       case "hems", "fringe", "sampling", "loomWaste", "gap" -> "0 cm";
       case "roundUpTo" -> "1 cm";
