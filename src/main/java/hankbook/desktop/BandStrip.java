@@ -8,24 +8,19 @@ import javafx.scene.layout.Pane;
 
 /** The threads of a band side by side in true colours and proportion, as wide as there is room. */
 final class BandStrip extends Pane {
-  private static final int POINTS = 1200;
+  private static final int MOST_POINTS = 2000;
   private static final int HEIGHT = 44;
 
+  private final Band band;
+  private final YarnPalette palette;
   private final ImageView picture = new ImageView();
 
   /**
    * @param words the band in words
    */
   BandStrip(Band band, YarnPalette palette, String words) {
-    Shades shades = Shades.of(band, POINTS, palette);
-    WritableImage image = new WritableImage(POINTS, HEIGHT);
-    for (int y = 0; y < HEIGHT; y++) {
-      for (int x = 0; x < POINTS; x++) {
-        image.getPixelWriter().setArgb(x, y, shades.argb(x, x, y));
-      }
-    }
-    picture.setImage(image);
-    picture.setFitHeight(HEIGHT);
+    this.band = band;
+    this.palette = palette;
     getChildren().add(picture);
     getStyleClass().add("band-strip");
     setMinWidth(0);
@@ -34,8 +29,25 @@ final class BandStrip extends Pane {
     setAccessibleText(words);
   }
 
+  /** Drawn for the very points there are: a picture that is made smaller loses stripes. */
   @Override
   protected void layoutChildren() {
-    picture.setFitWidth(Math.max(1, getWidth()));
+    int points = Math.clamp((long) getWidth(), 1, MOST_POINTS);
+    if (picture.getImage() == null || picture.getImage().getWidth() != points) {
+      picture.setImage(image(points));
+    }
+    picture.setFitWidth(getWidth());
+    picture.setFitHeight(HEIGHT);
+  }
+
+  private WritableImage image(int points) {
+    Shades shades = Shades.of(band, points, palette);
+    WritableImage image = new WritableImage(points, HEIGHT);
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < points; x++) {
+        image.getPixelWriter().setArgb(x, y, shades.argb(x, x, y));
+      }
+    }
+    return image;
   }
 }

@@ -78,6 +78,7 @@ final class PlanFieldBox extends VBox {
   static PlanFieldBox chosen(PlanField field, double width, PlanEditor editor, Supplier<List<String>> choices, Function<String, Optional<Node>> picture) {
     ComboBox<String> box = new ComboBox<>();
     box.setEditable(true);
+    box.setPromptText(PlanWords.example(field.part(), field.key()));
     box.setCellFactory(_ -> new ChoiceCell(picture));
     PlanFieldBox made = new PlanFieldBox(field, box, box.getEditor(), width, editor);
     box.setValue(box.getEditor().getText());

@@ -20,8 +20,10 @@ import javafx.scene.layout.HBox;
 
 /** The fields of one row, side by side as far as there is room. */
 final class PlanFieldRow extends FlowPane {
-  private static final Set<String> NAMES = Set.of("yarn", "name", "loom", "reed", "weave");
+  private static final Set<String> NAMES = Set.of("loom", "reed", "weave");
   private static final Set<String> COUNTS = Set.of("count", "share", "strands", "repeats", "units");
+
+  private final HBox acts = new HBox();
 
   PlanFieldRow(List<PlanField> fields, Function<PlanField, PlanFieldBox> maker) {
     getStyleClass().add("plan-row");
@@ -29,7 +31,16 @@ final class PlanFieldRow extends FlowPane {
     fields.forEach(field -> getChildren().add(maker.apply(field)));
   }
 
+  /** Makes room for the buttons of a row, before so many of its last fields. */
+  void withActs(int behind) {
+    acts.getStyleClass().add("plan-row-acts");
+    getChildren().add(getChildren().size() - behind, acts);
+  }
+
   static double width(PlanField field) {
+    if (field.key().equals("yarn")) {
+      return 128;
+    }
     if (NAMES.contains(field.key())) {
       return 112;
     }
@@ -38,8 +49,8 @@ final class PlanFieldRow extends FlowPane {
     }
     return switch (field.part()) {
       case WARP, SELVEDGE, ALLOWANCES, WINDING -> 104;
-      case ORDER, WEFT -> field.key().equals("colour") ? 98 : 92;
-      case PLAN, PIECES, SECTIONS -> 84;
+      case ORDER, WEFT -> field.key().equals("length") ? 104 : field.key().equals("colour") ? 98 : 84;
+      case PLAN, PIECES, SECTIONS -> field.key().equals("name") ? 112 : 84;
     };
   }
 
@@ -47,7 +58,7 @@ final class PlanFieldRow extends FlowPane {
   void removable(PlanPart part, int row, PlanEditor editor) {
     Button remove = button("×", "Remove " + PlanWords.place(new PlanField(part, row, "")), "remove-" + part.path() + "-" + row);
     remove.setOnAction(_ -> editor.removeRow(part, row));
-    getChildren().add(remove);
+    acts.getChildren().add(remove);
   }
 
   /**
@@ -66,7 +77,7 @@ final class PlanFieldRow extends FlowPane {
     Button down = button("↓", "Move " + place + " down (Ctrl+Down)", downId(part, row));
     down.setDisable(row == last);
     down.setOnAction(_ -> move(part, row, row + 1, editor, () -> moved.accept(row + 1 == last ? first(part, last) : downId(part, row + 1))));
-    getChildren().addAll(up, down);
+    acts.getChildren().addAll(up, down);
     addEventFilter(KeyEvent.KEY_PRESSED, key -> {
       if (key.isControlDown() && (key.getCode() == KeyCode.UP || key.getCode() == KeyCode.DOWN)) {
         key.consume();

@@ -16,8 +16,8 @@ import javafx.scene.layout.VBox;
 
 /** The groups of the form from top to bottom, and in each what few plans need folded away. */
 final class PlanGroups {
-  private static final List<String> ORDER_MORE = List.of("mark", "oneLot", "repairEnds");
-  private static final List<String> WEFT_MORE = List.of("mark", "oneLot", "width");
+  private static final List<String> ORDER_MORE = List.of("strands", "mark", "oneLot", "repairEnds");
+  private static final List<String> WEFT_MORE = List.of("strands", "mark", "oneLot", "width");
   private static final List<String> ALLOWANCES_MORE = List.of("gap", "winding", "repairEnds");
 
   private static final Set<PlanPart> SEQUENCES = Set.of(PlanPart.ORDER, PlanPart.SECTIONS);
@@ -62,7 +62,8 @@ final class PlanGroups {
   private VBox warp() {
     PlanFold more = fold("warp", "the warp");
     VBox group = group("Warp", more);
-    Node folded = rows(row(fieldsOf(PlanPart.SELVEDGE, PlanPart.SELVEDGE.keys()), more), row(fieldsOf(PlanPart.WARP, List.of("endsMultiple")), more), message("warp.selvedge", more));
+    List<PlanField> few = Stream.concat(fieldsOf(PlanPart.SELVEDGE, PlanPart.SELVEDGE.keys()).stream(), fieldsOf(PlanPart.WARP, List.of("endsMultiple")).stream()).toList();
+    Node folded = rows(row(few, more), message("warp.selvedge", more));
     more.hold(folded);
     group.getChildren().addAll(row(fieldsOf(PlanPart.WARP, List.of("sett", "ends", "length", "selvedgeEnds"))), fields.message("warp"), folded);
     return group;
@@ -134,6 +135,8 @@ final class PlanGroups {
     List<PlanField> all = Stream.concat(without(part, folded).stream(), folded.stream()).map(key -> new PlanField(part, number, key)).toList();
     PlanFieldRow row = row(all);
     all.stream().filter(field -> folded.contains(field.key())).forEach(field -> fields.find(field).ifPresent(fold));
+    // What is folded away stays behind the buttons, so that these do not go far where it opens.
+    row.withActs(folded.size() == part.keys().size() ? 0 : folded.size());
     if (SEQUENCES.contains(part)) {
       row.movable(part, number, last, editor, focus);
     }

@@ -35,8 +35,8 @@ final class PlanWords {
       case "endsPerUnit" -> "Ends per unit";
       case "repeats" -> "Repeats";
       case "units" -> "Units";
-      case "yarn" -> "Yarn";
-      case "colour" -> "Colour";
+      case "yarn" -> part == PlanPart.SELVEDGE ? "Selvedge yarn" : "Yarn";
+      case "colour" -> part == PlanPart.SELVEDGE ? "Selvedge colour" : "Colour";
       case "share" -> "Share";
       case "strands" -> "Strands";
       case "picks" -> "Picks";
@@ -114,7 +114,7 @@ final class PlanWords {
     if (key.isEmpty()) {
       return row;
     }
-    return field.part() == PlanPart.PLAN ? key : row + ", " + key.substring(0, 1).toLowerCase(Locale.ROOT) + key.substring(1);
+    return field.part() == PlanPart.PLAN || key.startsWith(row) ? key : row + ", " + key.substring(0, 1).toLowerCase(Locale.ROOT) + key.substring(1);
   }
 
   /**

@@ -12,8 +12,8 @@ import javafx.scene.shape.Rectangle;
 /** The whole cloth in plain weave, in proportion as far as there is room, with a frame round the patch that is looked at closely. */
 final class WholeCloth extends Pane {
   static final int WIDEST = 320;
-  private static final int TALLEST = 400;
-  private static final int NARROWEST = 120;
+  private static final int TALLEST = 360;
+  private static final int NARROWEST = 240;
 
   private final ClothPattern cloth;
   private final ClothPlace place;

@@ -18,6 +18,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
@@ -97,6 +98,9 @@ class PlanFormTest extends ScreenTest {
     until(() -> verdict().equals("COVERED"));
     assertThat(text("warp.ends")).isEqualTo("102");
     assertThat(lookup("#ends-from-order").query().isVisible()).isFalse();
+    interact(() -> lookup("#plan-page-cloth").queryAs(ToggleButton.class).fire());
+    assertThat(lookup(".cloth-words").<Labeled>queryAll()).extracting(Labeled::getText).contains("12 times: 6 ground, 2 line; then 6 ground.");
+    assertThat(lookup("Skerry 16/2 Woad 24 ends").tryQuery()).isPresent();
   }
 
   @Test
