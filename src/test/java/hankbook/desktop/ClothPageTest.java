@@ -95,7 +95,7 @@ class ClothPageTest extends ScreenTest {
     assertThat(lookup("#keep-section").queryButton().isDisabled()).isTrue();
     interact(() -> lookup("#try-units-more").queryButton().fire());
     assertThat(lookup("#section-change").queryAs(Labeled.class).getText())
-        .startsWith("3 x 37").contains("Ends +12, in the reed +1.2 cm, finished +1 cm.").contains("Skerry 16/2 Chalk +");
+        .startsWith("(3 x 37) x 4 = 444 ends.").contains("Ends +12, in the reed +1.2 cm, finished +1 cm.").contains("Skerry 16/2 Chalk +");
     assertThat(field("warp.sections[1].units").getText()).isEqualTo("36");
     interact(() -> lookup("#keep-section").queryButton().fire());
     assertThat(field("warp.sections[1].units").getText()).isEqualTo("37");
