@@ -50,7 +50,7 @@ final class Sharing {
     }
     List<Portion> inTurn = new ArrayList<>();
     for (List<Portion> those : alike.values()) {
-      those.sort(Comparator.comparing((Portion portion) -> portion.slot().setAside()).thenComparing(portion -> portion.slot().skein(), Allotting.EARLIEST));
+      those.sort(Comparator.comparingLong((Portion portion) -> portion.slot().setAside()).thenComparing(portion -> portion.slot().skein(), Allotting.EARLIEST));
       List<Candidate> skeins = those.stream().map(portion -> portion.slot().skein()).sorted(Allotting.EARLIEST).toList();
       for (int i = 0; i < those.size(); i++) {
         Slot slot = those.get(i).slot();
