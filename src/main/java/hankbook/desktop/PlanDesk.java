@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -30,6 +31,9 @@ public interface PlanDesk {
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();
+
+  /** The looms and reeds there are. */
+  Gear gear();
 
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.exchange.PlanDraft;
+import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -31,6 +32,7 @@ public final class PlansModel {
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
 
   /**
@@ -65,6 +67,11 @@ public final class PlansModel {
     return skeins.getReadOnlyProperty();
   }
 
+  /** The looms and reeds to choose from. */
+  ReadOnlyObjectProperty<Gear> gearProperty() {
+    return gear.getReadOnlyProperty();
+  }
+
   PlanEditor editor() {
     return editor;
   }
@@ -81,6 +88,7 @@ public final class PlansModel {
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
+    listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
     editor.lookAgain();
   }

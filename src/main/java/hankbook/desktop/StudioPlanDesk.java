@@ -3,11 +3,13 @@ package hankbook.desktop;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
 import hankbook.studio.Reserve;
@@ -22,6 +24,7 @@ import java.util.UUID;
 public final class StudioPlanDesk implements PlanDesk {
   private final Plans plans;
   private final Shelf shelf;
+  private final OwnGear gear;
   private final CheckPlan check;
   private final Reserve reserve;
   private final Release release;
@@ -30,6 +33,7 @@ public final class StudioPlanDesk implements PlanDesk {
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
+    this.gear = new OwnGear(studio);
     this.check = new CheckPlan(studio);
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
@@ -64,6 +68,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public List<ShelfSkein> skeins() {
     return shelf.skeins();
+  }
+
+  @Override
+  public Gear gear() {
+    return gear.all();
   }
 
   @Override
