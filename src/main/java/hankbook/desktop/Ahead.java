@@ -2,7 +2,9 @@ package hankbook.desktop;
 
 import hankbook.studio.PlanQueue;
 import hankbook.studio.QueuePlans;
+import hankbook.studio.QueuedPlan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,6 +17,9 @@ import java.util.List;
  * @param counted how many skeins on order count as though they had come
  */
 record Ahead(List<AheadYarn> yarns, List<AheadRow> rows, List<String> kept, List<PlanQueue.Change> changes, int counted) {
+  /** However the plans are moved, each yarn stays where it is. */
+  private static final Comparator<PlanQueue.YarnTotal> BY_YARN = Comparator.comparing(PlanQueue.YarnTotal::yarn);
+
   static final Ahead NOTHING = new Ahead(List.of(), List.of(), List.of(), List.of(), 0);
 
   static Ahead of(PlanQueue queue, YarnPalette palette) {
@@ -25,8 +30,8 @@ record Ahead(List<AheadYarn> yarns, List<AheadRow> rows, List<String> kept, List
     List<PlanQueue.Change> changes = compared.changes();
     List<AheadRow> rows = new ArrayList<>();
     compared.after().plans().forEach(plan -> rows.add(AheadRow.of(rows.size() + 1, plan, changes)));
-    List<AheadYarn> yarns = compared.after().totals().stream().map(total -> AheadYarn.of(total, palette.looks().getOrDefault(total.yarn(), ""))).toList();
-    List<String> kept = compared.before().plans().stream().map(plan -> plan.name()).toList();
+    List<AheadYarn> yarns = compared.after().totals().stream().sorted(BY_YARN).map(total -> AheadYarn.of(total, palette.looks().getOrDefault(total.yarn(), ""))).toList();
+    List<String> kept = compared.before().plans().stream().map(QueuedPlan::name).toList();
     return new Ahead(yarns, List.copyOf(rows), kept, changes, compared.after().counted().size());
   }
 

@@ -22,7 +22,6 @@ final class AheadPlanCell extends TableCell<AheadRow, AheadRow> {
    * @param moved how far the table is moved sideways
    */
   AheadPlanCell(Consumer<String> open, ObservableDoubleValue moved) {
-    getStyleClass().add("ahead-plan");
     content.getStyleClass().add("ahead-plan-line");
     turn.getStyleClass().add("ahead-turn");
     turn.setMinWidth(USE_PREF_SIZE);

@@ -21,7 +21,7 @@ import javafx.scene.layout.VBox;
 /** The plans down, in their turns, and the yarns across; the plans' names stay while the yarns move sideways. */
 final class AheadTable extends TableView<AheadRow> {
   private static final double PLAN_WIDTH = 190;
-  private static final double YARN_WIDTH = 166;
+  private static final double YARN_WIDTH = 184;
 
   private final AheadModel model;
   private final DoubleProperty moved = new SimpleDoubleProperty(0);
@@ -34,6 +34,7 @@ final class AheadTable extends TableView<AheadRow> {
     plan = column(PLAN_WIDTH);
     plan.setCellFactory(_ -> new AheadPlanCell(open, moved));
     plan.setGraphic(captions());
+    plan.getStyleClass().add("ahead-plan");
     getColumns().add(plan);
     setId("ahead");
     getStyleClass().add("ahead-table");
@@ -152,8 +153,10 @@ final class AheadTable extends TableView<AheadRow> {
   }
 
   private static VBox captions() {
-    VBox captions = new VBox(new Label("Plan"), new Label("All plans need"), new Label("Free for them"), new Label("Lacks"));
-    captions.getStyleClass().addAll("ahead-head", "ahead-captions");
+    Label top = new Label("Plan");
+    top.getStyleClass().add("ahead-head-top");
+    VBox captions = new VBox(top, new Label("All plans need"), new Label("Free for them"), new Label("Lacks"));
+    captions.getStyleClass().add("ahead-head");
     return captions;
   }
 

@@ -31,6 +31,7 @@ final class GearModel<T> {
   private final ReadOnlyStringWrapper enterWord;
   private final ObservableList<GearRow<T>> rows = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Optional<GearRow<T>>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private boolean showing;
 
   /** @param after what follows once the list is another: plans are held against it */
   GearModel(GearKind<T> kind, Work work, Status status, Runnable after) {
@@ -88,7 +89,9 @@ final class GearModel<T> {
 
   private void show(List<GearRow<T>> found) {
     Optional<String> name = chosen.get().map(GearRow::name);
+    showing = true;
     rows.setAll(found);
+    showing = false;
     chosen.set(name.flatMap(this::named));
     judge();
   }
@@ -99,7 +102,7 @@ final class GearModel<T> {
 
   /** Chooses one, whose fields can be changed then. */
   void choose(Optional<GearRow<T>> row) {
-    if (!row.equals(chosen.get())) {
+    if (!showing && !row.equals(chosen.get())) {
       chosen.set(row);
       row.ifPresent(now -> fields.forEach((key, field) -> field.set(now.text(key))));
       judge();

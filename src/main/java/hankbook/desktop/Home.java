@@ -58,7 +58,7 @@ public final class Home {
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
-    AheadView view = new AheadView(ahead, onOrder, ordering, this::openPlan);
+    AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
   }
 
@@ -84,9 +84,10 @@ public final class Home {
     onOrder.refresh();
   }
 
-  private void openPlan(String name) {
+  /** Turns to a plan. */
+  void open(String name) {
     window.turnTo(plansScreen);
-    plans.choose(name);
+    plans.open(name);
   }
 
   private void orderMoved() {

@@ -44,8 +44,8 @@ final class OrderingPage extends SidePage {
     FieldBox due = ordering(new FieldBox("Expected on", "2026-12-20", model.due().textProperty(), model.dueMessageProperty()).named("order-due"));
     grid.addRow(0, first, colour);
     grid.addRow(1, box("fibre", "Fibre", "wool"), hex());
-    grid.addRow(2, box("length", "Length of each", "950 m"), box("grist", "Grist", "Nm 20/2"));
-    grid.addRow(3, box("gross", "or yarn weight of each", "200 g"), box("lot", "Lot", ""));
+    grid.addRow(2, box("length", "Length of each", "950 m"), box("gross", "or weight of yarn", "200 g"));
+    grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("lot", "Lot", ""));
     grid.addRow(4, alike, box("cost", "Price of each", "24.50 EUR"));
     grid.addRow(5, due);
   }

@@ -25,8 +25,9 @@ public final class SettingsView extends BorderPane {
     setCenter(scroll);
   }
 
-  /** Puts the keyboard into the first number. */
+  /** Puts the keyboard into the first number; before the first pulse it would not be in the scene yet. */
   public void search() {
+    applyCss();
     cards.getFirst().field().requestFocus();
   }
 }
