@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -30,6 +32,7 @@ public final class AheadModel {
   private final TypedDay until = new TypedDay();
   private final ReadOnlyObjectWrapper<Ahead> ahead = new ReadOnlyObjectWrapper<>(Ahead.NOTHING);
   private final ReadOnlyObjectWrapper<Optional<PlanMove>> tried = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyBooleanWrapper reckoning = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper turnWords = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper chosen = new ReadOnlyStringWrapper("");
   /** The order asked for last, which its answer may still be on the way for. */
@@ -52,6 +55,11 @@ public final class AheadModel {
   /** What is shown. */
   ReadOnlyObjectProperty<Ahead> aheadProperty() {
     return ahead.getReadOnlyProperty();
+  }
+
+  /** Whether a newer answer is on its way. */
+  ReadOnlyBooleanProperty reckoningProperty() {
+    return reckoning.getReadOnlyProperty();
   }
 
   /** The move whose effect is shown and which is not kept yet. */
@@ -102,6 +110,7 @@ public final class AheadModel {
   private void ask(Callable<Ahead> question) {
     var answered = latest.only(this::show);
     var failed = latest.<Exception>also(this::failed);
+    reckoning.set(true);
     work.run(question, answered, failed);
   }
 
@@ -115,6 +124,7 @@ public final class AheadModel {
 
   /** A move that cannot be tried any more is given up. */
   private void failed(Exception trouble) {
+    reckoning.set(false);
     status.wrong(trouble);
     if (tried.get().isPresent()) {
       leave();
@@ -122,6 +132,7 @@ public final class AheadModel {
   }
 
   private void show(Ahead found) {
+    reckoning.set(false);
     ahead.set(found);
     order = found.names();
     if (!order.contains(chosen.get())) {

@@ -13,9 +13,11 @@ import javafx.scene.control.ScrollBar;
 import javafx.scene.control.Skin;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The plans down, in their turns, and the yarns across; the plans' names stay while the yarns move sideways. */
@@ -39,7 +41,7 @@ final class AheadTable extends TableView<AheadRow> {
     setId("ahead");
     getStyleClass().add("ahead-table");
     setAccessibleText("Plans in their turns, with their yarns");
-    setPlaceholder(nothing());
+    setPlaceholder(nothing(model));
     getSelectionModel().selectedItemProperty().subscribe(row -> {
       if (!showing) {
         model.choose(row == null ? "" : row.name());
@@ -65,6 +67,9 @@ final class AheadTable extends TableView<AheadRow> {
     } else {
       getSelectionModel().clearAndSelect(chosen);
       getFocusModel().focus(chosen);
+      if (lookup(".virtual-flow") instanceof VirtualFlow<?> flow) {
+        flow.scrollTo(chosen);
+      }
     }
     showing = false;
   }
@@ -160,11 +165,14 @@ final class AheadTable extends TableView<AheadRow> {
     return captions;
   }
 
-  private static VBox nothing() {
+  private static StackPane nothing(AheadModel model) {
+    Label reckoning = Labels.quiet("The plans are being reckoned…");
+    Labels.showOnly(reckoning, model.reckoningProperty());
     VBox nothing = new VBox(
         Labels.quiet("No plan yet. Each plan you begin under Plans stands here with the yarn it needs."),
         Labels.quiet("The upper plans take their yarn first; you see what is left for those below, and what lacks."));
     nothing.getStyleClass().add("nothing-yet");
-    return nothing;
+    Labels.showOnly(nothing, model.reckoningProperty().map(now -> !now));
+    return new StackPane(reckoning, nothing);
   }
 }

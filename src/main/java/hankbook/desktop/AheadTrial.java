@@ -6,13 +6,12 @@ import hankbook.studio.QueuedPlan;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
-/** What the order that is tried would change, and the choice to keep or leave it. */
+/** What the order that is tried would change. */
 final class AheadTrial extends VBox {
   private final Label what = Labels.heading("");
   private final VBox changes = new VBox();
@@ -26,13 +25,7 @@ final class AheadTrial extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("ahead-scroll");
-    Button leave = new Button("Leave it");
-    leave.setId("leave-order");
-    leave.setOnAction(_ -> model.leave());
-    HBox choice =
-        new HBox(new ActButton("Keep this order", model::keep, model.keepAct().possibleProperty(), model.keepAct().whyNotProperty()).named("keep-order").main(), leave);
-    choice.getStyleClass().add("reason-line");
-    getChildren().addAll(what, scroll, choice);
+    getChildren().addAll(what, scroll);
     Labels.showOnly(this, model.triedProperty().map(Optional::isPresent));
     model.triedProperty().subscribe(tried -> tried.ifPresent(move -> what.setText(words(move))));
     model.aheadProperty().subscribe(ahead -> show(ahead.changes()));

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
@@ -50,18 +51,33 @@ public final class AheadView extends BorderPane {
     counting.setId("count-on-order");
     counting.selectedProperty().bindBidirectional(model.countingProperty());
     counting.setMinWidth(USE_PREF_SIZE);
-    FieldBox until = new FieldBox("until", "any day", model.until().textProperty(), model.until().messageProperty()).named("count-until");
+    FieldBox until = new FieldBox("Counted until", "any day", model.until().textProperty(), model.until().messageProperty()).named("count-until");
+    until.getChildren().removeFirst();
     until.field().setPrefColumnCount(9);
-    Labels.showOnly(until, model.countingProperty());
-    HBox top = new HBox(Labels.title("Ahead"), summary, Labels.gap(), counting, until);
+    HBox day = new HBox(new Label("until"), until);
+    day.getStyleClass().add("beside");
+    Labels.showOnly(day, model.countingProperty());
+    Label reckoning = Labels.quiet("reckoning…");
+    reckoning.setMinWidth(USE_PREF_SIZE);
+    Labels.showOnly(reckoning, model.reckoningProperty());
+    HBox top = new HBox(Labels.title("Ahead"), summary, reckoning, Labels.gap(), counting, day);
     top.getStyleClass().add("screen-top");
     return top;
   }
 
   private Node turns() {
     Label words = Labels.quiet(model.turnWordsProperty());
+    words.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(words, Priority.ALWAYS);
-    HBox turns = new HBox(turn("Up", "turn-up", model.upAct(), model::up), turn("Down", "turn-down", model.downAct(), model::down), words);
+    Button keep = turn("Keep this order", "keep-order", model.keepAct(), model::keep);
+    keep.getStyleClass().add("accent");
+    Button leave = new Button("Leave it");
+    leave.setId("leave-order");
+    leave.setMinWidth(USE_PREF_SIZE);
+    leave.setOnAction(_ -> model.leave());
+    Labels.showOnly(keep, model.triedProperty().map(Optional::isPresent));
+    Labels.showOnly(leave, model.triedProperty().map(Optional::isPresent));
+    HBox turns = new HBox(turn("Up", "turn-up", model.upAct(), model::up), turn("Down", "turn-down", model.downAct(), model::down), words, keep, leave);
     turns.getStyleClass().add("reason-line");
     return turns;
   }

@@ -5,6 +5,8 @@ import hankbook.studio.ExpectedSkein;
 import hankbook.studio.Studio;
 import java.time.LocalDate;
 import java.util.List;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
@@ -24,7 +26,7 @@ public final class OnOrderModel {
   private final TypedDay day = new TypedDay();
   private final StringProperty reason = new SimpleStringProperty("");
   private final ObservableList<ExpectedRow> rows = FXCollections.observableArrayList();
-  private List<ExpectedRow> chosen = List.of();
+  private final ReadOnlyObjectWrapper<List<ExpectedRow>> chosen = new ReadOnlyObjectWrapper<>(List.of());
 
   /** @param after what follows whatever was written down */
   public OnOrderModel(Studio studio, Work work, Status status, Runnable after) {
@@ -36,13 +38,17 @@ public final class OnOrderModel {
     arrive = new Act(work);
     put = new Act(work);
     cancel = new Act(work);
-    day.dayProperty().subscribe(_ -> judge());
+    day.textProperty().subscribe(_ -> judge());
     reason.subscribe(_ -> judge());
   }
 
   /** What is on order, the earliest first. */
   ObservableList<ExpectedRow> rows() {
     return FXCollections.unmodifiableObservableList(rows);
+  }
+
+  ReadOnlyObjectProperty<List<ExpectedRow>> chosenProperty() {
+    return chosen.getReadOnlyProperty();
   }
 
   /** Another day for what is chosen. */
@@ -80,15 +86,15 @@ public final class OnOrderModel {
 
   /** Chooses skeins; what is asked is another thing then. */
   void choose(List<ExpectedRow> now) {
-    if (!now.equals(chosen)) {
-      chosen = List.copyOf(now);
+    if (!now.equals(chosen.get())) {
+      chosen.set(List.copyOf(now));
       arrive.renew();
     }
     judge();
   }
 
   private List<String> codes() {
-    return chosen.stream().map(ExpectedRow::code).toList();
+    return chosen.get().stream().map(ExpectedRow::code).toList();
   }
 
   /** Takes what is chosen onto the shelf. */
@@ -129,13 +135,14 @@ public final class OnOrderModel {
   }
 
   private void judge() {
-    String none = chosen.isEmpty() ? "Choose what it is about." : "";
+    String none = chosen.get().isEmpty() ? "Choose what it is about." : "";
     arrive.judge(none);
     put.judge(none.isEmpty() ? whyNoDay() : none);
     cancel.judge(none.isEmpty() && reason.get().isBlank() ? "Say why it will not come." : none);
   }
 
   private String whyNoDay() {
-    return day.day().map(due -> due.isBefore(studio.today()) ? "That day is past." : "").orElse("Type the day.");
+    String unread = day.textProperty().get().isBlank() ? "Type the day." : day.messageProperty().get();
+    return day.day().map(due -> due.isBefore(studio.today()) ? "That day is past." : "").orElse(unread);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ import javafx.scene.layout.VBox;
 /** The yarn on order, below the plans that may be waiting for it. */
 final class OnOrderPart extends VBox {
   private static final double ROW_HEIGHT = 30;
+  private static final String NOTHING = "Nothing. Yarn that is ordered stands here until it arrives, and can be counted above.";
 
   private final OnOrderModel model;
 
@@ -35,18 +37,19 @@ final class OnOrderPart extends VBox {
     Node acts = acts();
     ObservableValue<Boolean> any = Bindings.isNotEmpty(model.rows());
     Labels.showOnly(table, any);
-    Labels.showOnly(acts, any);
+    Labels.showOnly(acts, model.chosenProperty().map(chosen -> !chosen.isEmpty()));
     getChildren().addAll(top, table, acts);
   }
 
   private ObservableValue<String> summary() {
     return Bindings.createStringBinding(
-        () -> {
-          long late = model.rows().stream().filter(ExpectedRow::isLate).count();
-          String what = Wording.count(model.rows().size(), "skein", "skeins") + (late == 0 ? "" : ", " + late + " late");
-          return model.rows().isEmpty() ? "Nothing. Yarn that is ordered stands here until it arrives, and can be counted above." : what;
-        },
-        model.rows());
+        () -> model.rows().isEmpty() ? NOTHING : summary(model.rows(), model.chosenProperty().get().size()), model.rows(), model.chosenProperty());
+  }
+
+  private static String summary(List<ExpectedRow> rows, int chosen) {
+    long late = rows.stream().filter(ExpectedRow::isLate).count();
+    return Wording.count(rows.size(), "skein", "skeins") + (late == 0 ? "" : ", " + late + " late")
+        + (chosen == 0 ? "; choose what has come." : ", " + chosen + " chosen");
   }
 
   private Node table() {
@@ -55,7 +58,7 @@ final class OnOrderPart extends VBox {
     metres.getStyleClass().add("amount");
     TableColumn<ExpectedRow, String> price = column("Price", 80, ExpectedRow::price);
     price.getStyleClass().add("amount");
-    TableColumn<ExpectedRow, ExpectedRow> state = column("", 110, row -> row);
+    TableColumn<ExpectedRow, ExpectedRow> state = column("When", 110, row -> row);
     state.setCellFactory(_ -> new LateCell());
     table.getColumns().setAll(List.of(
         column("Code", 60, ExpectedRow::code), column("Yarn", 110, row -> row.skein().yarn().yarn()), column("Colour", 90, row -> row.skein().yarn().colour()),
@@ -72,20 +75,24 @@ final class OnOrderPart extends VBox {
   }
 
   private Node acts() {
-    FieldBox day = new FieldBox("Another day", "2026-12-20", model.day().textProperty(), model.day().messageProperty()).named("order-day");
-    day.field().setPrefColumnCount(9);
-    day.field().setOnAction(_ -> model.put());
-    TextField reason = new TextField();
-    reason.setId("order-reason");
-    reason.setPromptText("Why it will not come");
-    reason.setAccessibleText("Why it will not come");
-    reason.textProperty().bindBidirectional(model.reasonProperty());
+    TextField day = field("order-day", "Another day", model.day().textProperty(), model::put);
+    day.setPrefColumnCount(9);
+    TextField reason = field("order-reason", "Why it will not come", model.reasonProperty(), model::cancel);
     HBox acts = new HBox(
-        act("Arrived", "arrived", model::arrive, model.arriveAct()).main(), act("Expect it then", "expect-then", model::put, model.putAct()).after(day.field()),
+        act("Arrived", "arrived", model::arrive, model.arriveAct()).main(), act("Expect it then", "expect-then", model::put, model.putAct()).after(day),
         act("Give it up", "give-up", model::cancel, model.cancelAct()).after(reason));
-    day.field().setPromptText("another day, 2026-12-20");
     acts.getStyleClass().add("on-order-acts");
     return acts;
+  }
+
+  private static TextField field(String id, String name, StringProperty text, Runnable doing) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.setPromptText(name);
+    field.setAccessibleText(name);
+    field.textProperty().bindBidirectional(text);
+    field.setOnAction(_ -> doing.run());
+    return field;
   }
 
   private static ActButton act(String name, String id, Runnable doing, Act act) {

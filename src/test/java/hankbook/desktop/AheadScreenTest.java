@@ -3,6 +3,7 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.measure.Length;
+import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Expect;
 import hankbook.studio.ExpectedBy;
 import hankbook.studio.ExpectedSkein;
@@ -104,6 +105,7 @@ class AheadScreenTest extends ScreenTest {
     interact(() -> lookup("#on-order").queryTableView().getSelectionModel().selectFirst());
     type("#order-day", "2026-13-01");
     assertThat(lookup("#expect-then").query().isDisabled()).isTrue();
+    assertThat(lookup("Wanted: a day such as 2026-12-20.").query().isVisible()).isTrue();
     type("#order-day", "2026-05-01");
     clickOn("#expect-then");
     settle();
@@ -114,6 +116,17 @@ class AheadScreenTest extends ScreenTest {
     clickOn("#give-up");
     settle();
     assertThat(new Expect(studio()).all()).isEmpty();
+  }
+
+  @Test
+  void aPlanThatSomeoneElseKeepsIsShownWhenNewsAreLookedFor() throws NotDone, LedgerUnavailable {
+    List<String> before = order();
+    try (Studio other = Studio.open(studio().address(), "Bea")) {
+      new Plans(other).keep("Cape", plan("Cape", 5));
+    }
+    interact(home()::lookForNews);
+    settle();
+    assertThat(order()).hasSize(before.size() + 1).contains("Cape");
   }
 
   @Test
