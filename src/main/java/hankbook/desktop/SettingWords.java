@@ -15,6 +15,7 @@ final class SettingWords {
       case TURNS -> "Doubt about turns on a reel";
       case REMNANT -> "Shortest useful remnant";
       case STAND_IN_GRIST -> "Grist of a stand-in";
+      case SETT -> "Tolerance of the sett";
     };
   }
 
@@ -27,6 +28,7 @@ final class SettingWords {
       case TURNS -> "How far a length may be off that was counted in turns on a reel.";
       case REMNANT -> "What is left on a skein and shorter than this is not counted on for weft.";
       case STAND_IN_GRIST -> "How much thicker or finer another yarn may be that is offered in the place of one that lacks.";
+      case SETT -> "How far the sett that a reed gives may be from the plan's before the plan is warned.";
     };
   }
 }
