@@ -206,7 +206,7 @@ public final class PlansModel {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
-        work.run(() -> begun(name), this::opened, this::wrong);
+        work.run(() -> begun(name), this::open, this::wrong);
       }
     });
   }
@@ -226,7 +226,8 @@ public final class PlansModel {
     return name;
   }
 
-  private void opened(String name) {
+  /** Opens a plan that may not be on the list yet. */
+  void open(String name) {
     if (row(name).isEmpty()) {
       plans.add(new PlanRow(name));
       plans.sort(BY_NAME);
