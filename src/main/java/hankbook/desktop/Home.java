@@ -140,7 +140,7 @@ public final class Home {
   private ShelfView shelfView() {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh), this::showWaysIn);
+        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
+        new ReceiveModel(studio, work, status, shelf), this::showWaysIn);
   }
 }

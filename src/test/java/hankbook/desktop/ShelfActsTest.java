@@ -36,7 +36,7 @@ class ShelfActsTest {
   void openAndReceiveOne() throws LedgerUnavailable {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve("ledger")), "Ada");
     shelf = new ShelfModel(studio, atOnce, status);
-    receiving = new ReceiveModel(studio, slow, status, shelf::everySkein, shelf::refresh);
+    receiving = new ReceiveModel(studio, slow, status, shelf);
     receiving.begin();
     type("yarn", "Skerry 16/2");
     type("colour", "Woad");
@@ -80,11 +80,11 @@ class ShelfActsTest {
   void aMeasureThatIsUnderWayIsClearedThoughTheShelfWasReadAnewMeanwhile() {
     Recounting recounting = new Recounting(studio, slow, status, shelf::refresh);
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
-    recounting.found().textProperty().set("1580 m");
+    recounting.fields().found.textProperty().set("1580 m");
     recounting.record();
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
     doWhatWaits();
-    assertThat(recounting.found().textProperty().get()).isEmpty();
+    assertThat(recounting.fields().found.textProperty().get()).isEmpty();
     assertThat(status.lastProperty().get().text()).startsWith("Measured S001 again");
   }
 
@@ -116,16 +116,16 @@ class ShelfActsTest {
   void measuringAgainSaysTheDifferenceBeforeItIsWrittenDown() {
     Recounting recounting = new Recounting(studio, atOnce, status, shelf::refresh);
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
-    recounting.found().textProperty().set("1,2 m");
-    assertThat(recounting.found().messageProperty().get()).startsWith("Wanted: a length such as");
+    recounting.fields().found.textProperty().set("1,2 m");
+    assertThat(recounting.fields().found.messageProperty().get()).startsWith("Wanted: a length such as");
     recounting.record();
-    recounting.found().textProperty().set("1600 m");
+    recounting.fields().found.textProperty().set("1600 m");
     assertThat(recounting.act().whyNotProperty().get()).isEqualTo("That is what the ledger says already.");
-    recounting.found().textProperty().set("1580 m");
+    recounting.fields().found.textProperty().set("1580 m");
     assertThat(recounting.readingProperty().get()).isEqualTo("20.0 m less than the ledger says.");
     recounting.record();
     assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1580));
-    assertThat(recounting.found().textProperty().get()).isEmpty();
+    assertThat(recounting.fields().found.textProperty().get()).isEmpty();
   }
 
   private void type(String column, String text) {
