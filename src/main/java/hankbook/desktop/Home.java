@@ -27,6 +27,7 @@ public final class Home {
   private final Screen shelfScreen;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
+  private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private OptionalLong known = OptionalLong.empty();
   private boolean looking;
   private boolean troubled;
@@ -44,6 +45,7 @@ public final class Home {
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     shelfView = shelfView();
     plansView = new PlansView(plans);
+    plansView.offer(new DraftModel(studio, work, plans::names, plans::opened), () -> draftChooser.get());
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
@@ -96,10 +98,12 @@ public final class Home {
   /** Begins with the shelf, or with the welcome where the book is blank. */
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
+    draftChooser = DraftView.fileChooser(window);
   }
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     this.chooser = chooser;
+    draftChooser = chooser;
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     lookForNews();

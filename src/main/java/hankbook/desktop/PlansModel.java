@@ -194,7 +194,7 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
@@ -218,7 +218,13 @@ public final class PlansModel {
     return name;
   }
 
-  private void opened(String name) {
+  /** The names of the plans that are listed. */
+  List<String> names() {
+    return plans.stream().map(PlanRow::name).toList();
+  }
+
+  /** Opens a plan that was kept just now. */
+  void opened(String name) {
     if (row(name).isEmpty()) {
       plans.add(new PlanRow(name));
       plans.sort(BY_NAME);
