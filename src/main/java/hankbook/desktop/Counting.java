@@ -43,16 +43,16 @@ record Counting(String counts, String surely, String disagrees) {
     return switch (skein.measurement()) {
       case Measurement.ByWeight weighed -> new Counting(
           "Counts with " + Wording.metres(skein.holds()) + ", weighed: " + weighed.net() + " of yarn at " + weighed.grist() + ".",
-          surely(sure, weighed.sample().isPresent() ? "by the yarn's own grist" : "by its yarn number; a weighed sample of the yarn would make it surer"), disagrees(skein));
+          surely(sure, weighed.sample().isPresent() ? "by the yarn's own grist" : "by its yarn number; a weighed sample makes it surer"), disagrees(skein));
       case Measurement.ByTurns _ -> new Counting("Counts with " + Wording.metres(skein.holds()) + ", by its turns.", surely(sure, "as turns are"), disagrees(skein));
       case Measurement.ByLabel _ -> new Counting(
-          "Counts with " + Wording.metres(skein.holds()) + ", by its label.", surely(sure, "as labels are; its weight or its turns would make it surer"), "");
+          "Counts with " + Wording.metres(skein.holds()) + ", by its label.", surely(sure, "as labels are; weight or turns make it surer"), "");
       case Measurement.Unmeasured _ -> new Counting(unmeasured(texts), "", "");
     };
   }
 
   private static String surely(Length sure, String why) {
-    return "Known to " + Wording.within(sure) + ", " + why + ".";
+    return Wording.within(sure) + ", " + why + ".";
   }
 
   private static String disagrees(Skein skein) {

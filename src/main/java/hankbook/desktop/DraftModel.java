@@ -73,7 +73,7 @@ public final class DraftModel {
     this.begun = begun;
     act = new Act(work);
     name.subscribe(_ -> changed());
-    only.subscribe(_ -> preview.get().ifPresent(now -> propose(now.draft())));
+    only.subscribe(_ -> preview.get().ifPresent(now -> proposeAgain(now.draft())));
   }
 
   /** Whether a draft, or what is wrong with one, is to be shown. */
@@ -138,7 +138,8 @@ public final class DraftModel {
     try {
       WeaveDraft draft = BringInDraft.read(path);
       List<Skein> skeins = new Shelf(studio).skeins().stream().map(ShelfSkein::skein).toList();
-      return () -> show(draft, skeins);
+      DraftPreview now = DraftPreview.of(draft, skeins, Optional.empty());
+      return () -> show(now, skeins);
     } catch (BadInput bad) {
       return () -> refused(path, bad.faults());
     }
@@ -160,7 +161,8 @@ public final class DraftModel {
     faults.setAll(told.stream().map(fault -> fault.startsWith(whole) ? fault.substring(whole.length()) : fault).toList());
   }
 
-  private void show(WeaveDraft draft, List<Skein> skeins) {
+  private void show(DraftPreview now, List<Skein> skeins) {
+    WeaveDraft draft = now.draft();
     shelf = skeins;
     Set<String> names = new LinkedHashSet<>(List.of(ANY_YARN));
     shelf.stream().map(skein -> skein.yarn().yarn()).sorted().forEach(names::add);
@@ -168,13 +170,18 @@ public final class DraftModel {
     only.set(ANY_YARN);
     String title = draft.title().isBlank() ? file.get().replaceFirst("\\.[^.]*$", "") : draft.title();
     name.set(NewPlan.name(title.strip(), taken.get()));
-    propose(draft);
+    propose(now, Optional.empty());
+  }
+
+  private void proposeAgain(WeaveDraft draft) {
+    Optional<String> yarn = Optional.of(only.get()).filter(now -> !now.equals(ANY_YARN));
+    List<Skein> skeins = shelf;
+    Consumer<DraftPreview> telling = latest.only(now -> propose(now, yarn));
+    work.run(() -> DraftPreview.of(draft, skeins, yarn), telling, wrong -> trouble.set(Status.words(wrong)));
   }
 
   /** What was taken stays so, as long as it is among what is proposed from. */
-  private void propose(WeaveDraft draft) {
-    Optional<String> yarn = Optional.of(only.get()).filter(now -> !now.equals(ANY_YARN));
-    DraftPreview now = DraftPreview.of(draft, shelf, yarn);
+  private void propose(DraftPreview now, Optional<String> yarn) {
     Map<WeaveUse, DraftYarn> before = new HashMap<>();
     choices.stream().filter(choice -> choice.takenProperty().get()).forEach(choice -> before.put(choice.use(), choice.yarnProperty().get()));
     List<DraftChoice> proposed = now.uses().stream().map(use -> choice(use, now.colour(use), yarn)).toList();

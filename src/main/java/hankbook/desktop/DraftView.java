@@ -13,6 +13,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -27,6 +29,11 @@ final class DraftView extends VBox {
   DraftView(DraftModel model) {
     this.model = model;
     getStyleClass().add("draft");
+    addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
+      if (pressed.getCode() == KeyCode.ESCAPE) {
+        model.close();
+      }
+    });
     VBox body = new VBox(words, onlyOne(), colours, differences());
     body.getStyleClass().add("draft-body");
     ScrollPane scroll = new ScrollPane(body);

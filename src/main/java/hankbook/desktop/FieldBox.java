@@ -26,6 +26,12 @@ final class FieldBox extends VBox {
     getChildren().addAll(label, field, Labels.fault(message));
   }
 
+  /** Leaves what is wrong to be said where nothing moves while one types; that something is wrong is marked in the field all the same. */
+  FieldBox withoutMessage() {
+    getChildren().removeLast();
+    return this;
+  }
+
   /** Two of them beside each other. */
   static HBox pair(FieldBox one, FieldBox other) {
     HBox pair = new HBox(one, other);

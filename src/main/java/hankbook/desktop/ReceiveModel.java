@@ -23,6 +23,10 @@ public final class ReceiveModel {
   /** What must be there for every skein; the rest is wanted only beside something else. */
   private static final List<String> NAMED = List.of("code", "yarn", "colour");
 
+  /** The columns that a weaver would call otherwise. */
+  private static final Map<String, String> NAMES =
+      Map.of("gross", "weight", "tare", "weight of the cone", "hex", "colour", "location", "place", "received", "date", "reel", "length once round the reel", "regain", "moisture");
+
   private final Studio studio;
   private final Status status;
   private final ShelfModel shelf;
@@ -170,6 +174,10 @@ public final class ReceiveModel {
     return NAMED.contains(fault.column()) ? fault.column() : fault.wanted();
   }
 
+  private static String mend(CellFault fault) {
+    return "The " + NAMES.getOrDefault(fault.column(), fault.column()) + " marked above: wanted " + fault.wanted() + ".";
+  }
+
   private boolean isTaken() {
     String code = field("code").get().strip();
     return justReceived.equals(code) || shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code));
@@ -179,12 +187,16 @@ public final class ReceiveModel {
     if (texts().equals(asLeft)) {
       return "Say first what the next skein holds.";
     }
+    Optional<String> bad = row.faults().stream().filter(fault -> !fault.found().isEmpty()).findFirst().map(ReceiveModel::mend);
+    if (bad.isPresent()) {
+      return bad.get();
+    }
     List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(ReceiveModel::missing).toList();
     if (!missing.isEmpty()) {
       return "Still wanted: " + String.join(", ", missing) + ".";
     }
-    if (!row.faults().isEmpty() || isTaken()) {
-      return "Mend the fields marked above.";
+    if (isTaken()) {
+      return "Another skein bears this code.";
     }
     return row.measurement() instanceof Measurement.Unmeasured || row.measurement().length().orElseThrow().isPositive()
         ? ""

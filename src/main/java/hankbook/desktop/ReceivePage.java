@@ -85,7 +85,7 @@ final class ReceivePage extends SidePage {
   }
 
   private FieldBox box(String column, String name, String example) {
-    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column);
+    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column).withoutMessage();
     box.field().setOnAction(event -> model.receive());
     return box;
   }
@@ -94,7 +94,7 @@ final class ReceivePage extends SidePage {
     Swatch swatch = new Swatch(28, 28);
     model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
     FieldBox box = box("hex", "Hex", "#2f5d8a");
-    box.getChildren().set(1, beside(box.field(), swatch));
+    box.getChildren().add(beside(box.field(), swatch));
     return box;
   }
 

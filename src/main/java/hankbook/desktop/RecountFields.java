@@ -57,6 +57,10 @@ final class RecountFields {
 
   /** What is found of a skein by what is typed. */
   Found found(Skein skein) {
+    Optional<String> bad = typed().map(field -> field.messageProperty().get()).filter(message -> !message.isEmpty()).findFirst();
+    if (bad.isPresent()) {
+      return Found.none(bad.get());
+    }
     try {
       return switch (way.get()) {
         case LENGTH -> found.value().map(length -> new Found(Optional.of(length), LENGTH_ALONE, "")).orElseGet(() -> Found.none("Type what it measures now."));
@@ -68,16 +72,22 @@ final class RecountFields {
     }
   }
 
+  /** The fields of the way that is chosen. */
+  private Stream<Typed<?>> typed() {
+    return switch (way.get()) {
+      case LENGTH -> Stream.of(found);
+      case WEIGHT -> Stream.of(gross, tare, regain);
+      case TURNS -> Stream.of(turns, reel);
+    };
+  }
+
   private Found weighed(Skein skein) {
     boolean wound = skein.form() == PackageForm.CONE || skein.form() == PackageForm.SPOOL;
     if (gross.value().isEmpty()) {
       return Found.none("Type what it weighs now.");
     }
-    if (tare.value().isEmpty() && (wound || !tare.isBlank())) {
+    if (tare.isBlank() && wound) {
       return Found.none("Type what the empty " + skein.form() + " weighs, 0 g where there is none.");
-    }
-    if (!regain.isBlank() && regain.value().isEmpty()) {
-      return Found.none("Mend the moisture, or leave it out.");
     }
     if (!regain.isBlank() && Regain.standard(skein.fibre()).isEmpty()) {
       return Found.none("The usual moisture of its fibre is not known; leave the moisture out.");

@@ -36,11 +36,12 @@ final class SampleFields {
   }
 
   Reading read() {
+    Optional<String> bad = all().map(field -> field.messageProperty().get()).filter(message -> !message.isEmpty()).findFirst();
+    if (bad.isPresent()) {
+      return new Reading(Optional.empty(), bad.get());
+    }
     if (length.value().isEmpty() || mass.value().isEmpty()) {
       return new Reading(Optional.empty(), length.value().isEmpty() ? "Type how long the sample is." : "Type what it weighs.");
-    }
-    if (isBad(division) || isBad(within)) {
-      return new Reading(Optional.empty(), "Mend the fields marked above.");
     }
     try {
       Length cut = length.value().get();
@@ -66,9 +67,5 @@ final class SampleFields {
 
   private Mass step() {
     return division.value().orElseGet(() -> Mass.lastDigit(mass.textProperty().get()));
-  }
-
-  private static boolean isBad(Typed<?> field) {
-    return !field.isBlank() && field.value().isEmpty();
   }
 }

@@ -24,15 +24,15 @@ final class SamplePane extends VBox {
     Labels.showOnly(forget, model.knownProperty());
     getChildren().addAll(
         rules,
-        FieldBox.pair(field("Length of the sample", "10 m", fields.length, "sample-length"), field("It weighs", "0.63 g", fields.mass, "sample-mass")),
+        FieldBox.pair(field("Its length", "10 m", fields.length, "sample-length"), field("Its weight", "0.63 g", fields.mass, "sample-mass")),
         FieldBox.pair(
-            usual(field("Balance shows steps of", "", fields.division, "sample-division"), model.usualDivisionProperty()),
-            usual(field("Length is right within", "", fields.within, "sample-within"), model.usualWithinProperty())),
+            usual(field("Balance steps", "", fields.division, "sample-division"), model.usualDivisionProperty()),
+            usual(field("Length within", "", fields.within, "sample-within"), model.usualWithinProperty())),
         RecountPane.line("Its own grist", found), against, use, recounts, forget);
   }
 
   private FieldBox field(String name, String example, Typed<?> typed, String id) {
-    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id);
+    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id).withoutMessage();
     box.field().setOnAction(_ -> model.useIt());
     return box;
   }

@@ -135,7 +135,7 @@ public final class Sampling {
     usualWithin.set(fields.usualWithin());
     found.set(read.sample().map(Wording::grist).orElse(""));
     against.set(skein.flatMap(now -> read.sample().flatMap(sample -> now.grist().map(number -> GristWords.against(sample.grist(), number)))).orElse(""));
-    recounts.set(read.sample().or(() -> ruling).map(this::recounts).orElse(""));
+    recounts.set(read.sample().map(sample -> recounts(sample, "Once it is used, weigh")).or(() -> ruling.map(sample -> recounts(sample, "Weigh"))).orElse(""));
     use.judge(skein.isEmpty() ? "Choose a skein." : read.sample().equals(ruling) && ruling.isPresent() ? "This sample rules already." : read.whyNot());
     forget.judge(ruling.isPresent() ? "" : "No sample of it was weighed.");
   }
@@ -146,7 +146,7 @@ public final class Sampling {
     return yarn(skein) + ": " + how + ".";
   }
 
-  private String recounts(GristSample sample) {
+  private String recounts(GristSample sample, String weigh) {
     String yarn = skein.map(Sampling::yarn).orElse("");
     List<String> lines = shelf.everySkein().stream()
         .filter(other -> yarn(other).equals(yarn) && other.holds().isPositive())
@@ -154,7 +154,7 @@ public final class Sampling {
         .filter(Skein::gristDisagrees)
         .map(Sampling::recount)
         .toList();
-    return lines.isEmpty() ? "" : "Weigh these again once it is used, for by this grist they held:\n" + String.join("\n", lines);
+    return lines.isEmpty() ? "" : weigh + " these again; by this grist they held:\n" + String.join("\n", lines);
   }
 
   private static String recount(Skein skein) {

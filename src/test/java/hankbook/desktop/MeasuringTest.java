@@ -33,7 +33,7 @@ class MeasuringTest extends ScreenTest {
     clickOn("#receive-reel").write("1 m");
     settle();
     assertThat(textOf("#reading")).isEqualTo("Counts with 800.0 m, by its turns.");
-    assertThat(textOf("#sureness")).isEqualTo("Known to ± 8.0 m, as turns are.");
+    assertThat(textOf("#sureness")).isEqualTo("± 8.0 m, as turns are.");
     assertThat(textOf("#disagreement")).isEqualTo("Over a tenth apart: the label says 950.0 m.");
     clickOn("#receive");
     settle();
