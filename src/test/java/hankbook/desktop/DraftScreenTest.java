@@ -43,12 +43,12 @@ class DraftScreenTest extends ScreenTest {
   void aDraftIsLookedAtItsYarnsAreChosenAndItsPlanIsOpened() throws TimeoutException {
     bringIn();
     assertThat(lookup((Node node) -> node instanceof Label label && label.getText().startsWith("180 ends, 12/cm as the draft spaces them: ")).tryQuery()).isPresent();
-    assertThat(lookup("proposed").queryAll()).hasSize(6);
+    assertThat(lookup(".draft-proposed").queryAll()).hasSize(6);
     assertThat(lookup(BEGIN).query().isDisabled()).isTrue();
     ComboBox<DraftYarn> red = lookup("#draft-warp-B").queryComboBox();
     assertThat(red.getValue().yarn()).hasToString("Fjara 2/20 Madder");
     interact(() -> red.setValue(red.getItems().stream().filter(yarn -> yarn.yarn().toString().equals("Fjara 2/20 Ash")).findFirst().orElseThrow()));
-    assertThat(lookup("proposed").queryAll()).hasSize(5);
+    assertThat(lookup(".draft-proposed").queryAll()).hasSize(5);
     assertThat(lookup("Take or choose a yarn for 5 colours more.").query().isVisible()).isTrue();
     clickOn("#draft-take-all").clickOn(BEGIN);
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> lookup("#plan-verdict").tryQuery().isPresent() && textOf("#plan-verdict").equals("unfinished"));
@@ -69,7 +69,7 @@ class DraftScreenTest extends ScreenTest {
     settle();
     ComboBox<DraftYarn> grey = lookup("#draft-warp-A").queryComboBox();
     assertThat(grey.getItems()).extracting(yarn -> yarn.yarn().yarn()).containsOnly("Skerry 16/2", "Yarn to choose");
-    assertThat(lookup("proposed").queryAll()).hasSize(6);
+    assertThat(lookup(".draft-proposed").queryAll()).hasSize(6);
   }
 
   @Test
