@@ -202,7 +202,7 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
@@ -224,6 +224,11 @@ public final class PlansModel {
   private String begun(String name) throws NotDone {
     desk.keep(name, NewPlan.draft(name).json(), 0);
     return name;
+  }
+
+  /** The names of the plans that are listed. */
+  List<String> names() {
+    return plans.stream().map(PlanRow::name).toList();
   }
 
   /** Opens a plan that may not be on the list yet. */
