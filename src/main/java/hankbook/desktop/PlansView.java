@@ -56,7 +56,7 @@ public final class PlansView extends BorderPane {
   }
 
   private Node answer() {
-    ScrollPane answer = scrolled(new PlanPages(model, List.of(new PlanAnswerView(model))));
+    ScrollPane answer = scrolled(new PlanPages(model, List.of(new PlanAnswerView(model), new SettPage(model), new WindingPage(model))));
     VBox.setVgrow(answer, Priority.ALWAYS);
     VBox all = new VBox(answer, new PlanActBar(model));
     all.getStyleClass().add("plan-answer-side");
