@@ -9,7 +9,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -58,12 +57,6 @@ final class CoverCard extends VBox {
       } else {
         opened.remove(cover.yarn());
         tree.getChildren().clear();
-      }
-    });
-    how.setOnKeyPressed(pressed -> {
-      if (pressed.getCode() == KeyCode.ENTER) {
-        how.fire();
-        pressed.consume();
       }
     });
     return new VBox(how, tree);

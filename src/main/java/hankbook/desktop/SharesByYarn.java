@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -32,6 +33,7 @@ final class SharesByYarn {
       Label code = new Label(share.code());
       code.getStyleClass().add("share-code");
       code.setMinWidth(VBox.USE_PREF_SIZE);
+      GridPane.setValignment(code, VPos.TOP);
       rows.addRow(rows.getRowCount(), code, new VBox(PlanPage.text(gives(share), "share-words"), Labels.quiet(share.reason())));
     }
     VBox group = new VBox(name, rows);

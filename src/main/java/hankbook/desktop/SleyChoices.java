@@ -40,6 +40,7 @@ final class SleyChoices extends VBox {
   private RadioButton button(SleyChoice choice) {
     RadioButton button = new RadioButton(words(choice));
     button.setUserData(choice);
+    button.setWrapText(true);
     button.setToggleGroup(group);
     button.setOnAction(_ -> sett.choose(choice));
     return button;

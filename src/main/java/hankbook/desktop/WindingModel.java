@@ -17,6 +17,13 @@ import javafx.beans.property.SimpleBooleanProperty;
 
 /** The winding sheet of the open plan, and how the weaver likes to wind. */
 final class WindingModel {
+  /**
+   * A sheet for the plan as it stands.
+   *
+   * @param planned the threads that the plan winds together, whatever was wished
+   */
+  record Planned(WindingSheet sheet, int planned) {}
+
   private static final PlanField THREADS = PlanField.of(PlanPart.WINDING, "threads");
 
   private final PlanDesk desk;
@@ -25,7 +32,7 @@ final class WindingModel {
   private final TypedValue<Integer> bout = new TypedValue<>(text -> wish(1, count(text), 1).bout(), this::ask);
   private final TypedValue<Integer> group = new TypedValue<>(text -> wish(1, 1, count(text)).group(), this::ask);
   private final BooleanProperty across = new SimpleBooleanProperty(false);
-  private final LiveAnswer<WindingSheet> sheet;
+  private final LiveAnswer<Planned> sheet;
 
   WindingModel(PlanDesk desk, Work work, PlanEditor editor) {
     this.desk = desk;
@@ -65,18 +72,13 @@ final class WindingModel {
   }
 
   /** The sheet while someone looks at it. */
-  LiveAnswer<WindingSheet> sheet() {
+  LiveAnswer<Planned> sheet() {
     return sheet;
-  }
-
-  /** The threads that the plan winds together; none while it cannot be reckoned. */
-  Optional<Integer> planned() {
-    return plan().map(Plan::threads);
   }
 
   /** The sheet as a page of text; empty where there is none. */
   String text() {
-    return sheet.foundProperty().get().map(found -> WindingText.of(found, planned().orElse(found.wish().threads()))).orElse("");
+    return sheet.foundProperty().get().map(found -> WindingText.of(found.sheet(), found.planned())).orElse("");
   }
 
   /** Enters the threads that are tried into the plan. */
@@ -91,13 +93,13 @@ final class WindingModel {
     sheet.ask();
   }
 
-  private Optional<Callable<WindingSheet>> question() {
+  private Optional<Callable<Planned>> question() {
     if (threads.isBad() || bout.isBad() || group.isBad()) {
       return Optional.empty();
     }
     return plan().map(plan -> {
       WindingWish wish = new WindingWish(threads.value().orElse(plan.threads()), across.get(), bout.value().orElse(Bout.USUAL), group.value().orElse(WindingWish.USUAL_GROUP));
-      return () -> desk.winding(plan, wish);
+      return () -> new Planned(desk.winding(plan, wish), plan.threads());
     });
   }
 

@@ -1,7 +1,6 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
-import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.plan.Bout;
 import java.util.Optional;
@@ -17,7 +16,7 @@ import javafx.scene.layout.VBox;
 /** What to have beside the warping board: how the weaver likes to wind, and below it the sheet in large rows. */
 final class WindingPage extends PlanPage {
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
-  private static final double FIELD = 128;
+  private static final double FIELD = 138;
 
   private final WindingModel winding;
   private final VBox sheet = new VBox();
@@ -33,7 +32,7 @@ final class WindingPage extends PlanPage {
     across.selectedProperty().bindBidirectional(winding.acrossProperty());
     across.setAccessibleHelp("Hold the threads that come next in the order of the warp, of whatever yarns.");
     FieldRow fields = new FieldRow(
-        threads, FieldRow.field("Ends per bout, at most", Integer.toString(Bout.USUAL), "winding-bout", FIELD, winding.bout()),
+        threads, FieldRow.field("Most ends per bout", Integer.toString(Bout.USUAL), "winding-bout", FIELD, winding.bout()),
         FieldRow.field("Counting thread every", Integer.toString(WindingWish.USUAL_GROUP), "winding-group", FIELD, winding.group()), lowered(across));
     sheet.getStyleClass().add("winding-sheet");
     stands(fields, copyLine(), Labels.fault(winding.sheet().troubleProperty()), sheet);
@@ -68,7 +67,7 @@ final class WindingPage extends PlanPage {
     copied.setText(taken ? "The sheet is on the clipboard." : "The clipboard did not take it.");
   }
 
-  private void show(Optional<WindingSheet> found) {
+  private void show(Optional<WindingModel.Planned> found) {
     copied.setText("");
     sheet.getChildren().clear();
     found.ifPresent(now -> sheet.getChildren().add(new WindingRows(now, winding, model().skeinsProperty().get())));

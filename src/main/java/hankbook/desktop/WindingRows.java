@@ -29,8 +29,8 @@ final class WindingRows extends VBox {
   private final YarnPalette palette;
   private final Map<String, YarnColour> yarns;
 
-  WindingRows(WindingSheet sheet, WindingModel winding, List<ShelfSkein> skeins) {
-    this.sheet = sheet;
+  WindingRows(WindingModel.Planned found, WindingModel winding, List<ShelfSkein> skeins) {
+    this.sheet = found.sheet();
     this.winding = winding;
     this.palette = YarnPalette.of(skeins);
     this.yarns = skeins.stream().collect(Collectors.toMap(held -> held.skein().code(), held -> held.skein().yarn()));
@@ -40,7 +40,7 @@ final class WindingRows extends VBox {
       Label mark = StandingMark.labelled(Standing.SHORT);
       getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " What has a skein can be wound.", "winding-words")));
     }
-    winding.planned().flatMap(planned -> WindingWords.otherThreads(sheet, planned)).ifPresent(this::otherThreads);
+    WindingWords.otherThreads(sheet, found.planned()).ifPresent(this::otherThreads);
     steps("In the order of the warp", WindingSteps.ofWarp(sheet));
     steps("Beside it, for repairs", WindingSteps.ofSpare(sheet));
     sheet.feeds().forEach(this::feed);
@@ -123,7 +123,7 @@ final class WindingRows extends VBox {
     for (Bout bout : sheet.bouts()) {
       number++;
       String groups = WindingWords.groups(sheet.counted(bout), sheet.wish().group());
-      table.addRow(number, cell(Integer.toString(number)), cell(bout.firstPass() + "–" + bout.lastPass()), cell(Integer.toString(bout.ends())), cell(groups));
+      table.addRow(number, cell(Integer.toString(number)), cell(bout.firstPass() + "-" + bout.lastPass()), cell(Integer.toString(bout.ends())), cell(groups));
     }
     PlanPage.section(this, "Bouts", PlanPage.text(WindingWords.bouts(sheet), "winding-words"), table);
   }
