@@ -16,9 +16,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a plan asks of loom and reed that they do not give, and the nearest that would. */
 public final class GearWarnings {
-  /** How far a reed may be off the sett, as a part of it, where nobody said otherwise. */
-  public static final BigFraction TOLERANCE = BigFraction.of(3, 100);
-
   private final Plan plan;
   private final Length inReed;
   private final Gear gear;

@@ -6,6 +6,7 @@ import hankbook.measure.Percentage;
 import hankbook.yarn.Doubts;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * By what a check judges: how far each measurement is trusted, when enough is called tight, and what else a weaver may set.
@@ -58,5 +59,10 @@ public record Judgement(Map<Setting, String> set) {
   /** How far the grist of a stand-in may lie from that of the yarn it stands for. */
   public Percentage standInGrist() {
     return percentage(Setting.STAND_IN_GRIST);
+  }
+
+  /** How far the sett that a reed gives may lie from the plan's. */
+  public BigFraction settTolerance() {
+    return percentage(Setting.SETT).fraction();
   }
 }

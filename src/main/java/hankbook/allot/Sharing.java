@@ -1,8 +1,11 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Turns what the search settled into shares: hands out the weft, and says why each skein was taken. */
@@ -22,7 +25,7 @@ final class Sharing {
 
   Allotment of(Choice choice, Reasons reasons) {
     // The skein that sets the remnant aside gives last, so that it may keep more.
-    List<Portion> portions = choice.portions().stream().sorted(Comparator.comparing(portion -> portion.slot().setAside() > 0)).toList();
+    List<Portion> portions = usedUpInTurn(choice.portions()).stream().sorted(Comparator.comparing(portion -> portion.slot().setAside() > 0)).toList();
     long[] left = new long[portions.size() + 1];
     left[0] = task.weft();
     for (int i = 0; i < portions.size(); i++) {
@@ -36,6 +39,25 @@ final class Sharing {
             .filter(share -> share.ends() > 0 || share.weft().isPositive())
             .toList();
     return allotment(shares, left[portions.size()]);
+  }
+
+  /** Of skeins alike but for their age, the last received keeps what is set aside, so that the earlier ones are used up. */
+  private static List<Portion> usedUpInTurn(List<Portion> portions) {
+    Map<List<Object>, List<Portion>> alike = new LinkedHashMap<>();
+    for (Portion portion : portions) {
+      Candidate skein = portion.slot().skein();
+      alike.computeIfAbsent(List.of(skein.lotOrOwn(), skein.opened(), skein.free()), none -> new ArrayList<>()).add(portion);
+    }
+    List<Portion> inTurn = new ArrayList<>();
+    for (List<Portion> those : alike.values()) {
+      those.sort(Comparator.comparingLong((Portion portion) -> portion.slot().setAside()).thenComparing(portion -> portion.slot().skein(), Allotting.EARLIEST));
+      List<Candidate> skeins = those.stream().map(portion -> portion.slot().skein()).sorted(Allotting.EARLIEST).toList();
+      for (int i = 0; i < those.size(); i++) {
+        Slot slot = those.get(i).slot();
+        inTurn.add(new Portion(new Slot(skeins.get(i), slot.role(), slot.setAside()), those.get(i).ends(), those.get(i).weft()));
+      }
+    }
+    return inTurn;
   }
 
   private Share share(Portion portion, Length weft, Reasons reasons) {

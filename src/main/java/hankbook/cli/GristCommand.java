@@ -67,7 +67,7 @@ final class GristCommand extends LedgerCommand {
     }
     return ledger().reading(studio -> {
       List<YarnGrist> grists = yarn == null ? new Grists(studio).all() : List.of(one(studio));
-      out().println(ledger().json() ? SureJson.grists(grists) : yarn == null ? SureReport.grists(grists) : SureReport.grist(grists.getFirst()));
+      out().println(ledger().json() ? CertaintyJson.grists(grists) : yarn == null ? CertaintyReport.grists(grists) : CertaintyReport.grist(grists.getFirst()));
       return ExitCode.DONE;
     });
   }

@@ -26,7 +26,7 @@ final class SettingsCommand extends LedgerCommand {
     return ledger().reading(studio -> {
       Settings settings = new Settings(studio);
       Judgement judgement = value == null ? settings.judgement() : set(settings);
-      out().println(ledger().json() ? SureJson.settings(judgement) : key == null ? SureReport.settings(judgement) : SureReport.setting(Setting.named(key), judgement));
+      out().println(ledger().json() ? CertaintyJson.settings(judgement) : key == null ? CertaintyReport.settings(judgement) : CertaintyReport.setting(Setting.named(key), judgement));
       return ExitCode.DONE;
     });
   }

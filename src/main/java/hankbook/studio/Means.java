@@ -1,6 +1,5 @@
 package hankbook.studio;
 
-import hankbook.allot.GearWarnings;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.gear.Gear;
@@ -46,6 +45,6 @@ record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSke
 
   /** Holds a plan against them. */
   PlanCheck check(Plan plan) {
-    return PlanCheck.of(plan, stock, judgement).heldAgainst(gear, GearWarnings.TOLERANCE);
+    return PlanCheck.of(plan, stock, judgement).heldAgainst(gear, judgement.settTolerance());
   }
 }

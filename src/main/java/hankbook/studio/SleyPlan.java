@@ -1,6 +1,6 @@
 package hankbook.studio;
 
-import hankbook.allot.GearWarnings;
+import hankbook.allot.Judgement;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.gear.Gear;
@@ -51,23 +51,34 @@ public final class SleyPlan {
    * @throws BadInput if there is no such plan, no such reed, or the reed has too few dents
    */
   public static Sleyed named(Studio studio, String name, Wish wish) throws BadInput {
-    record Found(Optional<String> text, Gear gear) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), OwnGear.of(session)));
-    return of(name, PlanFile.read(name, found.text().orElseThrow(() -> CheckPlan.noSuchPlan(name))), found.gear(), wish);
+    record Found(Optional<String> text, Gear gear, Judgement judgement) {}
+    Found found = studio.read(session -> new Found(Plans.text(session, name), OwnGear.of(session), Settings.judgement(session)));
+    return of(name, PlanFile.read(name, found.text().orElseThrow(() -> CheckPlan.noSuchPlan(name))), found.gear(), found.judgement(), wish);
+  }
+
+  /**
+   * Sleys a plan with the reeds of a studio, which may be none, with nothing set.
+   *
+   * @param source what the plan was read from, for messages
+   * @throws BadInput if there is no such reed, or the reed has too few dents
+   */
+  public static Sleyed of(String source, Plan plan, Gear gear, Wish wish) throws BadInput {
+    return of(source, plan, gear, Judgement.DEFAULT, wish);
   }
 
   /**
    * Sleys a plan with the reeds of a studio, which may be none.
    *
    * @param source what the plan was read from, for messages
+   * @param judgement by which a reed's sett is near enough
    * @throws BadInput if there is no such reed, or the reed has too few dents
    */
-  public static Sleyed of(String source, Plan plan, Gear gear, Wish wish) throws BadInput {
+  public static Sleyed of(String source, Plan plan, Gear gear, Judgement judgement, Wish wish) throws BadInput {
     Yardage yardage = Answer.reckoned(source, () -> Yardage.of(plan));
     Length planned = yardage.width().inReed();
     Sett wanted = wish.sett().orElse(plan.warp().sett());
     List<Reed> reeds = reeds(plan, gear, wish, planned);
-    List<SleyChoice> choices = choices(wanted, reeds);
+    List<SleyChoice> choices = choices(wanted, reeds, judgement);
     Optional<Sley> said = wish.sley().or(() -> wish.sett().isPresent() || wish.reed().isPresent() ? Optional.empty() : plan.dressing().sley());
     SleyChoice choice = said.map(sley -> SleyChoice.nearest(wanted, reeds, sley)).orElse(choices.getFirst());
     Sleying.Selvedge selvedge =
@@ -88,9 +99,9 @@ public final class SleyPlan {
   }
 
   /** Those within the tolerance, else the nearest few. */
-  private static List<SleyChoice> choices(Sett wanted, List<Reed> reeds) {
+  private static List<SleyChoice> choices(Sett wanted, List<Reed> reeds, Judgement judgement) {
     List<SleyChoice> all = SleyChoice.all(wanted, reeds);
-    List<SleyChoice> near = all.stream().filter(choice -> choice.isWithin(GearWarnings.TOLERANCE)).limit(8).toList();
+    List<SleyChoice> near = all.stream().filter(choice -> choice.isWithin(judgement.settTolerance())).limit(8).toList();
     return near.isEmpty() ? all.subList(0, Math.min(3, all.size())) : near;
   }
 

@@ -8,7 +8,7 @@ import java.util.Locale;
  * black lies 100 from white.
  *
  * <p>Written out after G. Sharma, W. Wu, E. N. Dalal, Color Research and Application 30(1), 2005, whose pairs it gives to their four
- * places; the one small library that has the formula for this machine, tried first, missed 27 of the 34.
+ * places; the one small library that has the formula for this machine, tried first, missed 28 of the 34.
  *
  * @param deltaE at least 0
  */

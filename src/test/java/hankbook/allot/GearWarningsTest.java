@@ -121,7 +121,7 @@ class GearWarningsTest {
   }
 
   private static List<String> texts(Dressing dressing, Gear gear) {
-    List<Warning> warnings = GearWarnings.of(plan(dressing), yardage(), gear, GearWarnings.TOLERANCE);
+    List<Warning> warnings = GearWarnings.of(plan(dressing), yardage(), gear, Judgement.DEFAULT.settTolerance());
     assertThat(warnings).allMatch(warning -> warning.yarn().isEmpty());
     return warnings.stream().map(warning -> warning.code() + ": " + warning.text()).toList();
   }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The commands that make metres surer and say how sure they are, on the sample studio. */
-class SureCommandsTest {
+class MeasuringCommandsTest {
   private static final Window NO_WINDOW = (ledger, author) -> Optional.of("There is no window in a test.");
 
   /** Filled once, then copied for each test. */

@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** How surely a ledger knows its metres, in either database, with the sample studio in it. S005 came with 54 g of 16/2 cotton, 731.5323 m. */
 @ParameterizedClass
 @EnumSource
-class SureTest {
+class CertaintyTest {
   private static final Clock NOON = Clock.fixed(Instant.parse("2026-03-14T12:00:00Z"), ZoneOffset.UTC);
   private static final String YARN = "Skerry 16/2";
   private static final String S005 = "S005";
@@ -50,7 +50,7 @@ class SureTest {
   @TempDir private Path folder;
   private Studio studio;
 
-  SureTest(Vendor vendor) {
+  CertaintyTest(Vendor vendor) {
     this.vendor = vendor;
   }
 

@@ -13,8 +13,8 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** How surely things are known, as one JSON object each. */
-final class SureJson {
-  private SureJson() {}
+final class CertaintyJson {
+  private CertaintyJson() {}
 
   static String settings(Judgement judgement) {
     ObjectNode root = JsonText.object();

@@ -17,8 +17,8 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How surely things are known, as pages to read. */
-final class SureReport {
-  private SureReport() {}
+final class CertaintyReport {
+  private CertaintyReport() {}
 
   static String settings(Judgement judgement) {
     TextTable table = new TextTable("key", ">value", ">default", "what it is");
