@@ -28,6 +28,9 @@ public final class PlansModel {
   private final PlanEditor editor;
   private final PlanActs acts;
   private final PlanRemedies remedies;
+  private final FitModel fit;
+  private final WindingModel winding;
+  private final SettModel sett;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -50,6 +53,10 @@ public final class PlansModel {
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
+    Work pageWork = new Work(new InOrder(work.away()), work.here());
+    this.fit = new FitModel(desk, pageWork, editor);
+    this.winding = new WindingModel(desk, pageWork, editor);
+    this.sett = new SettModel(desk, pageWork, editor);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -78,6 +85,18 @@ public final class PlansModel {
 
   PlanRemedies remedies() {
     return remedies;
+  }
+
+  FitModel fit() {
+    return fit;
+  }
+
+  WindingModel winding() {
+    return winding;
+  }
+
+  SettModel sett() {
+    return sett;
   }
 
   PlanActs acts() {
