@@ -32,6 +32,12 @@ final class ActButton extends VBox {
     return this;
   }
 
+  /** Stands below the reason, so that it does not move while that changes. */
+  ActButton belowReason() {
+    getChildren().setAll(why, button);
+    return this;
+  }
+
   /** Gives the button a name to be found by. */
   ActButton named(String id) {
     button.setId(id);

@@ -30,6 +30,7 @@ public final class Home {
   private final Screen plansScreen;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
+  private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private OptionalLong known = OptionalLong.empty();
   private boolean looking;
   private boolean troubled;
@@ -49,6 +50,7 @@ public final class Home {
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
     shelfView = shelfView();
     plansView = new PlansView(plans);
+    plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
@@ -141,10 +143,12 @@ public final class Home {
   /** Begins with the shelf, or with the welcome where the book is blank. */
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
+    draftChooser = DraftView.fileChooser(window);
   }
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     this.chooser = chooser;
+    draftChooser = chooser;
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     lookForNews();
@@ -188,7 +192,7 @@ public final class Home {
   private ShelfView shelfView() {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh), this::showWaysIn);
+        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
+        new ReceiveModel(studio, work, status, shelf), this::showWaysIn);
   }
 }

@@ -1,7 +1,10 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
@@ -29,6 +32,7 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
+  private final OwnGear gear;
 
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
@@ -38,6 +42,7 @@ public final class StudioPlanDesk implements PlanDesk {
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
+    this.gear = new OwnGear(studio);
   }
 
   @Override
@@ -83,6 +88,21 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public List<Remedy> remedies(Plan plan) throws BadInput {
     return check.of(plan).remedies();
+  }
+
+  @Override
+  public Fit fit(Plan plan) throws BadInput {
+    return check.of(plan).fit();
+  }
+
+  @Override
+  public WindingSheet winding(Plan plan, WindingWish wish) throws BadInput {
+    return check.of(plan).winding(wish);
+  }
+
+  @Override
+  public Gear gear() {
+    return gear.all();
   }
 
   @Override
