@@ -44,6 +44,12 @@ final class ActButton extends VBox {
     return this;
   }
 
+  /** Lets the button's words follow what it would do. */
+  void words(ObservableValue<String> words) {
+    button.textProperty().bind(words);
+    button.setMinWidth(USE_PREF_SIZE);
+  }
+
   /** Makes it the main act of its page. */
   ActButton main() {
     button.getStyleClass().add("accent");

@@ -76,7 +76,8 @@ public final class PlansView extends BorderPane {
   }
 
   private Node answer() {
-    ScrollPane answer = scrolled(new PlanPages(model, List.of(new PlanAnswerView(model))));
+    List<PlanPage> pages = List.of(new PlanAnswerView(model), new ClothPage(model), new SettPage(model), new WindingPage(model));
+    ScrollPane answer = scrolled(new PlanPages(model, pages));
     VBox.setVgrow(answer, Priority.ALWAYS);
     VBox all = new VBox(answer, new PlanActBar(model));
     all.getStyleClass().add("plan-answer-side");

@@ -1,13 +1,18 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
 import hankbook.studio.Reserve;
@@ -22,18 +27,22 @@ import java.util.UUID;
 public final class StudioPlanDesk implements PlanDesk {
   private final Plans plans;
   private final Shelf shelf;
+  private final OwnGear gear;
   private final CheckPlan check;
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
+  private final OwnGear gear;
 
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
+    this.gear = new OwnGear(studio);
     this.check = new CheckPlan(studio);
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
+    this.gear = new OwnGear(studio);
   }
 
   @Override
@@ -67,6 +76,11 @@ public final class StudioPlanDesk implements PlanDesk {
   }
 
   @Override
+  public Gear gear() {
+    return gear.all();
+  }
+
+  @Override
   public PlanCheck check(Plan plan) throws BadInput {
     return check.of(plan).check();
   }
@@ -74,6 +88,21 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public List<Remedy> remedies(Plan plan) throws BadInput {
     return check.of(plan).remedies();
+  }
+
+  @Override
+  public Fit fit(Plan plan) throws BadInput {
+    return check.of(plan).fit();
+  }
+
+  @Override
+  public WindingSheet winding(Plan plan, WindingWish wish) throws BadInput {
+    return check.of(plan).winding(wish);
+  }
+
+  @Override
+  public Gear gear() {
+    return gear.all();
   }
 
   @Override

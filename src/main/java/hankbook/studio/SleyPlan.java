@@ -87,6 +87,17 @@ public final class SleyPlan {
     return new Sleyed(plan.name(), planned, choices, choice, sleying);
   }
 
+  /**
+   * Ways to give a sett in the studio's own reeds, whichever the plan says: the nearest first, in the reeds that take the warp where any does.
+   * None where the studio has no reed.
+   *
+   * @throws BadInput if the plan does not add up
+   */
+  public static List<SleyChoice> inOwnReeds(Plan plan, Gear gear, Sett wanted) throws BadInput {
+    Length planned = Answer.reckoned(plan.name(), () -> Yardage.of(plan)).width().inReed();
+    return gear.reeds().isEmpty() ? List.of() : choices(wanted, wideEnough(gear, planned));
+  }
+
   /** Those within the tolerance, else the nearest few. */
   private static List<SleyChoice> choices(Sett wanted, List<Reed> reeds, Judgement judgement) {
     List<SleyChoice> all = SleyChoice.all(wanted, reeds);
@@ -104,6 +115,10 @@ public final class SleyPlan {
     if (gear.reeds().isEmpty()) {
       throw new BadInput(plan.name() + ": found no reed in plan or ledger, wanted one: --reed 12/in, or reed add");
     }
+    return wideEnough(gear, planned);
+  }
+
+  private static List<Reed> wideEnough(Gear gear, Length planned) {
     List<Reed> wideEnough = gear.reeds().stream().filter(reed -> reed.takes(planned)).toList();
     return wideEnough.isEmpty() ? gear.reeds() : wideEnough;
   }
