@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Judgement;
 import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
@@ -35,9 +36,6 @@ public interface PlanDesk {
   /** Every skein there is. */
   List<ShelfSkein> skeins();
 
-  /** The looms and reeds there are. */
-  Gear gear();
-
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;
 
@@ -52,6 +50,9 @@ public interface PlanDesk {
 
   /** The looms and reeds there are. */
   Gear gear();
+
+  /** By what plans are judged. */
+  Judgement judgement();
 
   /** Brings what is reserved for a version of a plan to what its allotment says. */
   void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;

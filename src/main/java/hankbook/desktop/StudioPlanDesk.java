@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
@@ -16,6 +17,7 @@ import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
 import hankbook.studio.Reserve;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
@@ -27,22 +29,22 @@ import java.util.UUID;
 public final class StudioPlanDesk implements PlanDesk {
   private final Plans plans;
   private final Shelf shelf;
-  private final OwnGear gear;
   private final CheckPlan check;
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
   private final OwnGear gear;
+  private final Settings settings;
 
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
-    this.gear = new OwnGear(studio);
     this.check = new CheckPlan(studio);
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
     this.gear = new OwnGear(studio);
+    this.settings = new Settings(studio);
   }
 
   @Override
@@ -76,11 +78,6 @@ public final class StudioPlanDesk implements PlanDesk {
   }
 
   @Override
-  public Gear gear() {
-    return gear.all();
-  }
-
-  @Override
   public PlanCheck check(Plan plan) throws BadInput {
     return check.of(plan).check();
   }
@@ -103,6 +100,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public Gear gear() {
     return gear.all();
+  }
+
+  @Override
+  public Judgement judgement() {
+    return settings.judgement();
   }
 
   @Override

@@ -57,16 +57,6 @@ public final class SleyPlan {
   }
 
   /**
-   * Sleys a plan with the reeds of a studio, which may be none, with nothing set.
-   *
-   * @param source what the plan was read from, for messages
-   * @throws BadInput if there is no such reed, or the reed has too few dents
-   */
-  public static Sleyed of(String source, Plan plan, Gear gear, Wish wish) throws BadInput {
-    return of(source, plan, gear, Judgement.DEFAULT, wish);
-  }
-
-  /**
    * Sleys a plan with the reeds of a studio, which may be none.
    *
    * @param source what the plan was read from, for messages
@@ -93,9 +83,9 @@ public final class SleyPlan {
    *
    * @throws BadInput if the plan does not add up
    */
-  public static List<SleyChoice> inOwnReeds(Plan plan, Gear gear, Sett wanted) throws BadInput {
+  public static List<SleyChoice> inOwnReeds(Plan plan, Gear gear, Judgement judgement, Sett wanted) throws BadInput {
     Length planned = Answer.reckoned(plan.name(), () -> Yardage.of(plan)).width().inReed();
-    return gear.reeds().isEmpty() ? List.of() : choices(wanted, wideEnough(gear, planned));
+    return gear.reeds().isEmpty() ? List.of() : choices(wanted, wideEnough(gear, planned), judgement);
   }
 
   /** Those within the tolerance, else the nearest few. */
