@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
@@ -49,6 +50,9 @@ public interface PlanDesk {
 
   /** The looms and reeds there are. */
   Gear gear();
+
+  /** By what plans are judged. */
+  Judgement judgement();
 
   /** Brings what is reserved for a version of a plan to what its allotment says. */
   void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;

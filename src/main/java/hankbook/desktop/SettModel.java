@@ -161,7 +161,7 @@ final class SettModel {
     return plan().map(plan -> {
       SettPlan.Wish wish = new SettPlan.Wish(factor.value().orElse(Diameters.FIRM), weave.value(), part.value().orElse(SettAdvice.THREE_QUARTERS));
       SettTrial.Tried tried = new SettTrial.Tried(sett.value(), wish, choice);
-      return () -> SettTrial.of(plan, tried, desk.skeins(), desk.gear());
+      return () -> SettTrial.of(plan, tried, desk.skeins(), desk.gear(), desk.judgement());
     });
   }
 

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.allot.Judgement;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -46,16 +47,16 @@ record SettTrial(
    */
   record Tried(Optional<Sett> sett, SettPlan.Wish wish, Optional<SleyChoice> choice) {}
 
-  static SettTrial of(Plan plan, Tried tried, List<ShelfSkein> skeins, Gear gear) throws BadInput {
+  static SettTrial of(Plan plan, Tried tried, List<ShelfSkein> skeins, Gear gear, Judgement judgement) throws BadInput {
     Sett planned = plan.warp().sett();
     Sett sett = tried.sett().orElse(planned);
     SettPlan.Advised advised = SettPlan.of(plan, skeins.stream().map(ShelfSkein::skein).toList(), tried.wish());
     Optional<SettChange> change = sett.compareTo(planned) == 0 ? Optional.empty() : Optional.of(Resley.tried(plan, sett));
     Plan reset = reset(plan, sett);
-    List<SleyChoice> choices = SleyPlan.inOwnReeds(reset, gear, sett);
+    List<SleyChoice> choices = SleyPlan.inOwnReeds(reset, gear, judgement, sett);
     try {
       SleyPlan.Wish wish = wish(plan, sett, tried, choices);
-      return new SettTrial(plan, sett, advised, choices, Optional.of(SleyPlan.of(plan.name(), reset, gear, wish)), "", change);
+      return new SettTrial(plan, sett, advised, choices, Optional.of(SleyPlan.of(plan.name(), reset, gear, judgement, wish)), "", change);
     } catch (BadInput refused) {
       boolean noReed = choices.isEmpty() && plan.dressing().reed().isEmpty();
       return new SettTrial(plan, sett, advised, choices, Optional.empty(), noReed ? "No reed is entered in the ledger yet." : PlanWords.why(refused, plan.name()), change);

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
@@ -16,6 +17,7 @@ import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
 import hankbook.studio.Reserve;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
@@ -32,6 +34,7 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Release release;
   private final Draw draw;
   private final OwnGear gear;
+  private final Settings settings;
 
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
@@ -41,6 +44,7 @@ public final class StudioPlanDesk implements PlanDesk {
     this.release = new Release(studio);
     this.draw = new Draw(studio);
     this.gear = new OwnGear(studio);
+    this.settings = new Settings(studio);
   }
 
   @Override
@@ -96,6 +100,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public Gear gear() {
     return gear.all();
+  }
+
+  @Override
+  public Judgement judgement() {
+    return settings.judgement();
   }
 
   @Override
