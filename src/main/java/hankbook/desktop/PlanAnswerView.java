@@ -3,6 +3,8 @@ package hankbook.desktop;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Warning;
 import hankbook.measure.LengthUnit;
+import hankbook.plan.Band;
+import hankbook.plan.ClothPattern;
 import hankbook.plan.Yardage;
 import hankbook.yarn.YarnColour;
 import java.util.HashSet;
@@ -33,7 +35,7 @@ final class PlanAnswerView extends PlanPage {
     VBox warp = column();
     VBox yarn = column();
     section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
-    section(warp, "In the reed", new OrderFigure(check.plan().warp(), check.yardage().width().ends(), palette));
+    section(warp, "In the reed", reed(check, palette));
     section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette, howSure)).toArray(Node[]::new));
     yarn.getChildren().add(remedies);
     section(yarn, "What to know", warnings(check, true));
@@ -42,6 +44,11 @@ final class PlanAnswerView extends PlanPage {
     List.of(warp, yarn).forEach(column -> column.prefWidthProperty().bind(columns.widthProperty().map(width -> columnWidth(width.doubleValue()))));
     getChildren().add(columns);
     section(this, "Skeins to take", SharesByYarn.of(check.shares(), model().skeinsProperty().get(), palette));
+  }
+
+  private static Node reed(PlanCheck check, YarnPalette palette) {
+    Band warp = ClothPattern.of(check.plan()).warp();
+    return new OrderFigure(warp, palette, "The warp's order: " + BandWords.warp(check.plan(), warp), "end", "ends");
   }
 
   private static VBox column() {

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.exchange.PlanDraft;
+import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -34,6 +35,7 @@ public final class PlansModel {
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
 
   /**
@@ -72,6 +74,11 @@ public final class PlansModel {
     return skeins.getReadOnlyProperty();
   }
 
+  /** The looms and reeds to choose from. */
+  ReadOnlyObjectProperty<Gear> gearProperty() {
+    return gear.getReadOnlyProperty();
+  }
+
   PlanEditor editor() {
     return editor;
   }
@@ -100,6 +107,7 @@ public final class PlansModel {
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
+    listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
     editor.lookAgain();
   }
@@ -213,11 +221,11 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
-        work.run(() -> begun(name), this::opened, this::wrong);
+        work.run(() -> begun(name), this::open, this::wrong);
       }
     });
   }
@@ -237,7 +245,13 @@ public final class PlansModel {
     return name;
   }
 
-  private void opened(String name) {
+  /** The names of the plans that are listed. */
+  List<String> names() {
+    return plans.stream().map(PlanRow::name).toList();
+  }
+
+  /** Opens a plan that may not be on the list yet. */
+  void open(String name) {
     if (row(name).isEmpty()) {
       plans.add(new PlanRow(name));
       plans.sort(BY_NAME);

@@ -57,16 +57,6 @@ public final class SleyPlan {
   }
 
   /**
-   * Sleys a plan with the reeds of a studio, which may be none, with nothing set.
-   *
-   * @param source what the plan was read from, for messages
-   * @throws BadInput if there is no such reed, or the reed has too few dents
-   */
-  public static Sleyed of(String source, Plan plan, Gear gear, Wish wish) throws BadInput {
-    return of(source, plan, gear, Judgement.DEFAULT, wish);
-  }
-
-  /**
    * Sleys a plan with the reeds of a studio, which may be none.
    *
    * @param source what the plan was read from, for messages
