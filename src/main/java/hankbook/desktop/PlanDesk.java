@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Judgement;
 import hankbook.allot.Remedy;

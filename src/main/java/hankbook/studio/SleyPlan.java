@@ -81,6 +81,7 @@ public final class SleyPlan {
    * Ways to give a sett in the studio's own reeds, whichever the plan says: the nearest first, in the reeds that take the warp where any does.
    * None where the studio has no reed.
    *
+   * @param judgement by which a reed's sett is near enough
    * @throws BadInput if the plan does not add up
    */
   public static List<SleyChoice> inOwnReeds(Plan plan, Gear gear, Judgement judgement, Sett wanted) throws BadInput {
