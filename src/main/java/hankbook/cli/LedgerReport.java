@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.TextTable;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.Transfer;

@@ -1,7 +1,12 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Judgement;
 import hankbook.allot.Remedy;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
@@ -32,14 +37,23 @@ public interface PlanDesk {
   /** Every skein there is. */
   List<ShelfSkein> skeins();
 
-  /** The looms and reeds there are. */
-  Gear gear();
-
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;
 
   /** What would make a plan fit on what is free for it, the least change first. */
   List<Remedy> remedies(Plan plan) throws BadInput;
+
+  /** The most of a plan that what is free for it covers, and what of the shelf might stand in for a yarn that is short. */
+  Fit fit(Plan plan) throws BadInput;
+
+  /** What to have beside the warping board for a plan. */
+  WindingSheet winding(Plan plan, WindingWish wish) throws BadInput;
+
+  /** The looms and reeds there are. */
+  Gear gear();
+
+  /** By what plans are judged. */
+  Judgement judgement();
 
   /** Brings what is reserved for a version of a plan to what its allotment says. */
   void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;

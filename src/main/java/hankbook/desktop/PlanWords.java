@@ -193,9 +193,6 @@ final class PlanWords {
     if (cover.verdict() == Verdict.SHORT) {
       return "The metres suffice, whole ends do not.";
     }
-    if (cover.risk() < 0.001) {
-      return "Hardly any risk of running short: under 1 in 1000.";
-    }
-    return "The risk of running short is about 1 in " + Math.max(2, Math.round(1 / cover.risk())) + ".";
+    return "The risk of running short is " + cover.chance().words() + ".";
   }
 }

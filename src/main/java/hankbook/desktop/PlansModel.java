@@ -28,6 +28,9 @@ public final class PlansModel {
   private final PlanEditor editor;
   private final PlanActs acts;
   private final PlanRemedies remedies;
+  private final FitModel fit;
+  private final WindingModel winding;
+  private final SettModel sett;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -50,6 +53,10 @@ public final class PlansModel {
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
+    Work pageWork = new Work(new InOrder(work.away()), work.here());
+    this.fit = new FitModel(desk, pageWork, editor);
+    this.winding = new WindingModel(desk, pageWork, editor);
+    this.sett = new SettModel(desk, pageWork, editor);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -78,6 +85,18 @@ public final class PlansModel {
 
   PlanRemedies remedies() {
     return remedies;
+  }
+
+  FitModel fit() {
+    return fit;
+  }
+
+  WindingModel winding() {
+    return winding;
+  }
+
+  SettModel sett() {
+    return sett;
   }
 
   PlanActs acts() {
@@ -202,11 +221,11 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
-        work.run(() -> begun(name), this::opened, this::wrong);
+        work.run(() -> begun(name), this::open, this::wrong);
       }
     });
   }
@@ -226,7 +245,13 @@ public final class PlansModel {
     return name;
   }
 
-  private void opened(String name) {
+  /** The names of the plans that are listed. */
+  List<String> names() {
+    return plans.stream().map(PlanRow::name).toList();
+  }
+
+  /** Opens a plan that may not be on the list yet. */
+  void open(String name) {
     if (row(name).isEmpty()) {
       plans.add(new PlanRow(name));
       plans.sort(BY_NAME);

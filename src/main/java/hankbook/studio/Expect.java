@@ -54,6 +54,29 @@ public final class Expect {
     return studio.write(session -> order(session, name, rows, due));
   }
 
+  /**
+   * Puts skeins on order, or none. What is on order already, just as it is given, is left there.
+   *
+   * @return how many were not on order before
+   * @throws NotDone if another skein bears one of their codes, or the day is past
+   */
+  public int skeins(List<Skein> skeins, LocalDate due) throws NotDone {
+    refusePast(due);
+    return studio.write(session -> {
+      int fresh = 0;
+      for (Skein skein : skeins) {
+        if (session.skeins().find(skein.code()).filter(there -> !there.equals(skein)).isPresent()) {
+          throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
+        }
+        if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
+          order(session, "by " + due, skein, due);
+          fresh++;
+        }
+      }
+      return fresh;
+    });
+  }
+
   private void refusePast(LocalDate due) throws NotDone {
     if (due.isBefore(studio.today())) {
       throw NotDone.because("Yarn cannot be expected on " + due + ", which is past; give today or a day to come.");
@@ -78,18 +101,18 @@ public final class Expect {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    fresh.forEach(skein -> order(session, name, skein, due));
+    fresh.forEach(skein -> order(session, "by " + due + ", from " + name, skein, due));
     return new Ordered(fresh.size(), rows.size() - fresh.size());
   }
 
-  private void order(Session session, String name, Skein skein, LocalDate due) {
+  private void order(Session session, String note, Skein skein, LocalDate due) {
     if (session.skeins().find(skein.code()).isEmpty()) {
       session.skeins().add(skein, studio.now());
     }
     Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), skein.holds());
     UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
     UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
-    studio.post(session, id, EntryKind.EXPECT, "by " + due + ", from " + name, List.of(transfer));
+    studio.post(session, id, EntryKind.EXPECT, note, List.of(transfer));
     session.dues().keep(skein.code(), due, studio.author(), studio.now());
   }
 
