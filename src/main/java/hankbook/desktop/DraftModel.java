@@ -4,24 +4,16 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.WeaveDraft;
 import hankbook.exchange.WeavePlan;
-import hankbook.exchange.WeaveUse;
-import hankbook.plan.Need.Role;
 import hankbook.studio.BringInDraft;
-import hankbook.studio.DraftColour;
 import hankbook.studio.DraftPreview;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
-import hankbook.yarn.NearestYarn;
 import hankbook.yarn.Skein;
-import hankbook.yarn.YarnColour;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -53,8 +45,7 @@ public final class DraftModel {
   private final ReadOnlyObjectWrapper<Optional<DraftPreview>> preview = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObservableList<String> faults = FXCollections.observableArrayList();
   private final ObservableList<String> faultsSeen = FXCollections.unmodifiableObservableList(faults);
-  private final ObservableList<DraftChoice> choices = FXCollections.observableArrayList();
-  private final ObservableList<DraftChoice> choicesSeen = FXCollections.unmodifiableObservableList(choices);
+  private final DraftChoices choices = new DraftChoices(this::changed);
   private final ObservableList<String> yarns = FXCollections.observableArrayList();
   private final ObservableList<String> yarnsSeen = FXCollections.unmodifiableObservableList(yarns);
   private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
@@ -98,7 +89,7 @@ public final class DraftModel {
 
   /** The yarn for each colour on each side. */
   ObservableList<DraftChoice> choices() {
-    return choicesSeen;
+    return choices.all();
   }
 
   /** {@link #ANY_YARN} and the names of the yarns on the shelf. */
@@ -180,43 +171,22 @@ public final class DraftModel {
     work.run(() -> DraftPreview.of(draft, skeins, yarn), telling, wrong -> trouble.set(Status.words(wrong)));
   }
 
-  /** What was taken stays so, as long as it is among what is proposed from. */
   private void propose(DraftPreview now, Optional<String> yarn) {
-    Map<WeaveUse, DraftYarn> before = new HashMap<>();
-    choices.stream().filter(choice -> choice.takenProperty().get()).forEach(choice -> before.put(choice.use(), choice.yarnProperty().get()));
-    List<DraftChoice> proposed = now.uses().stream().map(use -> choice(use, now.colour(use), yarn)).toList();
-    for (DraftChoice choice : proposed) {
-      Optional.ofNullable(before.get(choice.use())).filter(choice.yarns()::contains).ifPresent(choice::choose);
-      choice.takenProperty().subscribe(_ -> changed());
-      choice.yarnProperty().subscribe(_ -> changed());
-    }
-    choices.setAll(proposed);
+    choices.propose(now, shelf, yarn);
     preview.set(Optional.of(now));
     changed();
   }
 
-  private DraftChoice choice(WeaveUse use, DraftColour colour, Optional<String> only) {
-    List<DraftYarn> offered = new ArrayList<>(colour.nearest().stream().map(DraftYarn::of).toList());
-    Set<YarnColour> seen = new LinkedHashSet<>(colour.nearest().stream().map(NearestYarn::yarn).toList());
-    shelf.stream()
-        .filter(skein -> only.filter(yarn -> !yarn.equals(skein.yarn().yarn())).isEmpty() && seen.add(skein.yarn()))
-        .forEach(skein -> offered.add(DraftYarn.unseen(skein)));
-    offered.add(DraftYarn.later(colour.mark()));
-    return new DraftChoice(colour.mark(), use, use.role() == Role.WARP ? colour.ends() : colour.picks(), offered);
-  }
-
   /** Takes every yarn that is proposed. */
   void takeAll() {
-    choices.forEach(DraftChoice::take);
+    choices.takeAll();
   }
 
   /** Keeps the plan that the draft begins. */
   void begin() {
     if (act.isPossible()) {
-      Map<WeaveUse, YarnColour> chosen = new HashMap<>();
-      choices.forEach(choice -> chosen.put(choice.use(), choice.yarnProperty().get().yarn()));
-      PlanDraft plan = NewPlan.completed(WeavePlan.of(preview.get().orElseThrow().draft(), name.get().strip(), chosen));
       String called = name.get().strip();
+      PlanDraft plan = NewPlan.completed(WeavePlan.of(preview.get().orElseThrow().draft(), called, choices.yarns()));
       act.attempt(_ -> new BringInDraft(studio).keep(plan), () -> {}, () -> done(called), wrong -> trouble.set(Status.words(wrong)));
     }
   }
@@ -229,12 +199,11 @@ public final class DraftModel {
   private void changed() {
     trouble.set("");
     act.renew();
-    long open = choices.stream().filter(choice -> !choice.takenProperty().get()).count();
     String called = name.get().strip();
     if (preview.get().isEmpty()) {
       act.judge("The draft is being read.");
-    } else if (open > 0) {
-      act.judge("Take or choose a yarn for " + Wording.count(open, "colour", "colours") + " more.");
+    } else if (choices.open() > 0) {
+      act.judge("Take or choose a yarn for " + Wording.count(choices.open(), "colour", "colours") + " more.");
     } else if (called.isEmpty()) {
       act.judge("Type a name for the plan.");
     } else {

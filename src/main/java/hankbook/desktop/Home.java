@@ -155,9 +155,12 @@ public final class Home {
     work.run(studio::isBlank, blank -> begin(blank), status::wrong);
   }
 
+  /** Whoever has turned to a screen meanwhile is left there. */
   private void begin(boolean blank) {
     if (blank) {
       showWaysIn();
+    } else if (window.showsScreen()) {
+      shelf.refresh();
     } else {
       toShelf();
     }

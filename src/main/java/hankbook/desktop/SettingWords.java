@@ -8,7 +8,7 @@ final class SettingWords {
 
   static String name(Setting setting) {
     return switch (setting) {
-      case RISK_LIMIT -> "Risk from which a yarn is TIGHT";
+      case RISK_LIMIT -> "Risk over which a yarn is TIGHT";
       case LABEL -> "Doubt about a printed length";
       case BALANCE -> "Division of the balance";
       case GRIST -> "Doubt about a yarn's number";

@@ -29,7 +29,7 @@ final class WholeCloth extends Pane {
     this.place = place;
     double tall = tall(cloth);
     this.width = (int) Math.clamp(TALLEST / tall, NARROWEST, WIDEST);
-    this.height = (int) Math.clamp(Math.round(width * tall), 8, TALLEST);
+    this.height = Math.clamp(Math.round(width * tall), 8, TALLEST);
     getStyleClass().add("whole-cloth");
     setId("whole-cloth");
     setMinSize(width, height);

@@ -30,7 +30,7 @@ class SettingsScreenTest extends ScreenTest {
     assertThat(lookup("#set-risk-limit").query().isFocused()).as("the keyboard is where the first number is").isTrue();
     assertThat(standing("Ash blanket")).isEqualTo(Standing.TIGHT);
     type("50 %\n");
-    assertThat(textOf("#status")).isEqualTo("Risk from which a yarn is TIGHT: 50 %. Plans are reckoned anew.");
+    assertThat(textOf("#status")).isEqualTo("Risk over which a yarn is TIGHT: 50 %. Plans are reckoned anew.");
     assertThat(standing("Ash blanket")).isEqualTo(Standing.COVERED);
     clickOn("#back-risk-limit");
     settle();
