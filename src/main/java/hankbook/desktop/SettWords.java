@@ -44,7 +44,8 @@ record SettWords(SettTrial trial, BigFraction factor) {
     table.getStyleClass().add("sett-table");
     row(table, 0, "Fullest in " + weave + ", " + weave.explained(), advised.fullest().orElseThrow(), "sett-try-fullest", attempt);
     row(table, 1, "Working, " + Exact.plain(part, 3) + " of it", advised.working().orElseThrow(), "sett-try-working", attempt);
-    table.addRow(2, Labels.quiet("The plan"), bold(advised.planned().toString()));
+    boolean over = advised.fullest().filter(fullest -> advised.planned().compareTo(fullest) > 0).isPresent();
+    table.addRow(2, Labels.quiet(over ? "The plan, closer than the fullest" : "The plan"), bold(advised.planned().toString()));
     return table;
   }
 

@@ -77,10 +77,10 @@ class PlanPagesModelTest {
   @Test
   void aSheetIsWorkedOutOnlyWhileSomeoneLooksAtIt() {
     open("Quay towels").winding().threads().textProperty().set("2");
-    assertThat(asked).doesNotContain("winding", "fit", "gear");
+    assertThat(asked).doesNotContain("winding", "fit");
     model.winding().sheet().watch(true);
     assertThat(sheet().wish().threads()).isEqualTo(2);
-    assertThat(asked).containsOnlyOnce("winding").doesNotContain("fit", "gear");
+    assertThat(asked).containsOnlyOnce("winding").doesNotContain("fit");
   }
 
   @Test
