@@ -24,7 +24,7 @@ record Arrival(Skein known, Skein comes) {
 
     /** In the words of a fault of a file. */
     String fault(String code) {
-      return field + ": found '" + comes + "', wanted '" + known + "', which " + code + " is in the ledger";
+      return field + ": found '" + comes + "', wanted '" + known + "', which " + code + " has in the ledger";
     }
   }
 
