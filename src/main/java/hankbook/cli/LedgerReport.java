@@ -30,6 +30,10 @@ final class LedgerReport {
     return "Received " + count(delivery.received(), "skein", "skeins") + before;
   }
 
+  static String described(int changed) {
+    return changed == 0 ? "Nothing to change: the ledger says so already." : "Described " + count(changed, "skein", "skeins") + " anew; what was said before is kept.";
+  }
+
   static String shelf(List<ShelfSkein> skeins, Doubts doubts) {
     if (skeins.isEmpty()) {
       return "No skein to show.";

@@ -6,6 +6,7 @@ import static hankbook.store.schema.tables.LoomVersion.LOOM_VERSION;
 import static hankbook.store.schema.tables.PlanVersion.PLAN_VERSION;
 import static hankbook.store.schema.tables.ReedVersion.REED_VERSION;
 import static hankbook.store.schema.tables.Setting.SETTING;
+import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
 import static hankbook.store.schema.tables.TurnVersion.TURN_VERSION;
 
 import org.jooq.DSLContext;
@@ -18,7 +19,7 @@ public final class Session {
     this.sql = sql;
   }
 
-  /** The skeins as they came. */
+  /** The skeins, and what was said of them since. */
   public SkeinRows skeins() {
     return new SkeinRows(sql);
   }
@@ -80,6 +81,7 @@ public final class Session {
         + sql.fetchCount(LOOM_VERSION, LOOM_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(REED_VERSION, REED_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(DUE_VERSION, DUE_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(SKEIN_VERSION, SKEIN_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
   }
 

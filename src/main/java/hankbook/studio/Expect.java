@@ -65,7 +65,7 @@ public final class Expect {
     return studio.write(session -> {
       int fresh = 0;
       for (Skein skein : skeins) {
-        if (session.skeins().find(skein.code()).filter(there -> !there.equals(skein)).isPresent()) {
+        if (session.skeins().find(skein.code()).isPresent() && !session.skeins().wasEver(skein)) {
           throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
         }
         if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
@@ -90,7 +90,7 @@ public final class Expect {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       if (!row.skein().holds().isPositive()) {
         faults.add(name + ", row " + row.number() + ", length: found nothing, wanted the length that is ordered, or its weight and grist");
-      } else if (there.isPresent() && !there.get().equals(row.skein())) {
+      } else if (there.isPresent() && !session.skeins().wasEver(row.skein())) {
         faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       } else if (there.isEmpty() || session.balances().ofSkein(row.skein().code()).lengths().isEmpty()) {
         fresh.add(row.skein());
@@ -139,12 +139,28 @@ public final class Expect {
    * @throws NotDone if one of them is not on order
    */
   public Optional<ChainedEntry> arrived(UUID id, List<String> codes) throws NotDone {
+    return arrived(id, codes, SkeinFacts.NONE);
+  }
+
+  /**
+   * Takes skeins that were on order into the house, all of them in one entry, and says of each what is known now that it is here.
+   *
+   * @param facts what they leave open stays as it was ordered; without a day they came today
+   * @throws NotDone if one of them is not on order, or they would have come on a day to come
+   */
+  public Optional<ChainedEntry> arrived(UUID id, List<String> codes, SkeinFacts facts) throws NotDone {
+    facts.refuseWhatIsYetToCome(studio.today());
+    SkeinFacts now = facts.cameOn(studio.today());
     return studio.write(session -> {
       if (session.entries().entry(id).isPresent()) {
         return Optional.empty();
       }
-      List<Transfer> transfers = onOrder(session, codes).stream().map(code -> ExpectedYarn.arrival(session, code)).toList();
-      return studio.post(session, id, EntryKind.RECEIVE, "arrived", transfers);
+      List<Transfer> transfers = new ArrayList<>();
+      for (String code : onOrder(session, codes)) {
+        session.skeins().describe(now.of(session.skeins().find(code).orElseThrow()), studio.author(), studio.now());
+        transfers.add(ExpectedYarn.arrival(session, code));
+      }
+      return studio.post(session, id, EntryKind.RECEIVE, now.received().orElseThrow(), "arrived", transfers);
     });
   }
 
