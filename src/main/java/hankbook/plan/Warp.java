@@ -6,6 +6,7 @@ import hankbook.measure.Unreadable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.apache.commons.numbers.core.ArithmeticUtils;
 
 /**
  * The warp of a plan as it was entered.
@@ -72,6 +73,11 @@ public record Warp(
   /** How many of so many ends the order has to account for: all, or all but the selvedges where these are of their own yarn. */
   int ordered(int total) {
     return selvedge.isPresent() ? total - selvedgeEnds : total;
+  }
+
+  /** By how many ends it is made narrower or wider: whole multiples, and whole units where it is made of them. */
+  public int endsStep() {
+    return sections.map(units -> ArithmeticUtils.lcm(endsMultiple, units.endsPerUnit())).orElse(endsMultiple);
   }
 
   /** The same warp with other units, which make its ends, in this order. */
