@@ -3,10 +3,10 @@ package hankbook.plan;
 import hankbook.measure.Length;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.apache.commons.numbers.core.ArithmeticUtils;
 
 /**
  * The warp of a plan as it was entered.
@@ -77,7 +77,9 @@ public record Warp(
 
   /** By how many ends it is made narrower or wider: whole multiples, and whole units where it is made of them. */
   public int endsStep() {
-    return sections.map(units -> ArithmeticUtils.lcm(endsMultiple, units.endsPerUnit())).orElse(endsMultiple);
+    int unit = sections.map(Sections::endsPerUnit).orElse(1);
+    int shared = BigInteger.valueOf(endsMultiple).gcd(BigInteger.valueOf(unit)).intValueExact();
+    return Math.multiplyExact(endsMultiple / shared, unit);
   }
 
   /** The same warp with other units, which make its ends, in this order. */
