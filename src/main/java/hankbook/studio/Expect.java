@@ -15,13 +15,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 
 /** Yarn that is ordered and has not come: it is not on the shelf, and no plan can have it yet. */
 public final class Expect {
+  private static final RowsInLedger.Fault NOTHING =
+      new RowsInLedger.Fault(skein -> !skein.holds().isPositive(), "nothing, wanted the length that is ordered, or its weight and grist");
+
   private final Studio studio;
 
   public Expect(Studio studio) {
@@ -61,22 +63,14 @@ public final class Expect {
   }
 
   private Ordered order(Session session, String name, List<StockFile.Row> rows, LocalDate due) throws BadInput {
-    List<String> faults = new ArrayList<>();
-    List<Skein> fresh = new ArrayList<>();
-    for (StockFile.Row row : rows) {
-      Optional<Skein> there = session.skeins().find(row.skein().code());
-      if (!row.skein().holds().isPositive()) {
-        faults.add(name + ", row " + row.number() + ", length: found nothing, wanted the length that is ordered, or its weight and grist");
-      } else if (there.isPresent() && !there.get().equals(row.skein())) {
-        faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
-      } else if (there.isEmpty() || session.balances().ofSkein(row.skein().code()).lengths().isEmpty()) {
-        fresh.add(row.skein());
-      } else if (ExpectedYarn.isOnOrder(session, row.skein().code())) {
-        session.dues().keep(row.skein().code(), due, studio.author(), studio.now());
+    RowsInLedger sorted = RowsInLedger.of(session, name, rows, NOTHING);
+    List<Skein> fresh = new ArrayList<>(sorted.unknown());
+    for (Skein skein : sorted.known()) {
+      if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
+        fresh.add(skein);
+      } else if (ExpectedYarn.isOnOrder(session, skein.code())) {
+        session.dues().keep(skein.code(), due, studio.author(), studio.now());
       }
-    }
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults);
     }
     fresh.forEach(skein -> order(session, name, skein, due));
     return new Ordered(fresh.size(), rows.size() - fresh.size());
@@ -86,7 +80,7 @@ public final class Expect {
     if (session.skeins().find(skein.code()).isEmpty()) {
       session.skeins().add(skein, studio.now());
     }
-    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), skein.holds());
+    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), RowsInLedger.withGrist(session, skein).holds());
     UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
     UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
     studio.post(session, id, EntryKind.EXPECT, "by " + due + ", from " + name, List.of(transfer));
@@ -161,7 +155,6 @@ public final class Expect {
   }
 
   private static String whereItIs(Session session, String code) {
-    Map<?, ?> balances = session.balances().ofSkein(code).lengths();
-    return balances.isEmpty() ? "it never was, or that was taken back" : "it has come";
+    return session.balances().ofSkein(code).lengths().isEmpty() ? "it never was, or that was taken back" : "it has come";
   }
 }

@@ -79,6 +79,7 @@ public final class Grists {
 
   private static YarnGrist grist(String yarn, Optional<GristSample> sample, List<ShelfSkein> skeins) {
     List<Skein> toRecount = skeins.stream().filter(held -> !held.isUsedUp()).map(ShelfSkein::skein).filter(Skein::gristDisagrees).toList();
-    return new YarnGrist(yarn, skeins.stream().flatMap(held -> held.skein().grist().stream()).distinct().toList(), sample, toRecount);
+    List<Skein> unmeasured = skeins.stream().map(ShelfSkein::skein).filter(skein -> !skein.isMeasured()).map(skein -> skein.withSample(sample)).filter(Skein::isMeasured).toList();
+    return new YarnGrist(yarn, skeins.stream().flatMap(held -> held.skein().grist().stream()).distinct().toList(), sample, toRecount, unmeasured);
   }
 }

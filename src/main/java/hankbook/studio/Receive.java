@@ -9,7 +9,6 @@ import hankbook.measure.Length;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +23,9 @@ public final class Receive {
    * @param alreadyThere received before, just as the file says
    */
   public record Delivery(int received, int alreadyThere) {}
+
+  private static final RowsInLedger.Fault EMPTIED =
+      new RowsInLedger.Fault(skein -> skein.isMeasured() && skein.holds().isZero(), "a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
 
   private final Studio studio;
 
@@ -42,13 +44,13 @@ public final class Receive {
       if (there.isPresent() && !there.get().equals(skein)) {
         throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
       }
-      if (isEmptied(session, skein)) {
+      if (EMPTIED.is().test(RowsInLedger.withGrist(session, skein))) {
         throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
       }
       if (there.isEmpty()) {
         session.skeins().add(skein, studio.now());
       }
-      boolean comes = there.isPresent() && (wasTakenBack(session, skein) || ExpectedYarn.isOnOrder(session, skein.code()));
+      boolean comes = there.isPresent() && comesAgain(session, skein);
       if (there.isEmpty() || (comes && session.entries().entry(id).isEmpty())) {
         enter(session, id, skein, "");
       }
@@ -68,46 +70,21 @@ public final class Receive {
   }
 
   Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
-    List<Skein> unknown = new ArrayList<>();
-    List<Skein> again = new ArrayList<>();
-    List<String> faults = new ArrayList<>();
-    for (StockFile.Row row : rows) {
-      Optional<Skein> there = session.skeins().find(row.skein().code());
-      if (isEmptied(session, row.skein())) {
-        faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
-      } else if (there.isEmpty()) {
-        unknown.add(row.skein());
-      } else if (there.get().equals(row.skein())) {
-        if (wasTakenBack(session, row.skein()) || ExpectedYarn.isOnOrder(session, row.skein().code())) {
-          again.add(row.skein());
-        }
-      } else {
-        faults.add(
-            name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
-      }
-    }
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults);
-    }
-    unknown.forEach(skein -> session.skeins().add(skein, studio.now()));
-    List<Skein> fresh = Stream.concat(unknown.stream(), again.stream()).toList();
+    RowsInLedger sorted = RowsInLedger.of(session, name, rows, EMPTIED);
+    sorted.unknown().forEach(skein -> session.skeins().add(skein, studio.now()));
+    Stream<Skein> again = sorted.known().stream().filter(skein -> comesAgain(session, skein));
+    List<Skein> fresh = Stream.concat(sorted.unknown().stream(), again).toList();
     fresh.forEach(skein -> enter(session, receiptOf(session, skein), skein, "from " + name));
     return new Delivery(fresh.size(), rows.size() - fresh.size());
   }
 
-  private static boolean isEmptied(Session session, Skein skein) {
-    Skein known = known(session, skein);
-    return known.isMeasured() && known.holds().isZero();
-  }
-
-  /** The skein with the grist of its yarn as it was weighed, by which its weight is turned into metres. */
-  private static Skein known(Session session, Skein skein) {
-    return skein.withSample(session.gristSamples().of(skein.yarn().yarn()));
+  private static boolean comesAgain(Session session, Skein skein) {
+    return wasTakenBack(session, skein) || ExpectedYarn.isOnOrder(session, skein.code());
   }
 
   /** A skein that was written down and is in no place may come: its every receipt was taken back, or its yarn's grist was not known. */
   private static boolean wasTakenBack(Session session, Skein skein) {
-    Skein known = known(session, skein);
+    Skein known = RowsInLedger.withGrist(session, skein);
     return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
   }
 
@@ -118,7 +95,7 @@ public final class Receive {
   }
 
   private void enter(Session session, UUID id, Skein skein, String note) {
-    Length holds = known(session, skein).holds();
+    Length holds = RowsInLedger.withGrist(session, skein).holds();
     if (ExpectedYarn.isOnOrder(session, skein.code())) {
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(ExpectedYarn.arrival(session, skein.code())));
     } else if (holds.isPositive()) {

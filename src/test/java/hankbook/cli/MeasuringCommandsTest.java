@@ -72,6 +72,18 @@ class MeasuringCommandsTest {
   }
 
   @Test
+  void aSkeinThatWasWeighedBeforeItsGristIsSaidToBeRecounted() throws IOException {
+    Path more = Files.writeString(folder.resolve("more.csv"), "code,yarn,colour,gross,tare\nN1,Skerry 16/2,Woad,70 g,0 g\n");
+    run("receive", "--csv", more.toString());
+    run("grist", "Skerry 16/2", "--length", "10 m", "--mass", "0.70 g");
+    assertThat(out).contains("\nN1 (Woad) was weighed when no grist was known and counts as nothing; it would be 1000 m: recount it by weight.\n");
+    run("grist", "Skerry 16/2", "--json");
+    assertThat(json().at("/grists/0/unmeasured").toString()).isEqualTo("[{\"skein\":\"N1\",\"lengthM\":1000.0}]");
+    run("check", "Quay towels");
+    assertThat(out).contains("skein N1 was weighed when no grist of it was known; it counts as nothing.");
+  }
+
+  @Test
   void theGristsAreListedAndASampleIsForgotten() {
     run("grist", "Tussock", "--length", "20 m", "--mass", "1.13 g", "--division", "5 mg", "--within", "2 cm", "--json");
     assertThat(json().at("/grists/0").toString()).startsWith(
