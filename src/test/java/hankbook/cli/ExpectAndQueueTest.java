@@ -84,7 +84,7 @@ class ExpectAndQueueTest {
   void aDayIsWrittenWithItsYearFirst() throws IOException {
     for (String day : List.of("20.12.2026", "2026-02-30", "soon", "2026-1-1", "0000-01-01")) {
       assertThat(run("expect", "add", "--csv", file("order.csv", "code,yarn,colour\n"), "--by", day)).isEqualTo(ExitCode.BAD_INPUT);
-      assertThat(err).isEqualTo("found '" + day + "', wanted a day such as 2026-12-20\n");
+      assertThat(err).isEqualTo("--by: found '" + day + "', wanted a day such as 2026-12-20\n");
     }
   }
 

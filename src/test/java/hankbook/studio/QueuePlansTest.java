@@ -182,17 +182,17 @@ class QueuePlansTest {
   void theQueueForetellsWhatReservingInItsOrderGives() throws Exception {
     Random random = new Random(7);
     StringBuilder stock = new StringBuilder("code,yarn,colour,length,lot\n");
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 6; i++) {
       stock.append("D").append(i).append(",Skerry,Chalk,").append(20 + random.nextInt(90)).append(" m,L").append(random.nextInt(3)).append('\n');
     }
     new Receive(studio).file("more.csv", stock.toString());
     List<String> names = new ArrayList<>();
-    for (int i = 0; i < 7; i++) {
+    for (int i = 0; i < 5; i++) {
       names.add("Plan " + i);
-      keep(names.get(i), 15 + random.nextInt(50));
+      keep(names.get(i), 10 + random.nextInt(30));
     }
-    new Reserve(studio).plan(UUID.randomUUID(), "Plan 5", true);
-    keep("Plan 5", 9);
+    new Reserve(studio).plan(UUID.randomUUID(), "Plan 3", true);
+    keep("Plan 3", 9);
     PlanQueue queue = queue();
     for (int i = 0; i < names.size(); i++) {
       Answer answer = new CheckPlan(studio).named(names.get(i));
