@@ -7,6 +7,7 @@ import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** What is to be known about the skeins that were chosen, in words. */
@@ -14,9 +15,11 @@ record AllotmentWarnings(YarnColour yarn, Demand demand, Allotment allotment, Li
   List<Warning> all() {
     List<Warning> warnings = new ArrayList<>();
     IntStream.range(0, demand.kinds().size()).mapToObj(this::winding).flatMap(Optional::stream).map(text -> warning(Warning.Code.WINDING, text)).forEach(warnings::add);
-    mixedLots().ifPresent(text -> warnings.add(warning(Warning.Code.MIXED_LOTS, text)));
+    mixedLots("warp", share -> share.ends() > 0).ifPresent(text -> warnings.add(warning(Warning.Code.MIXED_LOTS, text)));
+    mixedLots("weft", share -> share.weft().isPositive())
+        .ifPresent(text -> warnings.add(warning(Warning.Code.MIXED_LOTS, text + " Weave them in turn, two picks of each, or change between pieces.")));
     if (!allotment.proven()) {
-      String text = "there are too many ways to choose to try them all; these skeins serve well, but others may serve better" + (allotment.complete() ? "." : ", and some may yet cover it.");
+      String text = "there are too many ways to choose to try them all; these skeins serve well, but others may serve better" + (mayYetCover() ? ", and some may yet cover it." : ".");
       warnings.add(warning(Warning.Code.UNPROVEN, text));
     }
     return warnings;
@@ -46,16 +49,21 @@ record AllotmentWarnings(YarnColour yarn, Demand demand, Allotment allotment, Li
     return "the packages on the shelf come to " + ends + " too few, which " + Math.ceilDiv(ends, passes) + " more of " + metres(kind.each().times(Math.min(passes, ends))) + " would give";
   }
 
+  private boolean mayYetCover() {
+    Length free = skeins.stream().map(Skein::holds).reduce(Length.ZERO, Length::plus);
+    return !allotment.complete() && free.compareTo(demand.length()) >= 0;
+  }
+
   /** Skeins of unknown lot are lots of their own. */
-  private Optional<String> mixedLots() {
-    List<String> inWarp =
+  private Optional<String> mixedLots(String role, Predicate<Share> serves) {
+    List<String> lots =
         skeins.stream()
-            .filter(skein -> allotment.shares().stream().anyMatch(share -> share.code().equals(skein.code()) && share.ends() > 0))
+            .filter(skein -> allotment.shares().stream().anyMatch(share -> share.code().equals(skein.code()) && serves.test(share)))
             .map(skein -> skein.lot().isEmpty() ? "unknown (skein " + skein.code() + ")" : skein.lot())
             .distinct()
             .sorted()
             .toList();
-    return inWarp.size() > 1 ? Optional.of("the warp takes more than one dye lot: " + String.join(", ", inWarp) + ".") : Optional.empty();
+    return lots.size() > 1 ? Optional.of("the " + role + " takes more than one dye lot: " + String.join(", ", lots) + ".") : Optional.empty();
   }
 
   private Warning warning(Warning.Code code, String text) {

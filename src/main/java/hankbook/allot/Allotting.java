@@ -24,8 +24,9 @@ public final class Allotting {
       Comparator.comparing((Candidate skein) -> skein.received().equals(LocalDate.MIN) ? LocalDate.MAX : skein.received())
           .thenComparing(Candidate::code);
 
-  private static final long STEPS = 1_500_000;
-  private static final long STEPS_TO_COVER = 1_000_000;
+  private static final long STEPS = 600_000;
+  /** Where metres lack nothing is spared, and which lot would serve for what is worth a look only where that is quick. */
+  private static final long STEPS_WHERE_SHORT = 100_000;
 
   private final Task task;
   private final Measures measures;
@@ -47,7 +48,12 @@ public final class Allotting {
    * @throws Unreadable if two skeins have the same code
    */
   public static Allotment best(List<Candidate> skeins, Demand demand) {
-    return best(skeins, demand, new Effort(STEPS));
+    return best(skeins, demand, effort());
+  }
+
+  /** What may be spent on one yarn: on its choice and the reasons for it, or on whether it is covered. */
+  static Effort effort() {
+    return new Effort(STEPS);
   }
 
   static Allotment best(List<Candidate> skeins, Demand demand, Effort effort) {
@@ -73,7 +79,11 @@ public final class Allotting {
 
   /** Whether these skeins serve all of the demand: what the best allotment's completeness would be, without choosing it. */
   static boolean covers(List<Candidate> skeins, Demand demand) {
-    return new Allotting(Task.of(demand), Shelf.of(skeins), new Effort(STEPS_TO_COVER)).shortage().uncovered() == 0;
+    return covers(skeins, demand, effort());
+  }
+
+  static boolean covers(List<Candidate> skeins, Demand demand, Effort effort) {
+    return new Allotting(Task.of(demand), Shelf.of(skeins), effort).shortage().uncovered() == 0;
   }
 
   private Shortage shortage() {
@@ -81,13 +91,19 @@ public final class Allotting {
   }
 
   private Allotment best(Shortage shortage, Task plain) {
-    Sharing sharing = new Sharing(task, effort);
     if (shortage.uncovered() == task.warp() + task.weft()) {
-      return sharing.nothing();
+      return new Sharing(task, effort.proven()).nothing();
+    }
+    boolean metresLack = shelf.free() < task.warp() + task.weft();
+    if (metresLack) {
+      effort.atMost(STEPS_WHERE_SHORT);
     }
     Choice start = new Choice(task, measures, shelf, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
-    Choice choice = settled(start.aim()).orElseGet(() -> new Thrift(reached.orElse(start)).choice());
-    return sharing.of(choice, new Reasons(choice, plain));
+    Choice choice = settled(start.aim()).orElseGet(() -> metresLack ? reached.orElse(start) : new Thrift(reached.orElse(start)).choice());
+    Effort toSetOut = effort();
+    List<Portion> portions = choice.portions(toSetOut);
+    Sharing sharing = new Sharing(task, effort.proven() && toSetOut.proven());
+    return sharing.of(portions, metresLack ? Reasons::whereShort : new Reasons(choice, plain)::of);
   }
 
   private Optional<Choice> settled(Aim covering) {

@@ -30,8 +30,8 @@ public sealed interface Change {
     }
   }
 
-  /** Fewer ends to the same width; so many ends then. */
-  record OpenerSett(Sett from, Sett to, int ends) implements Change {
+  /** Fewer ends to the same width; so many ends then, and whether they are counted plainly that were counted by sections. */
+  record OpenerSett(Sett from, Sett to, int ends, boolean sectionsLost) implements Change {
     @Override
     public BigFraction givenUp() {
       return BigFraction.ONE.subtract(to.perTenth().divide(from.perTenth()));
@@ -56,8 +56,11 @@ public sealed interface Change {
     }
   }
 
-  /** A narrower warp of the same sett: ends and width in the reed, and the finished width of the widest piece. */
-  record Narrower(Width from, Width to, Length finishedFrom, Length finishedTo) implements Change {
+  /**
+   * A narrower warp of the same sett: ends and width in the reed, the finished width of the widest piece, and whether ends are counted
+   * plainly that were counted by sections.
+   */
+  record Narrower(Width from, Width to, Length finishedFrom, Length finishedTo, boolean sectionsLost) implements Change {
     @Override
     public BigFraction givenUp() {
       return BigFraction.ONE.subtract(to.inReedTenths().divide(from.inReedTenths()));

@@ -18,7 +18,7 @@ final class ChangeWords {
       case Change.LessSampling less when less.to().isZero() -> "Give up the sampling of " + centimetres(less.from()) + ".";
       case Change.LessSampling less -> "Sample on " + centimetres(less.to()) + " instead of " + centimetres(less.from()) + ".";
       case Change.OpenerSett opener ->
-          "Open the sett to " + opener.to() + " from " + opener.from() + ": " + opener.ends() + " ends to the same width.";
+          "Open the sett to " + opener.to() + " from " + opener.from() + ": " + opener.ends() + " ends to the same width" + sections(opener.sectionsLost()) + ".";
       case Change.FewerPicks fewer -> "Weave " + fewer.to() + " picks instead of " + fewer.from() + ".";
       case Change.Narrower narrower -> narrower(narrower);
       case Change.ShorterPieces shorter when shorter.to().size() == 1 ->
@@ -33,7 +33,11 @@ final class ChangeWords {
 
   private static String narrower(Change.Narrower narrower) {
     String ends = narrower.to().ends() + " ends, " + inReed(narrower.to()) + " in the reed, instead of " + narrower.from().ends() + ", " + inReed(narrower.from());
-    return "Weave " + centimetres(narrower.finishedTo()) + " wide instead of " + centimetres(narrower.finishedFrom()) + ": " + ends + ".";
+    return "Weave " + centimetres(narrower.finishedTo()) + " wide instead of " + centimetres(narrower.finishedFrom()) + ": " + ends + sections(narrower.sectionsLost()) + ".";
+  }
+
+  private static String sections(boolean lost) {
+    return lost ? "; the sections become a plain count of ends" : "";
   }
 
   private static String inReed(Width width) {

@@ -107,7 +107,8 @@ record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim,
     return slots.stream().anyMatch(slot -> slot.skein().code().equals(skein.code()));
   }
 
-  List<Portion> portions() {
-    return new Packing(task, measures, slots, effort).portions(aim.uncovered());
+  /** What each skein gives. What was found to be possible is set out with an effort of its own, however much the search for it took. */
+  List<Portion> portions(Effort toSetOut) {
+    return new Packing(task, measures, slots, toSetOut).portions(aim.uncovered());
   }
 }

@@ -34,6 +34,11 @@ public record Demand(List<EndKind> kinds, Length weft, boolean weftInOneLot, Len
     this(List.of(new EndKind(ends, perEnd, false)), weft, false, usefulRemnant, 1);
   }
 
+  /** All that is wanted. */
+  Length length() {
+    return kinds.stream().map(kind -> kind.each().times(kind.ends())).reduce(weft, Length::plus);
+  }
+
   /** How many ends there are, of whatever kind. */
   int ends() {
     return kinds.stream().mapToInt(EndKind::ends).sum();

@@ -1,7 +1,7 @@
 package hankbook.allot;
 
 /**
- * How much work a search may still do. One step is about a microsecond. Where it is spent, what was not yet settled stays unproven, and the
+ * How much work a search may still do. One step is a microsecond or two of a cold machine's time. Where it is spent, what was not yet settled stays unproven, and the
  * answer says so.
  */
 final class Effort {
@@ -26,6 +26,11 @@ final class Effort {
     proven = false;
     left -= Math.min(left, 1);
     return false;
+  }
+
+  /** Leaves no more than so many steps. */
+  void atMost(long steps) {
+    left = Math.min(left, steps);
   }
 
   boolean spent() {

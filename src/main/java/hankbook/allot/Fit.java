@@ -4,6 +4,7 @@ import hankbook.measure.Length;
 import hankbook.measure.Sett;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanVariants;
+import hankbook.plan.Succession;
 import hankbook.plan.Width;
 import hankbook.plan.Yardage;
 import hankbook.yarn.Skein;
@@ -19,12 +20,13 @@ import java.util.function.LongFunction;
  * @param longestWarp for these ends and this width, in whole steps of the plan's rounding, or of a centimetre where it has none; zero
  *     where none is short enough
  * @param warpAlone where a weft is short whatever the length of the warp: the longest warp if that weft were there
- * @param mostEnds for this warp length, in whole multiples and the selvedges; 0 where none are few enough
+ * @param mostEnds for this warp length, in whole multiples and units, and the selvedges; a written order in whole repeats; 0 where none are few enough
  * @param mostWidth the width of the most ends
- * @param closestSett to the same width, in half threads to the inch or centimetre
+ * @param closestSett to the same width, in half threads to the inch or centimetre; empty where none is open enough, or the order of ends
+ *     is written, which another number of ends would break
  * @param mostPieces all else held; empty where the plan has no pieces, more than one kind, or a warp length of its own
  * @param longestPiece the finished length of the longest piece, the others in proportion, in whole centimetres or half inches; empty
- *     where the plan has no pieces, or none are short enough
+ *     where the plan has no pieces, none are short enough, or the warp has a length of its own
  * @param buy what covers each yarn that is short
  * @param remedies what would make a short plan fit, the least change first
  * @param standIns what of the shelf could stand in for each short yarn, the largest first
@@ -60,10 +62,10 @@ public record Fit(
    */
   public static Fit of(Plan plan, List<Skein> stock, Judgement judgement) {
     PlanCheck check = PlanCheck.of(plan, stock, judgement);
-    Search search = new Search(plan, stock, judgement);
-    Length longest = search.longestWarp(plan);
-    Length alone = longest.isZero() ? search.longestWarp(PlanVariants.withoutWeft(plan)) : Length.ZERO;
-    Optional<Plan> widest = search.widest();
+    Question question = new Question(plan, stock, judgement);
+    Length longest = question.longestWarp(plan);
+    Length alone = longest.isZero() ? question.longestWarp(PlanVariants.withoutWeft(plan)) : Length.ZERO;
+    Optional<Plan> widest = question.widest();
     List<Purchase> buy = Purchase.of(check, stock, judgement);
     List<StandIn> standIns = StandIns.of(check, stock, judgement);
     return new Fit(
@@ -71,15 +73,15 @@ public record Fit(
         Optional.of(alone).filter(Length::isPositive),
         widest.map(most -> Yardage.of(most).width().ends()).orElse(0),
         widest.map(most -> Yardage.of(most).width()),
-        search.closestSett(),
-        search.mostPieces(),
-        search.longestPiece(),
+        question.closestSett(),
+        question.mostPieces(),
+        question.longestPiece(),
         buy,
         Remedies.of(check, stock, judgement, standIns, buy),
         standIns);
   }
 
-  private record Search(Plan plan, List<Skein> stock, Judgement judgement) {
+  private record Question(Plan plan, List<Skein> stock, Judgement judgement) {
     /** No yarn lies closer. */
     private static final long MOST_HALVES = 10_000;
 
@@ -89,13 +91,23 @@ public record Fit(
     }
 
     Optional<Plan> widest() {
-      LongFunction<Plan> ofMultiples =
-          count -> PlanVariants.withEnds(plan, Math.toIntExact(Math.addExact(Math.multiplyExact(count, (long) plan.warp().endsMultiple()), plan.warp().selvedgeEnds())));
-      long multiples = most(ofMultiples);
-      return multiples == 0 ? Optional.empty() : Optional.of(ofMultiples.apply(multiples));
+      Optional<Succession> written = plan.warp().succession();
+      if (written.isPresent() && written.get().repeats() == 0) {
+        return Optional.of(plan).filter(asItIs -> !PlanCheck.isShort(asItIs, stock, judgement));
+      }
+      LongFunction<Plan> ofSteps = written.isPresent() ? times -> PlanVariants.withRepeats(plan, times) : this::ofSteps;
+      long steps = most(ofSteps);
+      return steps == 0 ? Optional.empty() : Optional.of(ofSteps.apply(steps));
+    }
+
+    private Plan ofSteps(long count) {
+      return PlanVariants.withEnds(plan, Math.toIntExact(Math.addExact(Math.multiplyExact(count, (long) plan.warp().endsStep()), plan.warp().selvedgeEnds())));
     }
 
     Optional<Sett> closestSett() {
+      if (plan.warp().succession().isPresent()) {
+        return Optional.empty();
+      }
       Sett like = plan.warp().sett();
       long halves = Largest.of(count -> count <= MOST_HALVES && !PlanCheck.isShort(PlanVariants.withSett(plan, Steps.sett(count, like)), stock, judgement));
       return halves == 0 ? Optional.empty() : Optional.of(Steps.sett(halves, like));
@@ -109,7 +121,7 @@ public record Fit(
     }
 
     Optional<Length> longestPiece() {
-      if (plan.pieces().isEmpty()) {
+      if (plan.pieces().isEmpty() || plan.warp().length().isPresent()) {
         return Optional.empty();
       }
       Length step = Steps.ofLength(PlanVariants.longestPiece(plan));

@@ -19,9 +19,9 @@ final class Largest {
     return fails == 1 ? 0 : between(fails / 2, fails, does);
   }
 
-  /** The largest count from the least on that lies under one which is known to fail; none where even the least fails. */
+  /** The largest count from the least on that lies under one which should fail; none where even the least fails, or that one does not. */
   static OptionalLong under(long fails, long least, LongPredicate does) {
-    return least < fails && does.test(least) ? OptionalLong.of(between(least, fails, does)) : OptionalLong.empty();
+    return least < fails && does.test(least) && !does.test(fails) ? OptionalLong.of(between(least, fails, does)) : OptionalLong.empty();
   }
 
   private static long between(long does, long fails, LongPredicate test) {

@@ -36,11 +36,10 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
     }
     plan.wefts().stream().map(Weft::picks).distinct().filter(picks -> mayDiffer(plan, picks)).forEach(picks -> levers.add(picks(plan, picks)));
     levers.add(written.map(order -> repeats(plan, order, check.yardage())).orElseGet(() -> narrower(plan, check.yardage())));
-    if (!plan.pieces().isEmpty()) {
-      levers.add(pieceLength(plan));
-    }
     if (plan.warp().length().isPresent()) {
       levers.add(warp(plan, check.yardage().warp()));
+    } else {
+      levers.add(pieceLength(plan));
     }
     IntStream.range(0, plan.pieces().size()).forEach(kind -> levers.add(pieces(plan, kind)));
     return levers;
@@ -56,7 +55,7 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
         1,
         written.repeats(),
         count -> PlanVariants.withRepeats(plan, count),
-        changed -> narrower(changed, yardage, yardage.width().finished(plan.allowances()), Yardage.of(changed).width().finished(plan.allowances())));
+        changed -> narrower(plan, changed, yardage, yardage.width().finished(plan.allowances()), Yardage.of(changed).width().finished(plan.allowances())));
   }
 
   private static Lever sampling(Plan plan, Yardage yardage) {
@@ -75,7 +74,7 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
         leastOpen(from),
         Steps.halvesReaching(from),
         count -> PlanVariants.withSett(plan, Steps.sett(count, from)),
-        changed -> new Change.OpenerSett(from, changed.warp().sett(), Yardage.of(changed).width().ends()));
+        changed -> new Change.OpenerSett(from, changed.warp().sett(), Yardage.of(changed).width().ends(), sectionsLost(plan, changed)));
   }
 
   /** At less than half its sett or picks it would be another cloth; common practice. */
@@ -100,13 +99,13 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
   }
 
   private static Lever ends(Plan plan, Yardage yardage) {
-    int multiple = plan.warp().endsMultiple();
+    int step = plan.warp().endsStep();
     int selvedges = plan.warp().selvedgeEnds();
     return new Lever(
         1,
-        Math.ceilDiv(yardage.width().ends() - selvedges, multiple),
-        count -> PlanVariants.withEnds(plan, Math.toIntExact(count * multiple + selvedges)),
-        changed -> narrower(changed, yardage, yardage.width().finished(plan.allowances()), Yardage.of(changed).width().finished(plan.allowances())));
+        Math.ceilDiv(yardage.width().ends() - selvedges, step),
+        count -> PlanVariants.withEnds(plan, Math.toIntExact(count * step + selvedges)),
+        changed -> narrower(plan, changed, yardage, yardage.width().finished(plan.allowances()), Yardage.of(changed).width().finished(plan.allowances())));
   }
 
   private static Lever width(Plan plan, Yardage yardage) {
@@ -116,11 +115,15 @@ record Lever(long least, long asked, LongFunction<Plan> plan, Function<Plan, Cha
         1,
         Steps.reaching(from, step),
         count -> PlanVariants.withWidth(plan, step.times(count)),
-        changed -> narrower(changed, yardage, from, PlanVariants.widestPiece(changed)));
+        changed -> narrower(plan, changed, yardage, from, PlanVariants.widestPiece(changed)));
   }
 
-  private static Change narrower(Plan changed, Yardage before, Length from, Length to) {
-    return new Change.Narrower(before.width(), Yardage.of(changed).width(), from, to);
+  private static Change narrower(Plan plan, Plan changed, Yardage before, Length from, Length to) {
+    return new Change.Narrower(before.width(), Yardage.of(changed).width(), from, to, sectionsLost(plan, changed));
+  }
+
+  private static boolean sectionsLost(Plan plan, Plan changed) {
+    return plan.warp().sections().isPresent() && changed.warp().sections().isEmpty();
   }
 
   private static Lever pieceLength(Plan plan) {

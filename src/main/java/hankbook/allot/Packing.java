@@ -34,7 +34,9 @@ final class Packing {
     if (!Measures.reaches(most, measures.wanted(uncovered))) {
       return false;
     }
-    effort.spend(1 + slots.size() / 3);
+    if (!effort.spend(1 + slots.size() / 3)) {
+      return false;
+    }
     return new Filling(task, slots).uncovered() <= uncovered || (affordable() && last().uncovered(last().best()) <= uncovered);
   }
 

@@ -12,29 +12,37 @@ import java.util.stream.Stream;
 
 /**
  * Why each skein was taken: what would be without it, with every other skein on the shelf free to take its place. Each question is asked of
- * the same search that made the choice; what it cannot answer within its effort is not said.
+ * the same search that made the choice; what it cannot answer within the effort that is left is not said.
  */
 final class Reasons {
-  private static final long STEPS = 1_000_000;
-
   private final Choice choice;
   private final Task plain;
   private final Measures plainMeasures;
-  private final Effort effort = new Effort(STEPS);
+  private final Effort effort;
   private final String onlyLot;
 
   /** Of a choice, and of the task without any limit on the ends from one skein. */
   Reasons(Choice choice, Task plain) {
     this.choice = choice;
+    effort = choice.effort();
     this.plain = plain;
     plainMeasures = new Measures(plain);
     onlyLot = onlyLot();
   }
 
+  /** Of a skein where the metres lack, which asks no question. */
+  static String whereShort(Slot slot) {
+    return kind(slot.skein()) + "; whatever serves is taken, since metres lack";
+  }
+
+  private static String kind(Candidate skein) {
+    return (skein.lot().isEmpty() ? "lot unknown" : skein.lotOrOwn()) + (skein.opened() ? ", opened before" : ", unopened");
+  }
+
   String of(Slot slot) {
     Candidate skein = slot.skein();
     List<String> reasons = new ArrayList<>();
-    reasons.add((skein.lot().isEmpty() ? "lot unknown" : skein.lotOrOwn()) + (skein.opened() ? ", opened before" : ", unopened"));
+    reasons.add(kind(skein));
     if (skein.lotOrOwn().equals(onlyLot)) {
       reasons.add("the only lot that gives all " + plain.ends() + " ends");
     }
@@ -59,6 +67,9 @@ final class Reasons {
   }
 
   private Optional<String> without(Candidate skein) {
+    if (!effort.proven() || !effort.spend(choice.shelf().size())) {
+      return Optional.empty();
+    }
     Shelf others = choice.shelf().without(skein);
     long more = new Shortage(plain, plainMeasures, others, effort).uncovered() - choice.aim().uncovered();
     if (more > 0) {

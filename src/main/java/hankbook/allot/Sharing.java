@@ -6,16 +6,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** Turns what the search settled into shares: hands out the weft, and says why each skein was taken. */
 final class Sharing {
   private final Task task;
-  private final Effort effort;
+  private final boolean proven;
 
-  Sharing(Task task, Effort effort) {
+  Sharing(Task task, boolean proven) {
     this.task = task;
-    this.effort = effort;
+    this.proven = proven;
   }
 
   /** Where no skein gives anything. */
@@ -23,9 +24,9 @@ final class Sharing {
     return allotment(List.of(), task.weft());
   }
 
-  Allotment of(Choice choice, Reasons reasons) {
+  Allotment of(List<Portion> given, Function<Slot, String> reasons) {
     // The skein that sets the remnant aside gives last, so that it may keep more.
-    List<Portion> portions = usedUpInTurn(choice.portions()).stream().sorted(Comparator.comparing(portion -> portion.slot().setAside() > 0)).toList();
+    List<Portion> portions = usedUpInTurn(given).stream().sorted(Comparator.comparing(portion -> portion.slot().setAside() > 0)).toList();
     long[] left = new long[portions.size() + 1];
     left[0] = task.weft();
     for (int i = 0; i < portions.size(); i++) {
@@ -60,18 +61,18 @@ final class Sharing {
     return inTurn;
   }
 
-  private Share share(Portion portion, Length weft, Reasons reasons) {
+  private Share share(Portion portion, Length weft, Function<Slot, String> reasons) {
     List<EndsGiven> ends =
         IntStream.range(0, task.kinds())
             .filter(kind -> portion.ends().get(kind) > 0)
             .mapToObj(kind -> new EndsGiven(kind, portion.ends().get(kind), task.perEnd(kind)))
             .toList();
-    return new Share(portion.slot().skein().code(), ends, weft, reasons.of(portion.slot()));
+    return new Share(portion.slot().skein().code(), ends, weft, reasons.apply(portion.slot()));
   }
 
   private Allotment allotment(List<Share> shares, long weftUncovered) {
     int wanted = IntStream.range(0, task.kinds()).map(task::ends).sum();
     int given = shares.stream().mapToInt(Share::ends).sum();
-    return new Allotment(shares, wanted - given, new Length(weftUncovered), effort.proven());
+    return new Allotment(shares, wanted - given, new Length(weftUncovered), proven);
   }
 }

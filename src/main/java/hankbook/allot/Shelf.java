@@ -51,6 +51,11 @@ record Shelf(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
     return of(skeins.stream().filter(other -> !other.code().equals(skein.code())).toList());
   }
 
+  /** All that they hold, in tenths of a millimetre. */
+  long free() {
+    return skeins.stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).sum();
+  }
+
   int size() {
     return skeins.size();
   }

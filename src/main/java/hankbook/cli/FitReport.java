@@ -50,7 +50,7 @@ final class FitReport {
         () -> lines.add("Most ends of its " + metres(warp) + ": none are few enough."));
     fit.closestSett().ifPresentOrElse(
         sett -> lines.add("Closest sett to the same width: " + sett + ", planned " + check.plan().warp().sett()),
-        () -> lines.add("Closest sett to the same width: none is open enough."));
+        () -> lines.add("Closest sett to the same width: " + (check.plan().warp().succession().isPresent() ? "the written order makes its own ends." : "none is open enough.")));
     fit.mostPieces().ifPresent(most -> lines.add("Most pieces: " + most + ", planned " + check.plan().pieces().stream().mapToInt(Piece::count).sum()));
     fit.longestPiece().ifPresent(most -> lines.add(
         (check.plan().pieces().size() > 1 ? "Longest piece, the others in proportion: " : "Longest piece: ") + centimetres(most) + ", planned " + centimetres(PlanVariants.longestPiece(check.plan()))));

@@ -62,14 +62,24 @@ final class FitNode {
     remedy.cures().forEach(yarn -> AnswerFile.yarn(cures.addObject(), yarn));
     switch (change) {
       case Change.LessSampling less -> lengths(node, less.from(), less.to());
-      case Change.OpenerSett opener -> node.put("from", opener.from().toString()).put("to", opener.to().toString()).put("ends", opener.ends());
+      case Change.OpenerSett opener ->
+          sections(node.put("from", opener.from().toString()).put("to", opener.to().toString()).put("ends", opener.ends()), opener.sectionsLost());
       case Change.FewerPicks fewer -> node.put("from", fewer.from().toString()).put("to", fewer.to().toString());
-      case Change.Narrower narrower -> lengths(node, narrower.finishedFrom(), narrower.finishedTo()).put("ends", narrower.to().ends()).put("widthInReedM", narrower.to().inReed().metres());
+      case Change.Narrower narrower -> sections(
+          lengths(node, narrower.finishedFrom(), narrower.finishedTo()).put("ends", narrower.to().ends()).put("widthInReedM", narrower.to().inReed().metres()),
+          narrower.sectionsLost());
       case Change.ShorterPieces shorter -> shorter(node, shorter);
       case Change.ShorterWarp shorter -> lengths(node, shorter.from(), shorter.to());
       case Change.FewerPieces fewer -> node.put("piece", fewer.piece()).put("from", fewer.from()).put("to", fewer.to());
       case Change.OtherYarn other -> standIn(node, other.standIn());
       case Change.Buying buying -> buying(node, buying.purchases());
+    }
+  }
+
+  /** Said only where it is so. */
+  private static void sections(ObjectNode node, boolean lost) {
+    if (lost) {
+      node.put("sectionsLost", true);
     }
   }
 

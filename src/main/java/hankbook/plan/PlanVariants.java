@@ -33,7 +33,7 @@ public final class PlanVariants {
     return withLength(plan, length).withWefts(plan.wefts().stream().map(weft -> weft.withLength(weft.length().map(woven -> scaled(woven, part)))).toList());
   }
 
-  /** With its ends given outright; the width follows. */
+  /** With its ends given outright, and no longer by sections; the width follows. A written order of other ends gives way to their proportion. */
   public static Plan withEnds(Plan plan, int ends) {
     return ordered(plan.withWarp(plan.warp().withEnds(ends)), ends);
   }
@@ -58,7 +58,7 @@ public final class PlanVariants {
     return plan.withWarp(counted.withOrder(recounted(warp.order(), written, OrderEntry.Ends.class), Optional.of(written)));
   }
 
-  /** With another sett to the same width. Ends given outright are given anew, rounded up as ends that a width asks for are. */
+  /** With another sett to the same width. Ends given outright are given anew, rounded up as ends that a width asks for are, or to whole units. */
   public static Plan withSett(Plan plan, Sett sett) {
     Warp old = plan.warp();
     Plan changed = plan.withWarp(old.withSett(sett));
@@ -66,8 +66,8 @@ public final class PlanVariants {
       return reordered(changed);
     }
     BigFraction width = old.sett().widthOf(old.ends().getAsInt() - old.selvedgeEnds());
-    long multiples = Math.ceilDiv(Exact.roundedUp(sett.threadsIn(width)), (long) old.endsMultiple());
-    return withEnds(changed, Math.toIntExact(multiples * old.endsMultiple() + old.selvedgeEnds()));
+    long multiples = Math.ceilDiv(Exact.roundedUp(sett.threadsIn(width)), (long) old.endsStep());
+    return withEnds(changed, Math.toIntExact(multiples * old.endsStep() + old.selvedgeEnds()));
   }
 
   /** With so many of one of its kinds of piece, counted from 0. */
@@ -77,13 +77,12 @@ public final class PlanVariants {
     return plan.withPieces(pieces);
   }
 
-  /** With its longest piece of this length and the others in proportion, to whole millimetres, at least one; the warp is as long as they ask for. */
+  /** With its longest piece of this length and the others in proportion, to whole millimetres, at least one. */
   public static Plan withPieceLength(Plan plan, Length longest) {
     Length before = longestPiece(plan);
     BigFraction part = part(longest, before);
     UnaryOperator<Length> scaled = length -> length.equals(before) ? longest : scaled(length, part);
-    return plan.withPieces(plan.pieces().stream().map(piece -> piece.withLength(scaled.apply(piece.length()))).toList())
-        .withWarp(plan.warp().withLength(Optional.empty()));
+    return plan.withPieces(plan.pieces().stream().map(piece -> piece.withLength(scaled.apply(piece.length()))).toList());
   }
 
   /** With no piece wider than this; the ends follow. */

@@ -3,6 +3,7 @@ package hankbook.plan;
 import hankbook.measure.Length;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -72,6 +73,13 @@ public record Warp(
   /** How many of so many ends the order has to account for: all, or all but the selvedges where these are of their own yarn. */
   int ordered(int total) {
     return selvedge.isPresent() ? total - selvedgeEnds : total;
+  }
+
+  /** By how many ends it is made narrower or wider: whole multiples, and whole units where it is made of them. */
+  public int endsStep() {
+    int unit = sections.map(Sections::endsPerUnit).orElse(1);
+    int shared = BigInteger.valueOf(endsMultiple).gcd(BigInteger.valueOf(unit)).intValueExact();
+    return Math.multiplyExact(endsMultiple / shared, unit);
   }
 
   /** The same warp with other units, which make its ends, in this order. */

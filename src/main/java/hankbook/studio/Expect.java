@@ -21,9 +21,6 @@ import java.util.UUID;
 
 /** Yarn that is ordered and has not come: it is not on the shelf, and no plan can have it yet. */
 public final class Expect {
-  private static final RowsInLedger.Fault NOTHING =
-      new RowsInLedger.Fault(skein -> !skein.holds().isPositive(), "nothing, wanted the length that is ordered, or its weight and grist");
-
   private final Studio studio;
 
   public Expect(Studio studio) {
@@ -56,6 +53,29 @@ public final class Expect {
     return studio.write(session -> order(session, name, rows, due));
   }
 
+  /**
+   * Puts skeins on order, or none. What is on order already, just as it is given, is left there.
+   *
+   * @return how many were not on order before
+   * @throws NotDone if another skein bears one of their codes, or the day is past
+   */
+  public int skeins(List<Skein> skeins, LocalDate due) throws NotDone {
+    refusePast(due);
+    return studio.write(session -> {
+      int fresh = 0;
+      for (Skein skein : skeins) {
+        if (session.skeins().find(skein.code()).isPresent() && !session.skeins().wasEver(skein)) {
+          throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
+        }
+        if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
+          order(session, "by " + due, skein, due);
+          fresh++;
+        }
+      }
+      return fresh;
+    });
+  }
+
   private void refusePast(LocalDate due) throws NotDone {
     if (due.isBefore(studio.today())) {
       throw NotDone.because("Yarn cannot be expected on " + due + ", which is past; give today or a day to come.");
@@ -63,27 +83,35 @@ public final class Expect {
   }
 
   private Ordered order(Session session, String name, List<StockFile.Row> rows, LocalDate due) throws BadInput {
-    RowsInLedger sorted = RowsInLedger.of(session, name, rows, NOTHING);
-    List<Skein> fresh = new ArrayList<>(sorted.unknown());
-    for (Skein skein : sorted.known()) {
-      if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
-        fresh.add(skein);
-      } else if (ExpectedYarn.isOnOrder(session, skein.code())) {
-        session.dues().keep(skein.code(), due, studio.author(), studio.now());
+    List<String> faults = new ArrayList<>();
+    List<Skein> fresh = new ArrayList<>();
+    for (StockFile.Row row : rows) {
+      Optional<Skein> there = session.skeins().find(row.skein().code());
+      if (!Grists.known(session, row.skein()).holds().isPositive()) {
+        faults.add(name + ", row " + row.number() + ", length: found nothing, wanted the length that is ordered, or its weight and grist");
+      } else if (there.isPresent() && !session.skeins().wasEver(row.skein())) {
+        faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
+      } else if (there.isEmpty() || session.balances().ofSkein(row.skein().code()).lengths().isEmpty()) {
+        fresh.add(row.skein());
+      } else if (ExpectedYarn.isOnOrder(session, row.skein().code())) {
+        session.dues().keep(row.skein().code(), due, studio.author(), studio.now());
       }
     }
-    fresh.forEach(skein -> order(session, name, skein, due));
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    fresh.forEach(skein -> order(session, "by " + due + ", from " + name, skein, due));
     return new Ordered(fresh.size(), rows.size() - fresh.size());
   }
 
-  private void order(Session session, String name, Skein skein, LocalDate due) {
+  private void order(Session session, String note, Skein skein, LocalDate due) {
     if (session.skeins().find(skein.code()).isEmpty()) {
       session.skeins().add(skein, studio.now());
     }
-    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), RowsInLedger.withGrist(session, skein).holds());
+    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), Grists.known(session, skein).holds());
     UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
     UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
-    studio.post(session, id, EntryKind.EXPECT, "by " + due + ", from " + name, List.of(transfer));
+    studio.post(session, id, EntryKind.EXPECT, note, List.of(transfer));
     session.dues().keep(skein.code(), due, studio.author(), studio.now());
   }
 
@@ -110,12 +138,28 @@ public final class Expect {
    * @throws NotDone if one of them is not on order
    */
   public Optional<ChainedEntry> arrived(UUID id, List<String> codes) throws NotDone {
+    return arrived(id, codes, SkeinFacts.NONE);
+  }
+
+  /**
+   * Takes skeins that were on order into the house, all of them in one entry, and says of each what is known now that it is here.
+   *
+   * @param facts what they leave open stays as it was ordered; without a day they came today
+   * @throws NotDone if one of them is not on order, or they would have come on a day to come
+   */
+  public Optional<ChainedEntry> arrived(UUID id, List<String> codes, SkeinFacts facts) throws NotDone {
+    facts.refuseWhatIsYetToCome(studio.today());
+    SkeinFacts now = facts.cameOn(studio.today());
     return studio.write(session -> {
       if (session.entries().entry(id).isPresent()) {
         return Optional.empty();
       }
-      List<Transfer> transfers = onOrder(session, codes).stream().map(code -> ExpectedYarn.arrival(session, code)).toList();
-      return studio.post(session, id, EntryKind.RECEIVE, "arrived", transfers);
+      List<Transfer> transfers = new ArrayList<>();
+      for (String code : onOrder(session, codes)) {
+        session.skeins().describe(now.of(session.skeins().find(code).orElseThrow()), studio.author(), studio.now());
+        transfers.add(ExpectedYarn.arrival(session, code));
+      }
+      return studio.post(session, id, EntryKind.RECEIVE, now.received().orElseThrow(), "arrived", transfers);
     });
   }
 

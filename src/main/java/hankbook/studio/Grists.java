@@ -63,6 +63,11 @@ public final class Grists {
     });
   }
 
+  /** A skein with the grist of its yarn as it was weighed, by which its weight is turned into metres. */
+  static Skein known(Session session, Skein skein) {
+    return skein.withSample(session.gristSamples().of(skein.yarn().yarn()));
+  }
+
   private static YarnGrist found(List<YarnGrist> grists, String yarn) throws NotDone {
     return grists.stream()
         .filter(grist -> grist.yarn().equals(yarn.strip()))

@@ -1,6 +1,7 @@
 package hankbook.allot;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hankbook.measure.Length;
 import hankbook.yarn.PackageForm;
@@ -35,6 +36,25 @@ class AllotmentWarningsTest {
     Demand demand = new Demand(10, Length.metres(5), Length.ZERO, Length.metres(5));
     Allotment allotment = new Allotment(List.of(), 10, Length.ZERO, false);
     assertThat(new AllotmentWarnings(YARN, demand, allotment, List.of()).all()).extracting(Warning::code).containsExactly(Warning.Code.UNPROVEN);
+  }
+
+  @Test
+  void thatOthersMayYetCoverItIsSaidOnlyWhereTheMetresAreThere() {
+    Demand demand = new Demand(10, Length.metres(5), Length.ZERO, Length.metres(5));
+    Allotment givenUp = new Allotment(List.of(), 10, Length.ZERO, false);
+    assertThat(new AllotmentWarnings(YARN, demand, givenUp, List.of(skein("A", "7", 49))).all().getFirst().text()).endsWith("others may serve better.");
+    assertThat(new AllotmentWarnings(YARN, demand, givenUp, List.of(skein("A", "7", 50))).all().getFirst().text()).endsWith("and some may yet cover it.");
+  }
+
+  @Test
+  void aWeftOfOneYarnFromTwoLotsIsWarnedOfInItsOwnWords() {
+    List<Skein> skeins = List.of(skein("A", "7", 50), skein("B", "8", 50));
+    Demand demand = new Demand(List.of(), Length.metres(80), false, Length.metres(5), 1);
+    Allotment both = new Allotment(List.of(new Share("A", List.of(), Length.metres(50), ""), new Share("B", List.of(), Length.metres(30), "")), 0, Length.ZERO, true);
+    assertThat(new AllotmentWarnings(YARN, demand, both, skeins).all()).extracting(Warning::code, Warning::text).containsExactly(
+        tuple(Warning.Code.MIXED_LOTS, "Fjara Ash: the weft takes more than one dye lot: 7, 8. Weave them in turn, two picks of each, or change between pieces."));
+    Allotment one = new Allotment(List.of(new Share("A", List.of(), Length.metres(50), "")), 0, Length.ZERO, true);
+    assertThat(new AllotmentWarnings(YARN, demand, one, skeins).all()).isEmpty();
   }
 
   private static List<String> texts(int threads, int ends, Skein... skeins) {

@@ -81,7 +81,7 @@ class FitProperties {
     while (steps < lever.asked() && !PlanCheck.isShort(lever.plan().apply(steps), stock, Judgement.DEFAULT)) {
       steps++;
     }
-    return steps > lever.least() ? OptionalLong.of(steps - 1) : OptionalLong.empty();
+    return steps > lever.least() && PlanCheck.isShort(lever.plan().apply(lever.asked()), stock, Judgement.DEFAULT) ? OptionalLong.of(steps - 1) : OptionalLong.empty();
   }
 
   @Property(tries = 25)

@@ -43,7 +43,7 @@ final class OneStepMore {
   private void mostEnds(Fit fit) {
     covered(fit.mostEnds() > 0, () -> PlanVariants.withEnds(plan, fit.mostEnds()));
     int from = fit.mostEnds() > 0 ? fit.mostEnds() : plan.warp().selvedgeEnds();
-    isShort(PlanVariants.withEnds(plan, from + plan.warp().endsMultiple()));
+    isShort(PlanVariants.withEnds(plan, from + plan.warp().endsStep()));
   }
 
   private void closestSett(Fit fit) {

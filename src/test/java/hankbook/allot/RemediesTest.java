@@ -155,6 +155,54 @@ class RemediesTest {
     assertThat(standIns(GIVEN, gold + "G2,Gorse,Plum,#5b2a4a,wool,tex 100,skein,999 m,no,,\n").getFirst().covers()).isFalse();
   }
 
+  @Test
+  void aWarpLengthThatIsGivenIsNotDroppedForShorterPieces() throws BadInput {
+    // 100 ends of 6 m of which 598 m are there: pieces of 99 cm would not need less while the warp is 6 m.
+    String given = SCARVES.replace("\"order\"", "\"length\": \"6 m\", \"order\"");
+    String stock = PLENTY + "G1,Gorse,Gold,,wool,tex 100,skein,598 m,yes,,\n";
+    assertThat(words(given, stock)).containsExactly(
+        "Wind a warp of 5.98 m instead of 6 m.",
+        "Open the sett to 9.5/cm from 10/cm: 95 ends to the same width.",
+        "Weave 9.5 cm wide instead of 10 cm: 95 ends, 9.5 cm in the reed, instead of 100, 10 cm.");
+    assertThat(fit(given, stock).longestPiece()).isEmpty();
+  }
+
+  @Test
+  void whatDoesNotFallShortAsAskedIsNoRemedy() {
+    assertThat(Largest.under(5, 1, steps -> true)).isEmpty();
+    assertThat(Largest.under(5, 1, steps -> steps < 4)).hasValue(3);
+  }
+
+  @Test
+  void aWarpOfUnitsIsCutByWholeUnitsAndSaysThatItsSectionsAreLost() throws BadInput {
+    // 25 units of 4 ends are 100 of 10 m; 950 m hold 95, which are 23 units of 4 and 3 ends more.
+    String units = GIVEN.replace("\"ends\": 100,", "\"endsPerUnit\": 4, \"sections\": [{\"units\": 5}, {\"repeats\": 2, \"units\": 10}],")
+        .replace("\"ends\": 75", "\"share\": 1").replace(", {\"yarn\": \"Gorse\", \"colour\": \"Plum\", \"ends\": 25}", "");
+    String stock = PLENTY + "G1,Gorse,Gold,,wool,tex 100,skein,950 m,yes,,\n";
+    assertThat(words(units, stock)).containsExactly(
+        "Wind a warp of 9.5 m instead of 10 m.",
+        "Weave 9.2 cm wide instead of 10 cm: 92 ends, 9.2 cm in the reed, instead of 100, 10 cm; the sections become a plain count of ends.",
+        "Open the sett to 9/cm from 10/cm: 92 ends to the same width; the sections become a plain count of ends.");
+    assertThat(fit(units, stock).mostEnds()).isEqualTo(92);
+    assertThat(fit(units, stock).closestSett()).hasToString("Optional[9/cm]");
+  }
+
+  @Test
+  void aWrittenOrderHasItsMostEndsInWholeRepeatsAndNoOtherSett() throws BadInput {
+    // 10 repeats of 8 and 2 ends, 10 m each: 650 m of Gold hold 8 of them, 80 ends.
+    String written = GIVEN.replace("\"order\"", "\"succession\": \"10 x (8 G, 2 P)\", \"order\"").replace("\"ends\": 75", "\"mark\": \"G\"").replace("\"ends\": 25", "\"mark\": \"P\"");
+    String stock = PLENTY + "G1,Gorse,Gold,,wool,tex 100,skein,650 m,yes,,\nG2,Gorse,Plum,,wool,tex 100,skein,300 m,yes,,\n";
+    assertThat(fit(written, stock).mostEnds()).isEqualTo(80);
+    assertThat(fit(written, stock).closestSett()).isEmpty();
+    String once = written.replace("10 x (8 G, 2 P)", "80 G, 20 P");
+    assertThat(fit(once, stock).mostEnds()).isZero();
+    assertThat(fit(once, stock.replace("650", "800")).mostEnds()).isEqualTo(100);
+  }
+
+  private static Fit fit(String plan, String rows) throws BadInput {
+    return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows));
+  }
+
   private static List<StandIn> standIns(String plan, String rows) throws BadInput {
     return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows)).standIns();
   }
