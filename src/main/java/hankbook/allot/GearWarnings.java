@@ -41,7 +41,7 @@ public final class GearWarnings {
     List<Warning> warnings = new ArrayList<>();
     Optional<String> name = plan.dressing().loom();
     Optional<Loom> loom = name.flatMap(gear::loom);
-    if (name.isPresent() && loom.isEmpty()) {
+    if (name.isPresent() && loom.isEmpty() && gear.isKnown()) {
       String known = gear.looms().isEmpty() ? "loom add enters it." : "there are " + gear.looms().stream().map(Loom::name).collect(Collectors.joining(", ")) + ".";
       warnings.add(Warning.ofGear(Warning.Code.UNKNOWN_GEAR, "No loom " + name.get() + " is in the ledger; " + known));
     }

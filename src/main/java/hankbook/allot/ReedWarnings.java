@@ -27,7 +27,7 @@ record ReedWarnings(Plan plan, Yardage yardage, Gear gear, BigFraction tolerance
     List<Warning> warnings = new ArrayList<>();
     Optional<String> said = plan.dressing().reed();
     Optional<Reed> owned = said.flatMap(text -> gear.reed(text, inReed()));
-    if (said.isPresent() && owned.isEmpty() && (!gear.reeds().isEmpty() || Reed.outright(said.get()).isEmpty())) {
+    if (gear.isKnown() && said.isPresent() && owned.isEmpty() && (!gear.reeds().isEmpty() || Reed.outright(said.get()).isEmpty())) {
       String known = gear.reeds().isEmpty() ? "reed add enters it." : "there are " + gear.reeds().stream().map(Reed::name).collect(Collectors.joining(", ")) + ".";
       warnings.add(Warning.ofGear(Warning.Code.UNKNOWN_GEAR, "No reed " + said.get() + " is in the ledger; " + known));
     }

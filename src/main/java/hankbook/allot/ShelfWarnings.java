@@ -23,8 +23,7 @@ final class ShelfWarnings {
     }
     for (Skein skein : skeins) {
       if (!skein.isMeasured()) {
-        String text = yarn + ": skein " + skein.code() + " has no length, nor a weight with a grist; it counts as nothing. Weigh or measure it.";
-        warnings.add(new Warning(Warning.Code.UNMEASURED, yarn, text));
+        warnings.add(new Warning(Warning.Code.UNMEASURED, yarn, yarn + ": skein " + skein.code() + " " + unmeasured(skein)));
       }
       if (skein.turnsDisagree()) {
         warnings.add(new Warning(Warning.Code.TURNS_DISAGREE, yarn, yarn + ": skein " + skein.code() + " " + turns(skein)));
@@ -37,6 +36,12 @@ final class ShelfWarnings {
     }
     gristDisagrees(yarn, skeins).ifPresent(warnings::add);
     return warnings;
+  }
+
+  private static String unmeasured(Skein skein) {
+    return skein.weighing().isPresent()
+        ? "was weighed when no grist of it was known; it counts as nothing. Where its grist is known by now, weigh it again and recount it, else measure it."
+        : "has no length, nor a weight with a grist; it counts as nothing. Weigh or measure it.";
   }
 
   private static String turns(Skein skein) {

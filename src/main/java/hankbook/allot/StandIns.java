@@ -1,7 +1,7 @@
 package hankbook.allot;
 
+import hankbook.measure.Grist;
 import hankbook.measure.Length;
-import hankbook.measure.YarnNumber;
 import hankbook.plan.Need;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanVariants;
@@ -55,9 +55,9 @@ public final class StandIns {
   }
 
   /** What the shelf tells of a yarn, be it by another colour of it. */
-  private record Facts(YarnColour yarn, Optional<YarnNumber> grist, String fibre, Optional<Colour> colour) {
+  private record Facts(YarnColour yarn, Optional<Grist> grist, String fibre, Optional<Colour> colour) {
     Optional<BigFraction> heavierThan(Facts other) {
-      return grist.flatMap(mine -> other.grist.map(its -> mine.grist().tex().divide(its.grist().tex()).subtract(1)));
+      return grist.flatMap(mine -> other.grist.map(its -> mine.tex().divide(its.tex()).subtract(1)));
     }
   }
 
@@ -67,7 +67,7 @@ public final class StandIns {
     stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).forEach(known::add);
     return new Facts(
         yarn,
-        known.stream().flatMap(skein -> skein.grist().stream()).findFirst(),
+        known.stream().flatMap(skein -> skein.knownGrist().stream()).findFirst(),
         known.stream().map(Skein::fibre).filter(fibre -> !fibre.isEmpty()).findFirst().orElse(""),
         own.stream().map(Skein::hex).filter(hex -> !hex.isEmpty()).findFirst().map(Colour::ofHex));
   }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 final class AuditCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       AuditLedger.Audited audited = new AuditLedger(studio).audit();
       out().println(ledger().json() ? LedgerJson.audited(audited) : LedgerReport.audited(audited));
       return audited.audit().isClean() ? ExitCode.DONE : ExitCode.FAULT;

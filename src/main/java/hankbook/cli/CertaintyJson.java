@@ -35,6 +35,8 @@ final class CertaintyJson {
       grist.sample().ifPresentOrElse(sample -> sample(node.putObject("sample"), sample), () -> node.putNull("sample"));
       ArrayNode recount = node.putArray("recount");
       grist.toRecount().stream().map(Skein::code).forEach(recount::add);
+      ArrayNode unmeasured = node.putArray("unmeasured");
+      grist.unmeasured().forEach(skein -> unmeasured.addObject().put("skein", skein.code()).put("lengthM", skein.holds().metres()));
     }
     return JsonText.of(root);
   }

@@ -9,6 +9,7 @@ import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.measure.Percentage;
 import hankbook.studio.YarnGrist;
+import hankbook.yarn.GristSample;
 import hankbook.yarn.Kept;
 import hankbook.yarn.Skein;
 import java.util.ArrayList;
@@ -52,9 +53,12 @@ final class CertaintyReport {
       lines.add(grist.yarn() + (grist.numbers().isEmpty() ? " has no grist: neither a yarn number nor a sample that was weighed." : " is " + numbers(grist) + " by its yarn number, " + tex(grist) + " tex; no sample of it rules."));
       return String.join(System.lineSeparator(), lines);
     }
-    var sample = grist.sample().get();
+    GristSample sample = grist.sample().get();
     lines.add(grist.yarn() + " is " + sample.grist() + " ± " + percent(sample.uncertainty()) + ", by " + sample.length() + " that weighed " + sample.mass() + ".");
     grist.numbers().forEach(number -> lines.add(against(sample.grist(), number.toString(), number.grist())));
+    grist.unmeasured().forEach(skein -> lines.add(
+        skein.code() + " (" + skein.yarn().colour() + ") was weighed when no grist was known and counts as nothing; it would be " + skein.holds().print(LengthUnit.METRE, 1)
+            + ": recount it by weight."));
     if (!grist.toRecount().isEmpty()) {
       lines.add("The ledger's metres stay as they are until you recount. By this grist, what was weighed came to:");
       grist.toRecount().forEach(skein -> lines.add(toRecount(skein)));

@@ -31,9 +31,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private String page(Answer answer, boolean json) {
     if (json) {
-      return answer.counted().isEmpty()
-          ? AnswerFile.write(answer.check(), answer.stock())
-          : AnswerFile.write(answer.check(), answer.stock(), answer.dues());
+      return AnswerFile.write(answer.check(), answer.stock(), answer.dues());
     }
     String page = CheckReport.of(answer.check());
     return why ? page + System.lineSeparator() + CheckReport.why(answer.check()) : page;

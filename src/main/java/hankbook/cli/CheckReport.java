@@ -67,7 +67,7 @@ final class CheckReport {
       lines.add("");
       lines.add(cover.yarn() + ": ± " + metres(cover.uncertainty()) + ", as the root of the squares of");
       cover.doubt().parts().forEach(part -> lines.add(String.format(Locale.ROOT, "  %11s  %s", metres(part.error()), part.words())));
-      lines.add("  Risk of running short: " + cover.chance().words() + String.format(Locale.ROOT, " (%.1f %%).", cover.risk() * 100));
+      lines.add("  Risk of running short: " + cover.chance().words() + String.format(Locale.ROOT, " (%.1f %%).", cover.chance().chance() * 100));
     }
     return String.join(System.lineSeparator(), lines);
   }

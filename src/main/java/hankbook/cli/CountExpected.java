@@ -27,6 +27,6 @@ final class CountExpected {
     if (by != null && !counted) {
       throw new BadInput("--by: found a day without --count-expected, wanted both, since yarn on order counts only where you say so");
     }
-    return by != null ? new ExpectedBy(Day.of(by)) : counted ? ExpectedBy.ANY_DAY : ExpectedBy.NOTHING;
+    return by != null ? new ExpectedBy(Day.of("--by", by)) : counted ? ExpectedBy.ANY_DAY : ExpectedBy.NOTHING;
   }
 }

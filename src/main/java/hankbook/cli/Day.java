@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -12,11 +13,15 @@ final class Day {
   private Day() {}
 
   /**
-   * Reads a day.
+   * Reads a day that an option gives.
    *
-   * @throws Unreadable if it is none
+   * @throws BadInput if it is none
    */
-  static LocalDate of(String text) {
+  static LocalDate of(String option, String text) throws BadInput {
+    return Typed.read(option, text, Day::read);
+  }
+
+  private static LocalDate read(String text) {
     String stripped = text.strip();
     try {
       if (FOUR_DIGIT_YEAR.matcher(stripped).matches()) {

@@ -29,7 +29,7 @@ final class DescribeCommand extends LedgerCommand {
     if (!facts.saySomething()) {
       throw new BadInput("describe " + String.join(" ", codes) + ": found nothing to say, wanted --lot, --location, --cost or --on");
     }
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       int changed = new Describe(studio).skeins(codes, facts);
       out().println(ledger().json() ? ExpectedJson.changed(changed) : LedgerReport.described(changed));
       return ExitCode.DONE;

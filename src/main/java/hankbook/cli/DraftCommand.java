@@ -87,7 +87,7 @@ final class DraftCommand extends LedgerCommand {
       BringInDraft.write(begun, out);
       return say(preview, begun, yarns, shelf);
     }
-    return ledger().writing(studio -> {
+    return ledger().inExistingOrNew(studio -> {
       new BringInDraft(studio).keep(begun);
       return say(preview, begun, yarns, shelf);
     });
@@ -106,7 +106,7 @@ final class DraftCommand extends LedgerCommand {
     }
     List<Skein> skeins = new ArrayList<>();
     if (ledger().isThere() || !ledger().address().isEmpty()) {
-      ledger().reading(studio -> {
+      ledger().inExisting(studio -> {
         new Shelf(studio).skeins().forEach(held -> skeins.add(held.skein()));
         return ExitCode.DONE;
       });

@@ -23,8 +23,8 @@ final class ExpectAddCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    LocalDate due = Day.of(by);
-    return ledger().writing(studio -> {
+    LocalDate due = Day.of("--by", by);
+    return ledger().inExistingOrNew(studio -> {
       Expect.Ordered ordered = new Expect(studio).file(file.toString(), TextFile.read(file), due);
       out().println(ledger().json() ? ExpectedJson.ordered(ordered) : ExpectedReport.ordered(ordered, due));
       return ExitCode.DONE;

@@ -23,8 +23,8 @@ final class ExpectDueCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    LocalDate due = Day.of(by);
-    return ledger().reading(studio -> {
+    LocalDate due = Day.of("--by", by);
+    return ledger().inExisting(studio -> {
       int changed = new Expect(studio).due(codes, due);
       out().println(ledger().json() ? ExpectedJson.changed(changed) : ExpectedReport.changed(changed, due));
       return ExitCode.DONE;

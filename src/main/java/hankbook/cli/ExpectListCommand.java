@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 final class ExpectListCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<ExpectedSkein> expected = new Expect(studio).all();
       out().println(ledger().json() ? ExpectedJson.list(expected, studio.today()) : ExpectedReport.list(expected, studio.today()));
       return ExitCode.DONE;

@@ -28,6 +28,6 @@ final class FitCommand implements Callable<Integer> {
 
   private static String page(Answer answer, boolean json) throws BadInput {
     Fit fit = answer.fit();
-    return json ? AnswerFile.write(answer.check(), fit, answer.stock()) : FitReport.of(answer.check(), fit);
+    return json ? AnswerFile.write(answer.check(), fit, answer.stock(), answer.dues()) : FitReport.of(answer.check(), fit);
   }
 }

@@ -52,11 +52,12 @@ final class GristCommand extends LedgerCommand {
     @Option(names = "--within", paramLabel = "LENGTH", description = "How far the length may be off; without it, half a hundredth.")
     private String within;
 
-    GristSample read() {
-      Length measured = Length.parse(length);
-      Mass weighed = Mass.parse(mass);
-      Mass step = division == null ? Mass.lastDigit(mass) : Mass.parse(division);
-      return new GristSample(measured, weighed, step, within == null ? GristSample.usuallyWithin(measured) : Length.parse(within));
+    GristSample read() throws BadInput {
+      Length measured = Typed.read("--length", length, Length::parse);
+      Mass weighed = Typed.read("--mass", mass, Mass::parse);
+      Mass step = division == null ? Mass.lastDigit(mass) : Typed.read("--division", division, Mass::parse);
+      Length off = within == null ? GristSample.usuallyWithin(measured) : Typed.read("--within", within, Length::parse);
+      return Typed.read("grist", mass, _ -> new GristSample(measured, weighed, step, off));
     }
   }
 
@@ -65,14 +66,14 @@ final class GristCommand extends LedgerCommand {
     if (yarn == null && change != null) {
       throw new BadInput("grist: found no yarn, wanted the name of the one that was weighed");
     }
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<YarnGrist> grists = yarn == null ? new Grists(studio).all() : List.of(one(studio));
       out().println(ledger().json() ? CertaintyJson.grists(grists) : yarn == null ? CertaintyReport.grists(grists) : CertaintyReport.grist(grists.getFirst()));
       return ExitCode.DONE;
     });
   }
 
-  private YarnGrist one(Studio studio) throws NotDone {
+  private YarnGrist one(Studio studio) throws BadInput, NotDone {
     Grists grists = new Grists(studio);
     if (change == null) {
       return grists.of(yarn);

@@ -22,7 +22,7 @@ final class JournalCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<JournalEntry> all = new Journal(studio).newestFirst().stream().filter(entry -> code == null || entry.moves(code)).toList();
       List<JournalEntry> entries = most > 0 ? all.subList(0, Math.min(most, all.size())) : all;
       out().println(ledger().json() ? LedgerJson.journal(entries) : LedgerReport.journal(entries, all.size()));

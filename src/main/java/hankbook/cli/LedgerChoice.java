@@ -53,7 +53,7 @@ final class LedgerChoice {
 
   /** Enters something in a ledger that is there already, and says what. */
   int entering(PrintWriter out, Act act) throws BadInput, NotDone, LedgerUnavailable {
-    return reading(studio -> {
+    return inExisting(studio -> {
       List<ChainedEntry> entered = act.in(studio);
       out.println(json ? LedgerJson.entered(entered) : LedgerReport.entered(entered));
       return ExitCode.DONE;
@@ -61,19 +61,19 @@ final class LedgerChoice {
   }
 
   /** Works in the ledger, which is made where there is none. */
-  int writing(Work work) throws BadInput, NotDone, LedgerUnavailable {
+  int inExistingOrNew(Work work) throws BadInput, NotDone, LedgerUnavailable {
     try (Studio studio = Studio.open(chosen(), author())) {
       return work.in(studio);
     }
   }
 
   /** Works in a ledger that is there already: one made by a slip in its name would only look empty. */
-  int reading(Work work) throws BadInput, NotDone, LedgerUnavailable {
+  int inExisting(Work work) throws BadInput, NotDone, LedgerUnavailable {
     LedgerAddress chosen = chosen();
     if (!chosen.isThere()) {
       throw new BadInput(chosen.text() + ": found no ledger here, wanted one that receive or plan add has made");
     }
-    return writing(work);
+    return inExistingOrNew(work);
   }
 
   private LedgerAddress chosen() {

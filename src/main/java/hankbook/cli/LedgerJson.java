@@ -61,10 +61,14 @@ final class LedgerJson {
   }
 
   static String entered(List<ChainedEntry> entries) {
+    return JsonText.of(node(entries));
+  }
+
+  static ObjectNode node(List<ChainedEntry> entries) {
     ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("entries");
     entries.forEach(entry -> entry(array.addObject(), entry));
-    return JsonText.of(root);
+    return root;
   }
 
   static String journal(List<JournalEntry> entries) {

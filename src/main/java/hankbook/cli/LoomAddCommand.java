@@ -34,7 +34,7 @@ final class LoomAddCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     Loom loom = new Loom(name, Typed.read("--width", width, Length::parse), Typed.read("--waste", waste, Length::parse), shafts);
-    return ledger().writing(studio -> {
+    return ledger().inExistingOrNew(studio -> {
       new Looms(studio).add(loom, replace);
       out().println(ledger().json() ? GearJson.looms(List.of(loom)) : "Entered the loom " + loom.name() + ".");
       return ExitCode.DONE;

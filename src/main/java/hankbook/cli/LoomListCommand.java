@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 final class LoomListCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<Loom> looms = new Looms(studio).all();
       out().println(ledger().json() ? GearJson.looms(looms) : GearReport.looms(looms));
       return ExitCode.DONE;

@@ -17,7 +17,7 @@ final class LoomPutAwayCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       new Looms(studio).putAway(name);
       out().println(ledger().json() ? GearJson.putAway("loom", name) : "Put the loom " + name + " away.");
       return ExitCode.DONE;

@@ -26,6 +26,6 @@ final class PartWithCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().entering(out(), studio -> new PartWith(studio).skein(UUID.randomUUID(), code, Length.parse(length), note).stream().toList());
+    return ledger().entering(out(), studio -> new PartWith(studio).skein(UUID.randomUUID(), code, Typed.read("LENGTH", length, Length::parse), note).stream().toList());
   }
 }

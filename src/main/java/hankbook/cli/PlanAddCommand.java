@@ -23,7 +23,7 @@ final class PlanAddCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().writing(studio -> {
+    return ledger().inExistingOrNew(studio -> {
       String name = new Plans(studio).add(file.toString(), TextFile.read(file), replace);
       out().println(ledger().json() ? LedgerJson.kept(name) : "Kept the plan " + name + ".");
       return ExitCode.DONE;

@@ -45,7 +45,7 @@ final class PlanAndStock {
     if (plan.endsWith(".json") && Files.exists(Path.of(plan))) {
       throw new BadInput(plan + ": found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name");
     }
-    return ledger.reading(studio -> print(out, page, new CheckPlan(studio).named(plan, by)));
+    return ledger.inExisting(studio -> print(out, page, new CheckPlan(studio).named(plan, by)));
   }
 
   private int print(PrintWriter out, Page page, Answer answer) throws BadInput {

@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 final class PlanListCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<PlanStanding> standings = new PlanStandings(studio).all();
       out().println(ledger().json() ? LedgerJson.plans(standings) : LedgerReport.plans(standings));
       return ExitCode.DONE;

@@ -17,7 +17,7 @@ final class PlanPutAwayCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       new Plans(studio).putAway(plan);
       out().println(ledger().json() ? LedgerJson.kept(plan) : "Put the plan " + plan + " away.");
       return ExitCode.DONE;

@@ -40,7 +40,7 @@ final class PlanQueueCommand extends LedgerCommand {
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     ExpectedBy by = expected.expectedBy();
     Optional<PlanMove> move = move();
-    return ledger().reading(studio -> move.isPresent() ? compare(studio, move.get(), by) : print(new QueuePlans(studio).all(by), Optional.empty()));
+    return ledger().inExisting(studio -> move.isPresent() ? compare(studio, move.get(), by) : print(new QueuePlans(studio).all(by), Optional.empty()));
   }
 
   private Optional<PlanMove> move() throws BadInput {

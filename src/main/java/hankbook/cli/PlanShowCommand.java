@@ -18,7 +18,7 @@ final class PlanShowCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       String text = new Plans(studio).text(plan).orElseThrow(() -> CheckPlan.noSuchPlan(plan));
       out().println(text.stripTrailing());
       return ExitCode.DONE;

@@ -42,7 +42,7 @@ final class QueueReport {
         QueuedPlan.Claim claim = plan.claims().get(i);
         table.row(
             i == 0 ? Integer.toString(turn) : "", i == 0 ? plan.name() : "", claim.yarn().toString(), metres(claim.need()), metres(claim.free()), lack(claim.lack()),
-            claim.verdict().name());
+            claim.verdict().name() + (plan.stands() == QueuedPlan.Stands.ON_THE_LOOM ? ", on the loom" : ""));
       }
     }
     return table.lines();

@@ -19,7 +19,7 @@ final class ReceiveCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().writing(studio -> {
+    return ledger().inExistingOrNew(studio -> {
       Receive.Delivery delivery = new Receive(studio).file(file.toString(), TextFile.read(file));
       out().println(ledger().json() ? LedgerJson.delivery(delivery) : LedgerReport.delivery(delivery));
       return ExitCode.DONE;

@@ -8,9 +8,11 @@ import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
+import hankbook.studio.FarOff;
 import hankbook.studio.Recount;
 import hankbook.yarn.Turns;
 import hankbook.yarn.Weighing;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.NullUnmarked;
@@ -58,8 +60,11 @@ final class RecountCommand extends LedgerCommand {
     @Option(names = "--regain", paramLabel = "PERCENTAGE", description = "The moisture in the yarn, of its dry mass, such as '12 %%'; without it, the standard one.")
     private String regain;
 
-    Weighing read() {
-      return new Weighing(Mass.parse(gross), Mass.parse(tare), Optional.ofNullable(regain).map(Percentage::parse));
+    Weighing read() throws BadInput {
+      Mass laden = Typed.read("--gross", gross, Mass::parse);
+      Mass empty = Typed.read("--tare", tare, Mass::parse);
+      Optional<Percentage> moisture = regain == null ? Optional.empty() : Optional.of(Typed.read("--regain", regain, Percentage::parse));
+      return Typed.read("--gross and --tare", tare, _ -> new Weighing(laden, empty, moisture));
     }
   }
 
@@ -70,6 +75,12 @@ final class RecountCommand extends LedgerCommand {
 
     @Option(names = "--reel", required = true, paramLabel = "LENGTH", description = "The reel's circumference, such as '2 m'.")
     private String reel;
+
+    Turns read() throws BadInput {
+      int count = Typed.read("--turns", turns, Arithmetic::count);
+      Length circumference = Typed.read("--reel", reel, Length::parse);
+      return Typed.read("--turns and --reel", turns, _ -> new Turns(count, circumference));
+    }
   }
 
   @Override
@@ -77,16 +88,23 @@ final class RecountCommand extends LedgerCommand {
     if ((found == null) == (how == null)) {
       throw new BadInput("recount " + code + ": found " + (how == null ? "no measurement" : "two measurements") + ", wanted a length, or --gross and --tare, or --turns and --reel");
     }
-    return ledger().entering(out(), studio -> measured(new Recount(studio)).stream().toList());
+    return ledger().inExisting(studio -> {
+      Recount recount = new Recount(studio);
+      Optional<ChainedEntry> entered = measured(recount);
+      Optional<FarOff> farOff = entered.flatMap(recount::farOff);
+      List<ChainedEntry> entries = entered.stream().toList();
+      out().println(ledger().json() ? RecountReport.json(entries, farOff) : RecountReport.page(entries, farOff));
+      return ExitCode.DONE;
+    });
   }
 
-  private Optional<ChainedEntry> measured(Recount recount) throws NotDone {
+  private Optional<ChainedEntry> measured(Recount recount) throws BadInput, NotDone {
     UUID id = UUID.randomUUID();
     if (how == null) {
-      return recount.skein(id, code, Length.parse(found), note);
+      return recount.skein(id, code, Typed.read("LENGTH", found, Length::parse), note);
     } else if (how.balance != null) {
       return recount.weighed(id, code, how.balance.read(), note);
     }
-    return recount.counted(id, code, new Turns(Arithmetic.count(how.reel.turns), Length.parse(how.reel.reel)), note);
+    return recount.counted(id, code, how.reel.read(), note);
   }
 }

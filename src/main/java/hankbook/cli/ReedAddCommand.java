@@ -35,7 +35,7 @@ final class ReedAddCommand extends LedgerCommand {
     Sett read = Typed.read("DENTS", dents, Reed::dents);
     Optional<Length> wide = width == null ? Optional.empty() : Optional.of(Typed.read("--width", width, Length::parse));
     Reed reed = new Reed(name == null ? read.toString() : name, read, wide);
-    return ledger().writing(studio -> {
+    return ledger().inExistingOrNew(studio -> {
       new Reeds(studio).add(reed, replace);
       out().println(ledger().json() ? GearJson.reeds(List.of(reed)) : "Entered the reed " + reed.name() + ".");
       return ExitCode.DONE;

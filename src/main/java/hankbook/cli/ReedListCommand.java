@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 final class ReedListCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       List<Reed> reeds = new Reeds(studio).all();
       out().println(ledger().json() ? GearJson.reeds(reeds) : GearReport.reeds(reeds));
       return ExitCode.DONE;

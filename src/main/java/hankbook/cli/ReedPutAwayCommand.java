@@ -17,7 +17,7 @@ final class ReedPutAwayCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       new Reeds(studio).putAway(name);
       out().println(ledger().json() ? GearJson.putAway("reed", name) : "Put the reed " + name + " away.");
       return ExitCode.DONE;

@@ -27,7 +27,7 @@ final class ResleyCommand extends LedgerCommand {
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     Sett wanted = Typed.read("SETT", sett, Sett::parse);
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       Resley resley = new Resley(studio);
       SettChange change = keep ? resley.keep(plan, wanted) : resley.tried(plan, wanted);
       out().println(ledger().json() ? GearJson.resleyed(plan, change, keep) : GearReport.resleyed(plan, change, keep));

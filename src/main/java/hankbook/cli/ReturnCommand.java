@@ -25,6 +25,6 @@ final class ReturnCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().entering(out(), studio -> new Return(studio).skein(UUID.randomUUID(), plan, code, Length.parse(length)).stream().toList());
+    return ledger().entering(out(), studio -> new Return(studio).skein(UUID.randomUUID(), plan, code, Typed.read("LENGTH", length, Length::parse)).stream().toList());
   }
 }

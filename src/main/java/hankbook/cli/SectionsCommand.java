@@ -43,7 +43,7 @@ final class SectionsCommand extends LedgerCommand {
     if (plan.endsWith(".json")) {
       return print(PlanFile.read(plan, TextFile.read(Path.of(plan))));
     }
-    return ledger().reading(studio -> print(PlanSections.plan(studio, plan)));
+    return ledger().inExisting(studio -> print(PlanSections.plan(studio, plan)));
   }
 
   private int print(Plan read) throws BadInput {

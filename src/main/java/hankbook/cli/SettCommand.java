@@ -38,13 +38,13 @@ final class SettCommand implements Callable<Integer> {
   @Option(names = "--parts", paramLabel = "A:B", description = "How many of each kind of end, such as 2:1; without it, as many of each.")
   private String parts;
 
-  @Option(names = "--weave", paramLabel = "WEAVE", defaultValue = "plain", description = "Such as plain, '2/2 twill', '5-end satin' or '4 ends, 2 intersections'.")
+  @Option(names = "--weave", paramLabel = "WEAVE", description = "Such as plain, '2/2 twill', '5-end satin' or '4 ends, 2 intersections'; without it, plain.")
   private String weave;
 
-  @Option(names = "--k", paramLabel = "K", defaultValue = "0.9", description = "0.9 for worsted and other firm yarn, 0.84 for soft woollen.")
+  @Option(names = "--k", paramLabel = "K", description = "0.84 for soft woollen; without it, 0.9, for worsted and other firm yarn.")
   private String factor;
 
-  @Option(names = "--part", paramLabel = "PART", defaultValue = "3/4", description = "Which part of the fullest sett is worked with.")
+  @Option(names = "--part", paramLabel = "PART", description = "Which part of the fullest sett is worked with; without it, 3/4.")
   private String part;
 
   @Option(names = "--reed", paramLabel = "DENTS", description = "A reed to sley it in, such as 12/in; may be given again.")
@@ -58,9 +58,10 @@ final class SettCommand implements Callable<Integer> {
   @Override
   public Integer call() throws BadInput {
     List<Diameters.Kind> kinds = kinds();
-    Diameters diameters = Typed.read("--k", factor, text -> Diameters.of(kinds, Arithmetic.number(text)));
-    Weave woven = Typed.read("--weave", weave, Weave::parse);
-    SettAdvice advice = Typed.read("--part", part, text -> new SettAdvice(diameters, woven, Arithmetic.number(text)));
+    Diameters diameters = factor == null ? Diameters.of(kinds, Diameters.FIRM) : Typed.read("--k", factor, text -> Diameters.of(kinds, Arithmetic.number(text)));
+    Weave woven = weave == null ? Weave.PLAIN : Typed.read("--weave", weave, Weave::parse);
+    SettAdvice advice =
+        part == null ? new SettAdvice(diameters, woven, SettAdvice.THREE_QUARTERS) : Typed.read("--part", part, text -> new SettAdvice(diameters, woven, Arithmetic.number(text)));
     List<SleyChoice> choices = choices(advice);
     spec.commandLine().getOut().println(json ? GearJson.advice(advice, choices) : SettReport.advice(advice, choices));
     return ExitCode.DONE;

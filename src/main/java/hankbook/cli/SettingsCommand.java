@@ -8,6 +8,7 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import hankbook.studio.Settings;
 import org.jspecify.annotations.NullUnmarked;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -23,16 +24,17 @@ final class SettingsCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    Optional<Setting> setting = key == null ? Optional.empty() : Optional.of(Typed.read("KEY", key, Setting::named));
+    return ledger().inExisting(studio -> {
       Settings settings = new Settings(studio);
-      Judgement judgement = value == null ? settings.judgement() : set(settings);
-      out().println(ledger().json() ? CertaintyJson.settings(judgement) : key == null ? CertaintyReport.settings(judgement) : CertaintyReport.setting(Setting.named(key), judgement));
+      Judgement judgement = setting.isPresent() && value != null ? set(settings, setting.get()) : settings.judgement();
+      out().println(
+          ledger().json() ? CertaintyJson.settings(judgement) : setting.map(one -> CertaintyReport.setting(one, judgement)).orElseGet(() -> CertaintyReport.settings(judgement)));
       return ExitCode.DONE;
     });
   }
 
-  private Judgement set(Settings settings) throws BadInput, NotDone {
-    Setting setting = Setting.named(key);
+  private Judgement set(Settings settings, Setting setting) throws BadInput, NotDone {
     try {
       return settings.set(setting, value.equals("default") ? setting.standard() : value);
     } catch (Unreadable unreadable) {

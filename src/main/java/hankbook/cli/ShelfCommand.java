@@ -26,7 +26,7 @@ final class ShelfCommand extends LedgerCommand {
 
   @Override
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
-    return ledger().reading(studio -> {
+    return ledger().inExisting(studio -> {
       Shelf shelf = new Shelf(studio);
       List<ShelfSkein> skeins =
           (all ? shelf.everySkein() : shelf.skeins()).stream().filter(skein -> skein.mentions(String.join(" ", words))).toList();

@@ -48,7 +48,7 @@ final class SleyCommand extends LedgerCommand {
     if (plan.endsWith(".json")) {
       return print(SleyPlan.of(plan, PlanFile.read(plan, TextFile.read(Path.of(plan))), Gear.UNKNOWN, Judgement.DEFAULT, wish));
     }
-    return ledger().reading(studio -> print(SleyPlan.named(studio, plan, wish)));
+    return ledger().inExisting(studio -> print(SleyPlan.named(studio, plan, wish)));
   }
 
   private int print(SleyPlan.Sleyed sleyed) {

@@ -27,6 +27,6 @@ final class Told {
         Optional.ofNullable(lot),
         Optional.ofNullable(location),
         cost == null ? Optional.empty() : Optional.of(Typed.read("--cost", cost, StockFile::money)),
-        day == null ? Optional.empty() : Optional.of(Typed.read("--on", day, Day::of)));
+        day == null ? Optional.empty() : Optional.of(Day.of("--on", day)));
   }
 }

@@ -48,6 +48,6 @@ final class WindingCommand implements Callable<Integer> {
   private String page(Answer answer, boolean json) throws BadInput {
     int held = threads == null ? answer.check().plan().threads() : threads;
     WindingSheet sheet = answer.winding(new WindingWish(held, across, bout, group));
-    return json ? WindingFile.write(sheet) : WindingText.of(sheet, answer.check().plan().threads());
+    return json ? WindingFile.write(sheet, answer.dues()) : WindingText.of(sheet, answer.check().plan().threads());
   }
 }

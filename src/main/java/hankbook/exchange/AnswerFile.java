@@ -22,28 +22,35 @@ import java.util.Map;
 public final class AnswerFile {
   private AnswerFile() {}
 
-  /** The answer of a check as text. */
-  public static String write(PlanCheck check, List<Skein> stock) {
-    return JsonText.of(answer(check, stock));
-  }
-
   /**
-   * The answer of a check that counted yarn on order, as text.
+   * The answer of a check as text.
    *
-   * @param due when each such skein is expected, by its code
+   * @param due when each skein is expected that was counted though it has not come, by its code
    */
   public static String write(PlanCheck check, List<Skein> stock, Map<String, LocalDate> due) {
     ObjectNode root = answer(check, stock);
-    ArrayNode counted = root.putArray("counted");
-    due.forEach((skein, day) -> counted.addObject().put("skein", skein).put("due", day.toString()));
+    counted(root, due);
     return JsonText.of(root);
   }
 
-  /** The answer of a check with what fits, as text. */
-  public static String write(PlanCheck check, Fit fit, List<Skein> stock) {
+  /**
+   * The answer of a check with what fits, as text.
+   *
+   * @param due when each skein is expected that was counted though it has not come, by its code
+   */
+  public static String write(PlanCheck check, Fit fit, List<Skein> stock, Map<String, LocalDate> due) {
     ObjectNode root = answer(check, stock);
     FitNode.write(root.putObject("fit"), check.plan(), fit);
+    counted(root, due);
     return JsonText.of(root);
+  }
+
+  /** Says which yarn on order was counted, where any was. */
+  static void counted(ObjectNode root, Map<String, LocalDate> due) {
+    if (!due.isEmpty()) {
+      ArrayNode counted = root.putArray("counted");
+      due.forEach((skein, day) -> counted.addObject().put("skein", skein).put("due", day.toString()));
+    }
   }
 
   private static ObjectNode answer(PlanCheck check, List<Skein> stock) {
@@ -72,10 +79,10 @@ public final class AnswerFile {
     Length length = need.length();
     yarn(node, need.yarn()).put("role", need.role().name().toLowerCase(Locale.ROOT)).put("lengthM", length.metres());
     stock.stream()
-        .filter(skein -> skein.yarn().equals(need.yarn()) && skein.grist().isPresent())
+        .filter(skein -> skein.yarn().equals(need.yarn()))
+        .flatMap(skein -> skein.knownGrist().stream())
         .findFirst()
-        .ifPresentOrElse(
-            skein -> node.put("massG", skein.grist().orElseThrow().grist().massOf(length, RoundingMode.HALF_UP).grams()), () -> node.putNull("massG"));
+        .ifPresentOrElse(grist -> node.put("massG", grist.massOf(length, RoundingMode.HALF_UP).grams()), () -> node.putNull("massG"));
   }
 
   private static void cover(ObjectNode node, Cover cover) {
@@ -84,7 +91,7 @@ public final class AnswerFile {
         .put("freeM", cover.free().metres())
         .put("marginM", cover.margin().metres())
         .put("uncertaintyM", cover.uncertainty().metres())
-        .put("risk", BigDecimal.valueOf(cover.risk()).setScale(6, RoundingMode.HALF_UP))
+        .put("risk", BigDecimal.valueOf(cover.chance().chance()).setScale(6, RoundingMode.HALF_UP))
         .put("riskWords", cover.chance().words())
         .put("verdict", cover.verdict().name());
     ArrayNode parts = node.putArray("uncertaintyParts");

@@ -8,14 +8,20 @@ import hankbook.plan.Bout;
 import hankbook.plan.WoundRun;
 import hankbook.plan.Step;
 import hankbook.yarn.YarnColour;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /** Writes a winding sheet as one JSON object; metres to four places. */
 public final class WindingFile {
   private WindingFile() {}
 
-  /** The sheet as text. */
-  public static String write(WindingSheet sheet) {
+  /**
+   * The sheet as text.
+   *
+   * @param due when each skein is expected that was counted though it has not come, by its code
+   */
+  public static String write(WindingSheet sheet, Map<String, LocalDate> due) {
     ObjectNode root = JsonText.object().put("plan", sheet.check().plan().name()).put("ends", sheet.ends()).put("passes", sheet.passes());
     root.put("warpLengthM", sheet.check().yardage().warp().total().metres()).put("lengthM", sheet.length().metres());
     int behind = steps(root.putArray("warp"), sheet.warp(), 1);
@@ -24,6 +30,7 @@ public final class WindingFile {
     sheet.feeds().forEach(feed -> feed(feeds.addObject(), sheet, feed));
     ArrayNode bouts = root.putArray("bouts");
     sheet.bouts().forEach(bout -> bout(bouts.addObject(), sheet, bout));
+    AnswerFile.counted(root, due);
     return JsonText.of(root);
   }
 

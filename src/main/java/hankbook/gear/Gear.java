@@ -10,14 +10,20 @@ import java.util.Optional;
  *
  * @param looms by name
  * @param reeds by name
+ * @param isKnown whether these are all there are; else nobody was asked, and a name says nothing
  */
-public record Gear(List<Loom> looms, List<Reed> reeds) {
-  /** None that is known. */
-  public static final Gear UNKNOWN = new Gear(List.of(), List.of());
+public record Gear(List<Loom> looms, List<Reed> reeds, boolean isKnown) {
+  /** Nobody was asked. */
+  public static final Gear UNKNOWN = new Gear(List.of(), List.of(), false);
 
   public Gear {
     looms = List.copyOf(looms);
     reeds = List.copyOf(reeds);
+  }
+
+  /** All there are. */
+  public Gear(List<Loom> looms, List<Reed> reeds) {
+    this(looms, reeds, true);
   }
 
   /** The loom of a name. */

@@ -36,9 +36,4 @@ public record Section(String name, int repeats, int units) {
   public static int unitsOf(List<Section> sections) {
     return sections.stream().mapToInt(Section::allUnits).reduce(0, Math::addExact);
   }
-
-  /** All ends of these sections: summed section by section, which is the same as all the units times the ends of each. */
-  public static int endsOf(List<Section> sections, int endsPerUnit) {
-    return sections.stream().mapToInt(section -> Math.multiplyExact(section.allUnits(), endsPerUnit)).reduce(0, Math::addExact);
-  }
 }

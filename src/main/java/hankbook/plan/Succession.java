@@ -2,9 +2,11 @@ package hankbook.plan;
 
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SequencedMap;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -68,10 +70,10 @@ public record Succession(List<SuccessionPart> parts) {
   }
 
   /** How many threads each mark has, in the order in which they are first written. */
-  public LinkedHashMap<String, Long> counts() {
-    LinkedHashMap<String, Long> counts = new LinkedHashMap<>();
+  public SequencedMap<String, Long> counts() {
+    SequencedMap<String, Long> counts = new LinkedHashMap<>();
     tally(threads(), 1, counts);
-    return counts;
+    return Collections.unmodifiableSequencedMap(counts);
   }
 
   /**
@@ -80,11 +82,11 @@ public record Succession(List<SuccessionPart> parts) {
    *
    * @param length how many threads, at least 0
    */
-  public LinkedHashMap<String, Long> countsOver(long length) {
-    LinkedHashMap<String, Long> counts = new LinkedHashMap<>();
+  public SequencedMap<String, Long> countsOver(long length) {
+    SequencedMap<String, Long> counts = new LinkedHashMap<>();
     tally(threads(), length / threads(), counts);
     tally(length % threads(), 1, counts);
-    return counts;
+    return Collections.unmodifiableSequencedMap(counts);
   }
 
   /**

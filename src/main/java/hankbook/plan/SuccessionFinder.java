@@ -1,6 +1,7 @@
 package hankbook.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -59,7 +60,7 @@ final class SuccessionFinder {
     Fold[] taken = new Fold[parts.size()];
     for (Fold fold : folds) {
       if (free(fold, taken)) {
-        java.util.Arrays.fill(taken, fold.from, fold.from + fold.span, fold);
+        Arrays.fill(taken, fold.from, fold.from + fold.span, fold);
       }
     }
     List<SuccessionPart> shorter = new ArrayList<>();

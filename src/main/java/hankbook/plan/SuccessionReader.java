@@ -4,6 +4,7 @@ import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -160,7 +161,7 @@ final class SuccessionReader {
   }
 
   /** A refusal of what is built tells a number of its own; near what it stood is told here. */
-  private <T> T built(java.util.function.Supplier<T> builder) {
+  private <T> T built(Supplier<T> builder) {
     try {
       return builder.get();
     } catch (Unreadable unreadable) {

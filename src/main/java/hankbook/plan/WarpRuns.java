@@ -33,8 +33,9 @@ public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
     }
     Map<String, WoundEnd> kinds = WoundEnds.byMark(plan, yardage);
     List<WoundRun> runs = new ArrayList<>();
+    WoundEnd selvedge = WoundEnds.selvedge(plan, yardage);
     for (Run run : WarpBand.of(plan.warp(), ends).runs(ends)) {
-      lay(runs, kinds.getOrDefault(run.mark(), WoundEnds.selvedge(plan, yardage)), Math.toIntExact(run.count()));
+      lay(runs, kinds.getOrDefault(run.mark(), selvedge), Math.toIntExact(run.count()));
     }
     return new WarpRuns(runs, spare(yardage, runs));
   }

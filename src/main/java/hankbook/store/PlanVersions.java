@@ -5,8 +5,10 @@ import static hankbook.store.schema.tables.PlanVersion.PLAN_VERSION;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 
 /** The plans, as texts; no version that was ever kept is lost. */
 public final class PlanVersions {
@@ -29,6 +31,15 @@ public final class PlanVersions {
         .orderBy(PLAN_VERSION.VERSION.desc())
         .limit(1)
         .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
+  }
+
+  /** Every plan as last kept, by name. */
+  public Map<String, PlanVersion> allNewest() {
+    hankbook.store.schema.tables.PlanVersion later = PLAN_VERSION.as("later");
+    return sql.select(PLAN_VERSION.PLAN, PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR)
+        .from(PLAN_VERSION)
+        .where(DSL.notExists(sql.selectOne().from(later).where(later.PLAN.eq(PLAN_VERSION.PLAN), later.VERSION.gt(PLAN_VERSION.VERSION))))
+        .fetchMap(PLAN_VERSION.PLAN, row -> new PlanVersion(row.value2(), row.value3(), row.value4()));
   }
 
   /** Keeps a plan, as its next version where it differs from the newest; gives the version that says so. */

@@ -54,14 +54,19 @@ public final class Session {
     return new Entries(sql);
   }
 
+  /** When yarn went to looms and came back. */
+  public LoomVisits loomVisits() {
+    return new LoomVisits(sql);
+  }
+
   /** How much is where. */
   public BalanceRows balances() {
     return new BalanceRows(sql);
   }
 
   /** What the owner set. */
-  public Settings settings() {
-    return new Settings(sql);
+  public SettingRows settings() {
+    return new SettingRows(sql);
   }
 
   /** The yarns' own grists. */

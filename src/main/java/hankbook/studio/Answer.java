@@ -8,6 +8,7 @@ import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
@@ -24,9 +25,10 @@ import java.util.stream.Collectors;
  * @param stock every skein, with what of it is free for this plan
  * @param check what it comes to
  * @param judgement by which it was judged
+ * @param gear the looms and reeds it was held against
  * @param counted the yarn on order that is counted among them as though it had come
  */
-public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, List<ExpectedSkein> counted) {
+public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Gear gear, List<ExpectedSkein> counted) {
   public Answer {
     stock = List.copyOf(stock);
     counted = List.copyOf(counted);
@@ -39,7 +41,7 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Li
    * @throws BadInput where the plan does not add up
    */
   static Answer of(String source, Plan plan, Means means) throws BadInput {
-    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement(), means.counted());
+    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement(), means.gear(), means.counted());
   }
 
   /**
@@ -61,7 +63,7 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Li
   }
 
   private PlanCheck heldTogether(int threads) {
-    return threads == check.plan().threads() ? check : PlanCheck.of(check.plan().wound(threads), stock, judgement);
+    return threads == check.plan().threads() ? check : new Means(stock, judgement, gear, counted).check(check.plan().wound(threads));
   }
 
   /** When each skein is expected that was counted and has not come, by its code. */

@@ -15,7 +15,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -88,7 +87,7 @@ public final class Expect {
     List<Skein> fresh = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
-      if (!row.skein().holds().isPositive()) {
+      if (!Grists.known(session, row.skein()).holds().isPositive()) {
         faults.add(name + ", row " + row.number() + ", length: found nothing, wanted the length that is ordered, or its weight and grist");
       } else if (there.isPresent() && !session.skeins().wasEver(row.skein())) {
         faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
@@ -109,7 +108,7 @@ public final class Expect {
     if (session.skeins().find(skein.code()).isEmpty()) {
       session.skeins().add(skein, studio.now());
     }
-    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), skein.holds());
+    Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), Grists.known(session, skein).holds());
     UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
     UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
     studio.post(session, id, EntryKind.EXPECT, note, List.of(transfer));
@@ -200,7 +199,6 @@ public final class Expect {
   }
 
   private static String whereItIs(Session session, String code) {
-    Map<?, ?> balances = session.balances().ofSkein(code).lengths();
-    return balances.isEmpty() ? "it never was, or that was taken back" : "it has come";
+    return session.balances().ofSkein(code).lengths().isEmpty() ? "it never was, or that was taken back" : "it has come";
   }
 }

@@ -5,11 +5,13 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.store.Session;
+import hankbook.yarn.GristSample;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,9 +28,12 @@ final class ExpectedYarn {
       return List.of();
     }
     Map<String, LocalDate> dues = session.dues().newest();
+    Map<String, GristSample> samples = session.gristSamples().all();
     List<ExpectedSkein> expected = new ArrayList<>();
     lengths.forEach((holding, length) ->
-        session.skeins().find(holding.skein()).ifPresent(skein -> expected.add(new ExpectedSkein(skein, length, dues.getOrDefault(skein.code(), LocalDate.MAX)))));
+        session.skeins().find(holding.skein())
+            .map(skein -> skein.withSample(Optional.ofNullable(samples.get(skein.yarn().yarn()))))
+            .ifPresent(skein -> expected.add(new ExpectedSkein(skein, length, dues.getOrDefault(skein.code(), LocalDate.MAX)))));
     expected.sort(Comparator.comparing(ExpectedSkein::due).thenComparing(skein -> skein.skein().code()));
     return expected;
   }

@@ -63,6 +63,11 @@ public final class Grists {
     });
   }
 
+  /** A skein with the grist of its yarn as it was weighed, by which its weight is turned into metres. */
+  static Skein known(Session session, Skein skein) {
+    return skein.withSample(session.gristSamples().of(skein.yarn().yarn()));
+  }
+
   private static YarnGrist found(List<YarnGrist> grists, String yarn) throws NotDone {
     return grists.stream()
         .filter(grist -> grist.yarn().equals(yarn.strip()))
@@ -79,6 +84,7 @@ public final class Grists {
 
   private static YarnGrist grist(String yarn, Optional<GristSample> sample, List<ShelfSkein> skeins) {
     List<Skein> toRecount = skeins.stream().filter(held -> !held.isUsedUp()).map(ShelfSkein::skein).filter(Skein::gristDisagrees).toList();
-    return new YarnGrist(yarn, skeins.stream().flatMap(held -> held.skein().grist().stream()).distinct().toList(), sample, toRecount);
+    List<Skein> unmeasured = skeins.stream().map(ShelfSkein::skein).filter(skein -> !skein.isMeasured()).map(skein -> skein.withSample(sample)).filter(Skein::isMeasured).toList();
+    return new YarnGrist(yarn, skeins.stream().flatMap(held -> held.skein().grist().stream()).distinct().toList(), sample, toRecount, unmeasured);
   }
 }

@@ -4,6 +4,7 @@ import hankbook.allot.Verdict;
 import hankbook.measure.Length;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,18 +63,16 @@ public record PlanQueue(List<QueuedPlan> plans, List<ExpectedSkein> counted, Map
 
   /** What changes for the better or the worse where the plans take their yarn in another order instead. */
   public List<Change> changesIn(PlanQueue other) {
+    Map<String, Map<YarnColour, QueuedPlan.Claim>> others = new HashMap<>();
+    other.plans.forEach(plan -> plan.claims().forEach(claim -> others.computeIfAbsent(plan.name(), none -> new HashMap<>()).put(claim.yarn(), claim)));
     List<Change> changes = new ArrayList<>();
     for (QueuedPlan plan : plans) {
       for (QueuedPlan.Claim claim : plan.claims()) {
-        other.claim(plan.name(), claim.yarn())
+        Optional.ofNullable(others.getOrDefault(plan.name(), Map.of()).get(claim.yarn()))
             .filter(after -> !after.lack().equals(claim.lack()) || after.verdict() != claim.verdict())
             .ifPresent(after -> changes.add(new Change(plan.name(), claim, after)));
       }
     }
     return changes;
-  }
-
-  private Optional<QueuedPlan.Claim> claim(String name, YarnColour yarn) {
-    return plans.stream().filter(plan -> plan.name().equals(name)).flatMap(plan -> plan.claims().stream()).filter(claim -> claim.yarn().equals(yarn)).findFirst();
   }
 }

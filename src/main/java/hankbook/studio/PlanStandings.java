@@ -29,8 +29,8 @@ public final class PlanStandings {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
       Judgement judgement = Settings.judgement(session);
       Gear gear = OwnGear.of(session);
-      return session.plans().names().stream()
-          .flatMap(name -> Plans.text(session, name).stream().map(text -> kept(name, text, new Means(Shelf.freeFor(name, skeins), judgement, gear), skeins)))
+      return Plans.texts(session).entrySet().stream()
+          .map(plan -> kept(plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear), skeins))
           .toList();
     });
     return kept.stream().map(PlanStandings::standing).toList();

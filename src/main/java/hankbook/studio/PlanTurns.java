@@ -1,18 +1,24 @@
 package hankbook.studio;
 
-import hankbook.store.Session;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** In which order the plans of a ledger take their yarn. */
 final class PlanTurns {
   private PlanTurns() {}
 
-  /** The plans on the list: those of the order last kept, then the others by name. */
-  static List<String> of(Session session) {
-    List<String> listed = session.plans().names().stream().filter(name -> Plans.text(session, name).isPresent()).toList();
-    List<String> turns = new ArrayList<>(session.turns().newest().stream().filter(listed::contains).toList());
-    listed.stream().filter(name -> !turns.contains(name)).forEach(turns::add);
+  /**
+   * Those of the order last kept, then the others by name.
+   *
+   * @param listed the plans on the list, by name
+   * @param kept the order last kept, in which some may be that are on the list no more
+   */
+  static List<String> of(Set<String> listed, List<String> kept) {
+    Set<String> turns = new LinkedHashSet<>(kept);
+    turns.retainAll(listed);
+    turns.addAll(listed);
     return List.copyOf(turns);
   }
 

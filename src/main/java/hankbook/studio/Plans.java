@@ -8,6 +8,8 @@ import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The plans that are kept in the ledger. Every version that was ever kept stays there. */
 public final class Plans {
@@ -22,7 +24,7 @@ public final class Plans {
 
   /** The plans' names, in order. */
   public List<String> names() {
-    return studio.read(session -> session.plans().names().stream().filter(name -> text(session, name).isPresent()).toList());
+    return List.copyOf(studio.read(Plans::texts).keySet());
   }
 
   /** A plan as it was last kept, as the text of a plan file. */
@@ -136,6 +138,14 @@ public final class Plans {
 
   static Optional<String> text(Session session, String name) {
     return kept(session, name).map(KeptPlan::text);
+  }
+
+  /** Every plan on the list as it was last kept, by name. */
+  static SortedMap<String, String> texts(Session session) {
+    SortedMap<String, String> texts = new TreeMap<>();
+    session.plans().allNewest().forEach((name, version) -> texts.put(name, version.body()));
+    texts.values().removeIf(PUT_AWAY::equals);
+    return texts;
   }
 
   private static Optional<KeptPlan> kept(Session session, String name) {

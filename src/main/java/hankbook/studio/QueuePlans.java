@@ -5,8 +5,13 @@ import hankbook.ledger.Balances;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
 import hankbook.store.Session;
+import hankbook.yarn.YarnColour;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 
 /** Holds all plans of the ledger against the shelf together, one after another, and changes the order in which they take their yarn. */
@@ -30,11 +35,19 @@ public final class QueuePlans {
     }
   }
 
-  private record Found(List<TakingTurns.Waiting> plans, List<ShelfSkein> skeins, Judgement judgement, List<ExpectedSkein> counted) {}
+  /**
+   * All that the queue is worked out from, as it was at one moment.
+   *
+   * @param turns the plans' names in the order kept
+   * @param plans by name
+   */
+  private record Found(
+      List<String> turns, Map<String, TakingTurns.Waiting> plans, List<ShelfSkein> skeins, Judgement judgement, List<ExpectedSkein> counted) {}
 
   /** The plans in the order kept. */
   public PlanQueue all(ExpectedBy by) {
-    return run(studio.read(session -> found(session, PlanTurns.of(session), by)));
+    Found found = studio.read(session -> found(session, by));
+    return run(found, found.turns());
   }
 
   /**
@@ -43,8 +56,8 @@ public final class QueuePlans {
    * @throws NotDone if one of the two plans is not in the ledger
    */
   public Compared tried(PlanMove move, ExpectedBy by) throws NotDone {
-    List<String> turns = studio.read(PlanTurns::of);
-    return compared(turns, PlanTurns.moved(turns, move), by);
+    Found found = studio.read(session -> found(session, by));
+    return compared(found, PlanTurns.moved(found.turns(), move));
   }
 
   /**
@@ -53,45 +66,53 @@ public final class QueuePlans {
    * @throws NotDone if one of the two plans is not in the ledger
    */
   public Compared moved(PlanMove move, ExpectedBy by) throws NotDone {
-    record Turns(List<String> before, List<String> after) {}
-    Turns turns = studio.write(session -> {
-      List<String> before = PlanTurns.of(session);
-      List<String> after = PlanTurns.moved(before, move);
-      session.turns().keep(after, studio.author(), studio.now());
-      return new Turns(before, after);
+    Found found = studio.write(session -> {
+      Found before = found(session, by);
+      session.turns().keep(PlanTurns.moved(before.turns(), move), studio.author(), studio.now());
+      return before;
     });
-    return compared(turns.before(), turns.after(), by);
+    return compared(found, PlanTurns.moved(found.turns(), move));
   }
 
-  private Compared compared(List<String> before, List<String> after, ExpectedBy by) {
-    return new Compared(run(studio.read(session -> found(session, before, by))), run(studio.read(session -> found(session, after, by))));
+  private static Compared compared(Found found, List<String> after) {
+    return new Compared(run(found, found.turns()), run(found, after));
   }
 
-  private static Found found(Session session, List<String> turns, ExpectedBy by) {
+  private static Found found(Session session, ExpectedBy by) {
     Set<String> woven = woven(session.balances().all());
-    List<TakingTurns.Waiting> plans =
-        turns.stream()
-            .flatMap(name -> Plans.text(session, name).stream().map(text -> new TakingTurns.Waiting(name, text, woven.contains(name))))
-            .toList();
+    Set<String> gaveBack = session.loomVisits().putBack();
+    Map<String, TakingTurns.Waiting> plans = new HashMap<>();
+    SortedMap<String, String> texts = Plans.texts(session);
+    texts.forEach((name, text) -> plans.put(name, new TakingTurns.Waiting(name, text, woven.contains(name), gaveBack.contains(name))));
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
-    return new Found(plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), counted);
+    List<String> turns = PlanTurns.of(texts.keySet(), session.turns().newest());
+    return new Found(turns, plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), counted);
   }
 
   private static Set<String> woven(Balances balances) {
     Set<String> plans = new TreeSet<>();
     balances.lengths().forEach((holding, length) -> {
-      if (holding.place() instanceof Place.Cloth(String plan) && length.compareTo(Length.ZERO) > 0) {
+      if (holding.place() instanceof Place.Cloth(String plan) && length.isPositive()) {
         plans.add(plan);
       }
     });
     return plans;
   }
 
-  private static PlanQueue run(Found found) {
+  private static PlanQueue run(Found found, List<String> order) {
     TakingTurns turns = new TakingTurns(found.skeins(), found.judgement());
-    List<String> open =
-        found.plans().stream().filter(plan -> turns.stands(plan) == QueuedPlan.Stands.OPEN).map(TakingTurns.Waiting::name).toList();
-    var free = turns.freeFor(open);
-    return new PlanQueue(found.plans().stream().map(turns::next).toList(), found.counted(), free);
+    List<QueuedPlan> plans = order.stream().map(name -> turns.next(Objects.requireNonNull(found.plans().get(name)))).toList();
+    List<String> asking = plans.stream().filter(QueuedPlan::takesYarn).map(QueuedPlan::name).toList();
+    return new PlanQueue(plans, found.counted(), freeFor(asking, found.skeins()));
+  }
+
+  /** What is there for some plans together, by yarn. */
+  private static Map<YarnColour, Length> freeFor(List<String> plans, List<ShelfSkein> skeins) {
+    Map<YarnColour, Length> free = new HashMap<>();
+    for (ShelfSkein held : skeins) {
+      Length taken = plans.stream().map(plan -> held.freeFor(plan).minus(held.free())).reduce(Length.ZERO, Length::plus);
+      free.merge(held.skein().yarn(), held.free().plus(taken), Length::plus);
+    }
+    return free;
   }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param name the plan
  * @param stands whether it still takes yarn
  * @param unfinished what is missing or cannot be read in it; empty where it is finished
- * @param claims what it asks of each yarn; none where it takes no more, or is not finished
+ * @param claims what it asks of each yarn; none where it takes no more, or is not finished; on the loom too where it lacks some still
  * @param skeins what it is given
  */
 public record QueuedPlan(String name, Stands stands, String unfinished, List<Claim> claims, List<Given> skeins) {
@@ -20,11 +20,16 @@ public record QueuedPlan(String name, Stands stands, String unfinished, List<Cla
     skeins = List.copyOf(skeins);
   }
 
+  /** Whether it takes its yarn at its turn, or lacks some of it on the loom. */
+  boolean takesYarn() {
+    return stands == Stands.OPEN || !claims.isEmpty();
+  }
+
   /** What has become of a plan. */
   public enum Stands {
     /** It takes its yarn at its turn. */
     OPEN("open"),
-    /** All that it takes was drawn. */
+    /** Yarn of it was drawn and nothing more is reserved for it; it takes more only where that was not all. */
     ON_THE_LOOM("on the loom"),
     /** It is woven, and nothing is reserved for it or on its loom. */
     WOVEN("woven"),

@@ -116,24 +116,19 @@ public final class Receive {
     session.skeins().describe(described, studio.author(), studio.now());
     enter(session, id, described, note);
     Optional<Measures> measured = arrival.measuredAnew();
-    if (measured.isPresent() && known(session, arrival.comes()).isMeasured()) {
+    if (measured.isPresent() && Grists.known(session, arrival.comes()).isMeasured()) {
       new Recount(studio).onArrival(session, described, measured.get());
     }
   }
 
   private static boolean isEmptied(Session session, Skein skein) {
-    Skein known = known(session, skein);
+    Skein known = Grists.known(session, skein);
     return known.isMeasured() && known.holds().isZero();
-  }
-
-  /** The skein with the grist of its yarn as it was weighed, by which its weight is turned into metres. */
-  private static Skein known(Session session, Skein skein) {
-    return skein.withSample(session.gristSamples().of(skein.yarn().yarn()));
   }
 
   /** A skein that was written down and is in no place may come: its every receipt was taken back, or its yarn's grist was not known. */
   private static boolean wasTakenBack(Session session, Skein skein) {
-    Skein known = known(session, skein);
+    Skein known = Grists.known(session, skein);
     return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
   }
 
@@ -144,7 +139,7 @@ public final class Receive {
   }
 
   private void enter(Session session, UUID id, Skein skein, String note) {
-    Length holds = known(session, skein).holds();
+    Length holds = Grists.known(session, skein).holds();
     if (ExpectedYarn.isOnOrder(session, skein.code())) {
       studio.post(session, id, EntryKind.RECEIVE, skein.received().orElse(studio.today()), note, List.of(ExpectedYarn.arrival(session, skein.code())));
     } else if (holds.isPositive()) {

@@ -62,6 +62,12 @@ public final class Recount {
     return measured(id, code, new Measures(Optional.empty(), Optional.of(turns), Optional.empty()), note);
   }
 
+  /** What a recount that was entered just now lies far from, so that a slip in a weight is seen; empty where it lies far from nothing. */
+  public Optional<FarOff> farOff(ChainedEntry recount) {
+    String code = recount.entry().transfers().getFirst().skein();
+    return studio.read(session -> Shelf.skein(session, code)).flatMap(after -> FarOff.of(recount, after));
+  }
+
   private Optional<ChainedEntry> measured(UUID id, String code, Measures measures, String note) throws NotDone {
     SkeinYarn skein = new SkeinYarn(studio, id, EntryKind.RECOUNT, code, Note.of(note));
     return studio.write(session -> {

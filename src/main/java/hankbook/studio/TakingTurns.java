@@ -39,51 +39,50 @@ final class TakingTurns {
    * @param name the plan
    * @param text of its file
    * @param isWoven whether some of it is cloth
+   * @param gaveBack whether the last that was done with its loom was to put back what was left over
    */
-  record Waiting(String name, String text, boolean isWoven) {}
+  record Waiting(String name, String text, boolean isWoven, boolean gaveBack) {}
 
-  QueuedPlan.Stands stands(Waiting plan) {
-    boolean reserved = skeins.values().stream().anyMatch(held -> held.reserved().getOrDefault(plan.name(), Length.ZERO).isPositive());
+  /** What has become of a plan as far as the places of its yarn tell. */
+  private QueuedPlan.Stands stands(Waiting plan) {
     boolean onLoom = skeins.values().stream().anyMatch(held -> held.onLoom().getOrDefault(plan.name(), Length.ZERO).isPositive());
-    if (reserved || !(onLoom || plan.isWoven())) {
+    if (hasReserved(plan) || !(onLoom || plan.isWoven())) {
       return QueuedPlan.Stands.OPEN;
     }
     return onLoom ? QueuedPlan.Stands.ON_THE_LOOM : QueuedPlan.Stands.WOVEN;
   }
 
-  /** What is there for some plans together, by yarn. */
-  Map<YarnColour, Length> freeFor(List<String> plans) {
-    Map<YarnColour, Length> free = new HashMap<>();
-    for (ShelfSkein held : skeins.values()) {
-      Length taken = plans.stream().map(plan -> held.freeFor(plan).minus(held.free())).reduce(Length.ZERO, Length::plus);
-      free.merge(held.skein().yarn(), held.free().plus(taken), Length::plus);
-    }
-    return free;
+  private boolean hasReserved(Waiting plan) {
+    return skeins.values().stream().anyMatch(held -> held.reserved().getOrDefault(plan.name(), Length.ZERO).isPositive());
   }
 
   /** Lets the next plan take its yarn. */
   QueuedPlan next(Waiting waiting) {
     QueuedPlan.Stands stands = stands(waiting);
-    if (stands != QueuedPlan.Stands.OPEN) {
+    if (stands != QueuedPlan.Stands.OPEN && (waiting.isWoven() || waiting.gaveBack())) {
       return new QueuedPlan(waiting.name(), stands, "", List.of(), List.of());
     }
     try {
-      return next(waiting.name(), PlanFile.read(waiting.name(), waiting.text()));
+      return next(waiting.name(), stands, PlanFile.read(waiting.name(), waiting.text()));
     } catch (BadInput unfinished) {
-      return new QueuedPlan(waiting.name(), QueuedPlan.Stands.UNFINISHED, String.join("; ", unfinished.faults()), List.of(), List.of());
+      QueuedPlan.Stands still = stands == QueuedPlan.Stands.OPEN ? QueuedPlan.Stands.UNFINISHED : stands;
+      return new QueuedPlan(waiting.name(), still, String.join("; ", unfinished.faults()), List.of(), List.of());
     }
   }
 
-  private QueuedPlan next(String name, Plan plan) throws BadInput {
+  private QueuedPlan next(String name, QueuedPlan.Stands stands, Plan plan) throws BadInput {
     List<ShelfSkein> house = List.copyOf(skeins.values());
     PlanCheck check = Answer.of(name, plan, new Means(Shelf.freeFor(name, house), judgement, Gear.UNKNOWN)).check();
     Reservation reservation = Reservation.of(check, house);
+    if (stands == QueuedPlan.Stands.ON_THE_LOOM && !check.isShort() && reservation.lacking().isEmpty()) {
+      return new QueuedPlan(name, stands, "", List.of(), List.of());
+    }
     reservation.unwanted().forEach(this::move);
     reservation.lacking().forEach(this::move);
     Map<String, Length> given = new LinkedHashMap<>();
     check.shares().forEach(share -> given.merge(share.code(), share.warp().plus(share.weft()), Length::plus));
     List<QueuedPlan.Given> skeinsGiven = given.entrySet().stream().map(skein -> new QueuedPlan.Given(skein.getKey(), skein.getValue())).toList();
-    return new QueuedPlan(name, QueuedPlan.Stands.OPEN, "", claims(check, house), skeinsGiven);
+    return new QueuedPlan(name, stands, "", claims(check, house), skeinsGiven);
   }
 
   private static List<QueuedPlan.Claim> claims(PlanCheck check, List<ShelfSkein> house) {

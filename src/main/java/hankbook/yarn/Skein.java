@@ -1,5 +1,6 @@
 package hankbook.yarn;
 
+import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
@@ -74,6 +75,11 @@ public record Skein(
       String code, YarnColour yarn, String hex, String fibre, Optional<YarnNumber> grist, PackageForm form, Optional<Length> label, Optional<Weighing> weighing,
       boolean opened, String lot, String location, Optional<Money> cost, Optional<LocalDate> received, Optional<Kept> kept) {
     this(code, yarn, hex, fibre, grist, form, label, Optional.empty(), weighing, opened, lot, location, cost, received, kept, Optional.empty());
+  }
+
+  /** The grist that is known best of it: its yarn's own as it was weighed, else its yarn number's. */
+  public Optional<Grist> knownGrist() {
+    return sample.map(GristSample::grist).or(() -> grist.map(YarnNumber::grist));
   }
 
   /** What was read off it when it was last measured. */

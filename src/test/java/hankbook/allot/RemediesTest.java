@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.exchange.StockFile;
+import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.plan.Plan;
+import hankbook.yarn.GristSample;
 import hankbook.yarn.Skein;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 /** Every figure is worked by hand beside the test. */
@@ -126,6 +131,18 @@ class RemediesTest {
         "Take Heavier Gold in the place of Gorse Gold: 600 m free, 10 % heavier, colour difference 0.0.",
         "Take Finer White in the place of Gorse Gold: 700 m free, 10 % lighter, colour difference 100.0.",
         "Take Bare Grey in the place of Gorse Gold: 900 m free, of the same grist, colour difference unknown.");
+  }
+
+  /** By its yarn number it would be 20 % heavier than Gorse, and as it was weighed it is 5 %. */
+  @Test
+  void aGristThatWasWeighedRulesOverTheYarnNumberWhereAStandInIsSought() throws BadInput {
+    String rows = PLENTY + "G1,Gorse,Gold,#000000,wool,tex 100,skein,100 m,no,,\n" + "A1,Heavier,Gold,#000000,merino,tex 120,skein,600 m,no,,\n";
+    GristSample sample = new GristSample(Length.metres(10), new Mass(1050), new Mass(1), Length.parse("1 cm"));
+    List<Skein> stock = StockFile.read("stock.csv", HEADER + rows);
+    List<Skein> weighed = stock.stream().map(skein -> skein.code().equals("A1") ? skein.withSample(Optional.of(sample)) : skein).toList();
+    Plan plan = PlanFile.read("plan", SCARVES);
+    assertThat(Fit.of(plan, stock).standIns()).isEmpty();
+    assertThat(Fit.of(plan, weighed).standIns()).singleElement().satisfies(standIn -> assertThat(standIn.heavier()).contains(BigFraction.of(1, 20)));
   }
 
   @Test

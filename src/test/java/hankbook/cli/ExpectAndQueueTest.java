@@ -107,7 +107,7 @@ class ExpectAndQueueTest {
   void aDayIsWrittenWithItsYearFirst() throws IOException {
     for (String day : List.of("20.12.2026", "2026-02-30", "soon", "2026-1-1", "0000-01-01")) {
       assertThat(run("expect", "add", "--csv", file("order.csv", "code,yarn,colour\n"), "--by", day)).isEqualTo(ExitCode.BAD_INPUT);
-      assertThat(err).isEqualTo("found '" + day + "', wanted a day such as 2026-12-20\n");
+      assertThat(err).isEqualTo("--by: found '" + day + "', wanted a day such as 2026-12-20\n");
     }
   }
 
@@ -120,6 +120,12 @@ class ExpectAndQueueTest {
     assertThat(out).endsWith("Counted though it has not come yet: C3 by " + soon + ".\n");
     assertThat(run("check", "Cape", "--count-expected", "--json")).isZero();
     assertThat(json().at("/counted/0/skein").asText()).isEqualTo("C3");
+    assertThat(run("fit", "Cape", "--count-expected", "--json")).isZero();
+    assertThat(json().at("/counted/0/due").asText()).isEqualTo(soon.toString());
+    assertThat(run("winding", "Cape", "--count-expected", "--json")).isZero();
+    assertThat(json().at("/counted/0/skein").asText()).isEqualTo("C3");
+    assertThat(run("winding", "Apron", "--json")).isZero();
+    assertThat(json().has("counted")).isFalse();
     assertThat(run("check", "Cape", "--count-expected", "--by", soon.minusDays(1).toString())).isEqualTo(ExitCode.SHORT);
     assertThat(run("check", "Cape", "--by", soon.toString())).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err).isEqualTo("--by: found a day without --count-expected, wanted both, since yarn on order counts only where you say so\n");

@@ -72,6 +72,18 @@ class MeasuringCommandsTest {
   }
 
   @Test
+  void aSkeinThatWasWeighedBeforeItsGristIsSaidToBeRecounted() throws IOException {
+    Path more = Files.writeString(folder.resolve("more.csv"), "code,yarn,colour,gross,tare\nN1,Skerry 16/2,Woad,70 g,0 g\n");
+    run("receive", "--csv", more.toString());
+    run("grist", "Skerry 16/2", "--length", "10 m", "--mass", "0.70 g");
+    assertThat(out).contains("\nN1 (Woad) was weighed when no grist was known and counts as nothing; it would be 1000 m: recount it by weight.\n");
+    run("grist", "Skerry 16/2", "--json");
+    assertThat(json().at("/grists/0/unmeasured").toString()).isEqualTo("[{\"skein\":\"N1\",\"lengthM\":1000.0}]");
+    run("check", "Quay towels");
+    assertThat(out).contains("skein N1 was weighed when no grist of it was known; it counts as nothing.");
+  }
+
+  @Test
   void theGristsAreListedAndASampleIsForgotten() {
     run("grist", "Tussock", "--length", "20 m", "--mass", "1.13 g", "--division", "5 mg", "--within", "2 cm", "--json");
     assertThat(json().at("/grists/0").toString()).startsWith(
@@ -85,7 +97,7 @@ class MeasuringCommandsTest {
   @Test
   void aSampleThatCannotBeIsRefusedAndNothingChanges() {
     assertThat(run("grist", "Tussock", "--length", "10 m", "--mass", "1 g")).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(err).isEqualTo("found '1 g on a balance of 1 g', wanted a longer sample or a finer balance: the grist would be known to 41 % only\n");
+    assertThat(err).isEqualTo("grist: found '1 g on a balance of 1 g', wanted a longer sample or a finer balance: the grist would be known to 41 % only\n");
     assertThat(run("grist", "Tussok", "--length", "10 m", "--mass", "0.56 g")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err).startsWith("There is no skein of the yarn Tussok in the ledger; give the yarn's name alone");
     assertThat(run("grist", "--length", "10 m", "--mass", "0.56 g")).isEqualTo(ExitCode.BAD_INPUT);
@@ -124,7 +136,7 @@ class MeasuringCommandsTest {
     assertThat(err).isEqualTo("riskLimit: found '60 %', wanted from 0.01 % to 50 %\n");
     assertThat(run("settings", "remnant", "3 %")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run("settings", "luck")).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(err).startsWith("found 'luck', wanted one of label, balance,");
+    assertThat(err).startsWith("KEY: found 'luck', wanted one of label, balance,");
   }
 
   @Test
@@ -141,6 +153,32 @@ class MeasuringCommandsTest {
   }
 
   @Test
+  void whatIsTypedIsRefusedWithTheOptionItStoodAt() {
+    assertThat(run("grist", "Tussock", "--length", "10", "--mass", "1 g")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).startsWith("--length: found '10', wanted a length");
+    assertThat(run("recount", "S005", "--gross", "92", "--tare", "0 g")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).startsWith("--gross: found '92', wanted");
+    assertThat(run("recount", "S005", "--turns", "many", "--reel", "2 m")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).startsWith("--turns: found 'many', wanted");
+    assertThat(run("recount", "S005", "far")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).startsWith("LENGTH: found 'far', wanted");
+  }
+
+  @Test
+  void aRecountFarFromTheBookSaysSoAndHowItIsTakenBack() {
+    assertThat(run("recount", "S005", "--gross", "920 g", "--tare", "38 g")).isZero();
+    assertThat(out).contains("S005 holds 11948.4 m now, and the book had 731.5 m: 11216.8 m more.\nIf that is a slip, reverse ").endsWith(" --reason 'a slip' takes it back.\n");
+    assertThat(run("recount", "S005", "731.5323 m", "--json")).isZero();
+    assertThat(json().at("/farOff/bookM").asText()).startsWith("11948.");
+    assertThat(json().at("/farOff/labelM").isNull()).isTrue();
+    assertThat(run("recount", "S004", "1700 m")).isZero();
+    assertThat(out).doesNotContain("slip");
+    assertThat(run("recount", "S004", "1800 m", "--json")).isZero();
+    assertThat(json().at("/farOff/bookM").isNull()).isTrue();
+    assertThat(json().at("/farOff/labelM").asText()).isEqualTo("1600.0");
+  }
+
+  @Test
   void aRecountWantsOneWayOfMeasuring() {
     assertThat(run("recount", "S005", "--turns", "350", "--reel", "2 m")).isZero();
     assertThat(run("recount", "S005", "700 m")).isZero();
@@ -149,7 +187,7 @@ class MeasuringCommandsTest {
     assertThat(run("recount", "S005", "700 m", "--gross", "92 g", "--tare", "38 g")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run("recount", "S005", "--gross", "92 g")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run("recount", "S005", "--gross", "92 g", "--tare", "93 g")).isEqualTo(ExitCode.BAD_INPUT);
-    assertThat(err).isEqualTo("found '93 g', wanted a tare of at most the gross, 92 g\n");
+    assertThat(err).isEqualTo("--gross and --tare: found '93 g', wanted a tare of at most the gross, 92 g\n");
   }
 
   private int run(String... words) {

@@ -77,7 +77,6 @@ class YardageTest {
   void aWarpOfSectionsIsCountedAndMeasured() {
     List<Section> sections = List.of(new Section(1, 15), new Section(2, 42), new Section(1, 16));
     assertThat(Section.unitsOf(sections)).isEqualTo(115);
-    assertThat(Section.endsOf(sections, 6)).isEqualTo(690);
     Warp warp = new Warp(Sett.perInch(40), OptionalInt.of(690), Optional.of(Length.metres(4)), 1, 0, List.of(all(CHALK)));
     Yardage yardage = Yardage.of(new Plan("Units", List.of(), warp, List.of(), Allowances.NONE, 3));
     assertThat(yardage.needs().get(0).length()).isEqualTo(Length.metres(2760));

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import hankbook.allot.Cover;
 import hankbook.allot.Judgement;
 import hankbook.allot.Setting;
 import hankbook.allot.Verdict;
 import hankbook.allot.Warning;
+import hankbook.exchange.AnswerFile;
 import hankbook.ledger.ChainedEntry;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
@@ -22,7 +25,9 @@ import hankbook.yarn.Weighing;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -110,9 +115,31 @@ class CertaintyTest {
     new Receive(studio).file("more.csv", file);
     new Grists(studio).weigh(YARN, FINER);
     assertThat(held("N1").skein().isMeasured()).isFalse();
+    assertThat(new Grists(studio).of(YARN).unmeasured()).singleElement().satisfies(skein -> {
+      assertThat(skein.code()).isEqualTo("N1");
+      assertThat(skein.holds()).isEqualTo(Length.metres(1000));
+    });
     assertThat(new Receive(studio).file("more.csv", file)).isEqualTo(new Receive.Delivery(1, 0));
+    assertThat(new Grists(studio).of(YARN).unmeasured()).isEmpty();
     assertThat(held("N1").free()).isEqualTo(Length.metres(1000));
     assertThat(new Receive(studio).file("more.csv", file)).isEqualTo(new Receive.Delivery(0, 1));
+  }
+
+  @Test
+  void whatIsOrderedAfterASampleWasWeighedIsReckonedByIt() throws Exception {
+    new Grists(studio).weigh(YARN, FINER);
+    new Expect(studio).file("order.csv", "code,yarn,colour,gross,tare\nN1,Skerry 16/2,Woad,70 g,0 g\n", LocalDate.of(2026, 4, 1));
+    assertThat(new Expect(studio).all()).singleElement().satisfies(coming -> assertThat(coming.length()).isEqualTo(Length.metres(1000)));
+    new Expect(studio).arrived(UUID.randomUUID(), List.of("N1"));
+    assertThat(held("N1").free()).isEqualTo(Length.metres(1000));
+  }
+
+  @Test
+  void theMassOfANeedIsByTheGristThatWasWeighed() throws Exception {
+    new Grists(studio).weigh(YARN, FINER);
+    Answer answer = new CheckPlan(studio).named("Quay towels");
+    JsonNode need = new ObjectMapper().readTree(AnswerFile.write(answer.check(), answer.stock(), answer.dues())).at("/needs/0");
+    assertThat(need.get("massG").asDouble()).isCloseTo(need.get("lengthM").asDouble() * 70 / 1000, within(0.001));
   }
 
   @Test

@@ -3,11 +3,15 @@ package hankbook.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hankbook.allot.Warning;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
 import hankbook.gear.Sley;
 import hankbook.measure.Length;
 import hankbook.measure.Sett;
+import hankbook.plan.Bout;
 import hankbook.plan.SettChange;
 import hankbook.store.LedgerAddress;
 import hankbook.store.Vendor;
@@ -74,6 +78,15 @@ class GearTest {
     assertThat(sleyed.sleying().sley()).isEqualTo(Sley.parse("2"));
     new Reeds(studio).putAway("50/10 cm");
     assertThat(SleyPlan.named(studio, TOWELS, NOTHING).choice().reed().name()).isEqualTo("40/10 cm");
+  }
+
+  @Test
+  void aWindingSheetForMoreThreadsKeepsWhatLoomAndReedHaveToSay() throws Exception {
+    new Looms(studio).putAway("Window loom");
+    new Looms(studio).add(new Loom("Table loom", Length.parse("20 cm"), Length.ZERO, 8), true);
+    Answer answer = new CheckPlan(studio).named(TOWELS);
+    WindingSheet sheet = answer.winding(new WindingWish(answer.check().plan().threads() + 1, false, Bout.USUAL, WindingWish.USUAL_GROUP));
+    assertThat(sheet.check().warnings()).extracting(Warning::code).contains(Warning.Code.TOO_WIDE);
   }
 
   @Test

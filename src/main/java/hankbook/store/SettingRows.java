@@ -9,10 +9,10 @@ import java.util.Map;
 import org.jooq.DSLContext;
 
 /** What the owner of the ledger set, by name; nothing that was ever set is lost. */
-public final class Settings {
+public final class SettingRows {
   private final DSLContext sql;
 
-  Settings(DSLContext sql) {
+  SettingRows(DSLContext sql) {
     this.sql = sql;
   }
 
