@@ -59,6 +59,16 @@ public enum Setting {
     return standard;
   }
 
+  /** The least it may be. */
+  public String least() {
+    return least;
+  }
+
+  /** The most it may be. */
+  public String most() {
+    return most;
+  }
+
   /**
    * A content as it is kept.
    *

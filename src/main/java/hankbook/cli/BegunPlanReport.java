@@ -4,6 +4,7 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.exchange.TextTable;
 import hankbook.exchange.WeavePlan;
 import hankbook.exchange.WeaveUse;
 import hankbook.plan.Need.Role;

@@ -2,6 +2,7 @@ package hankbook.cli;
 
 import hankbook.allot.Judgement;
 import hankbook.allot.Setting;
+import hankbook.exchange.TextTable;
 import hankbook.measure.Exact;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;

@@ -34,6 +34,7 @@ import picocli.CommandLine.ParameterException;
       DrawCommand.class,
       ReturnCommand.class,
       RecountCommand.class,
+      DescribeCommand.class,
       PartWithCommand.class,
       JournalCommand.class,
       ReverseCommand.class,

@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.TextTable;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
 import hankbook.measure.Length;

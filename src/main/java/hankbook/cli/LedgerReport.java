@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.TextTable;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.Transfer;
@@ -27,6 +28,10 @@ final class LedgerReport {
   static String delivery(Receive.Delivery delivery) {
     String before = delivery.alreadyThere() == 0 ? "." : "; " + delivery.alreadyThere() + " of the file had come before.";
     return "Received " + count(delivery.received(), "skein", "skeins") + before;
+  }
+
+  static String described(int changed) {
+    return changed == 0 ? "Nothing to change: the ledger says so already." : "Described " + count(changed, "skein", "skeins") + " anew; what was said before is kept.";
   }
 
   static String shelf(List<ShelfSkein> skeins, Doubts doubts) {

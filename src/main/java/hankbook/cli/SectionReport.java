@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.TextTable;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.PlanChange;

@@ -2,6 +2,7 @@ package hankbook.cli;
 
 import static hankbook.cli.GearReport.centimetres;
 
+import hankbook.exchange.TextTable;
 import hankbook.gear.Reed;
 import hankbook.gear.SettAdvice;
 import hankbook.gear.SleyChoice;

@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.allot.Judgement;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.gear.Gear;
@@ -45,7 +46,7 @@ final class SleyCommand extends LedgerCommand {
             pattern == null ? Optional.empty() : Optional.of(Typed.read("--pattern", pattern, Sley::parse)),
             selvedge == null ? OptionalInt.empty() : OptionalInt.of(selvedge));
     if (plan.endsWith(".json")) {
-      return print(SleyPlan.of(plan, PlanFile.read(plan, TextFile.read(Path.of(plan))), Gear.UNKNOWN, wish));
+      return print(SleyPlan.of(plan, PlanFile.read(plan, TextFile.read(Path.of(plan))), Gear.UNKNOWN, Judgement.DEFAULT, wish));
     }
     return ledger().reading(studio -> print(SleyPlan.named(studio, plan, wish)));
   }

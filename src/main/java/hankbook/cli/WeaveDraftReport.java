@@ -1,5 +1,6 @@
 package hankbook.cli;
 
+import hankbook.exchange.TextTable;
 import hankbook.exchange.WeaveDraft;
 import hankbook.exchange.WeaveShafts;
 import hankbook.exchange.WeaveThreads;

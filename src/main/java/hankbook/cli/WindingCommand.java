@@ -4,6 +4,7 @@ import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.WindingFile;
+import hankbook.exchange.WindingText;
 import hankbook.plan.Bout;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Answer;
@@ -47,6 +48,6 @@ final class WindingCommand implements Callable<Integer> {
   private String page(Answer answer, boolean json) throws BadInput {
     int held = threads == null ? answer.check().plan().threads() : threads;
     WindingSheet sheet = answer.winding(new WindingWish(held, across, bout, group));
-    return json ? WindingFile.write(sheet) : WindingReport.of(sheet, answer.check().plan().threads());
+    return json ? WindingFile.write(sheet) : WindingText.of(sheet, answer.check().plan().threads());
   }
 }

@@ -32,10 +32,22 @@ final class ActButton extends VBox {
     return this;
   }
 
+  /** Stands below the reason, so that it does not move while that changes. */
+  ActButton belowReason() {
+    getChildren().setAll(why, button);
+    return this;
+  }
+
   /** Gives the button a name to be found by. */
   ActButton named(String id) {
     button.setId(id);
     return this;
+  }
+
+  /** Lets the button's words follow what it would do. */
+  void words(ObservableValue<String> words) {
+    button.textProperty().bind(words);
+    button.setMinWidth(USE_PREF_SIZE);
   }
 
   /** Makes it the main act of its page. */

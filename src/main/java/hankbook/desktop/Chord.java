@@ -11,6 +11,9 @@ enum Chord {
   SHELF(KeyCode.DIGIT1, "Ctrl+1"),
   PLANS(KeyCode.DIGIT2, "Ctrl+2"),
   JOURNAL(KeyCode.DIGIT3, "Ctrl+3"),
+  AHEAD(KeyCode.DIGIT4, "Ctrl+4"),
+  LOOMS(KeyCode.DIGIT5, "Ctrl+5"),
+  SETTINGS(KeyCode.DIGIT6, "Ctrl+6"),
   SEARCH(KeyCode.F, "Ctrl+F"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T");

@@ -3,9 +3,12 @@ package hankbook.desktop;
 import atlantafx.base.theme.Styles;
 import hankbook.allot.Cover;
 import hankbook.measure.Length;
+import hankbook.yarn.YarnColour;
+import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -13,7 +16,12 @@ import javafx.scene.layout.VBox;
 
 /** One yarn's need against what is free of it. */
 final class CoverCard extends VBox {
-  CoverCard(Cover cover, YarnPalette palette) {
+  /**
+   * The card.
+   *
+   * @param opened the yarns of which it is shown how sure they are, kept from one answer to the next
+   */
+  CoverCard(Cover cover, YarnPalette palette, Set<YarnColour> opened) {
     getStyleClass().add("cover-card");
     Label yarn = new Label(cover.yarn().toString(), palette.swatch(cover.yarn()));
     yarn.getStyleClass().add(Styles.TEXT_BOLD);
@@ -30,6 +38,28 @@ final class CoverCard extends VBox {
     risk.getStyleClass().addAll(Styles.TEXT_SMALL, "cover-risk");
     risk.setWrapText(true);
     getChildren().addAll(head, bar(cover), figures, risk);
+    if (!cover.doubt().parts().isEmpty()) {
+      getChildren().add(howSure(cover, opened));
+    }
+  }
+
+  private static Node howSure(Cover cover, Set<YarnColour> opened) {
+    VBox tree = new VBox();
+    ToggleButton how = new ToggleButton("How sure");
+    how.setAccessibleText("How sure the metres of " + cover.yarn() + " are");
+    how.setId("how-sure-" + cover.yarn());
+    how.getStyleClass().addAll(Styles.SMALL, Styles.FLAT, "how-sure");
+    how.setSelected(opened.contains(cover.yarn()));
+    how.selectedProperty().subscribe(shown -> {
+      if (shown) {
+        opened.add(cover.yarn());
+        tree.getChildren().setAll(new DoubtTree(cover.doubt()));
+      } else {
+        opened.remove(cover.yarn());
+        tree.getChildren().clear();
+      }
+    });
+    return new VBox(how, tree);
   }
 
   private static String signed(Length margin) {

@@ -5,6 +5,8 @@ import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A field with its name above and what is wrong with it below. */
@@ -22,6 +24,21 @@ final class FieldBox extends VBox {
     message.subscribe(it -> field.pseudoClassStateChanged(Styles.STATE_DANGER, !it.isEmpty()));
     getStyleClass().add("field-box");
     getChildren().addAll(label, field, Labels.fault(message));
+  }
+
+  /** Leaves what is wrong to be said where nothing moves while one types; that something is wrong is marked in the field all the same. */
+  FieldBox withoutMessage() {
+    getChildren().removeLast();
+    return this;
+  }
+
+  /** Two of them beside each other. */
+  static HBox pair(FieldBox one, FieldBox other) {
+    HBox pair = new HBox(one, other);
+    pair.getStyleClass().add("field-pair");
+    pair.getChildren().forEach(box -> HBox.setHgrow(box, Priority.ALWAYS));
+    pair.getChildren().forEach(box -> ((FieldBox) box).setPrefWidth(1));
+    return pair;
   }
 
   TextField field() {

@@ -1,7 +1,7 @@
 package hankbook.desktop;
 
-import hankbook.studio.Journal;
-import hankbook.studio.Shelf;
+import hankbook.gear.Loom;
+import hankbook.gear.Reed;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
@@ -22,11 +22,15 @@ public final class Home {
   private final ShelfModel shelf;
   private final PlansModel plans;
   private final JournalModel journal;
+  private final AheadModel ahead;
+  private final OnOrderModel onOrder;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
+  private final Screen plansScreen;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
+  private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private OptionalLong known = OptionalLong.empty();
   private boolean looking;
   private boolean troubled;
@@ -42,20 +46,63 @@ public final class Home {
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
+    ahead = new AheadModel(studio, reckoning, status);
+    onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
     shelfView = shelfView();
     plansView = new PlansView(plans);
+    plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
-    Screen plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
+    plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen), status, name(studio.address()), studio.address().text());
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
+  }
+
+  private Screen aheadScreen() {
+    OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
+    AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
+    return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
+  }
+
+  private Screen gearScreen() {
+    GearModel<Loom> looms = new GearModel<>(new LoomKind(studio), work, status, plans::refresh);
+    GearModel<Reed> reeds = new GearModel<>(new ReedKind(studio), work, status, plans::refresh);
+    GearView view = new GearView(looms, reeds);
+    Runnable refresh = () -> {
+      looms.refresh();
+      reeds.refresh();
+    };
+    return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
+  }
+
+  private Screen settingsScreen() {
+    SettingsModel settings = new SettingsModel(studio, work, status, plans::refresh);
+    SettingsView view = new SettingsView(settings);
+    return new Screen("Settings", "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
+  }
+
+  private void lookAhead() {
+    ahead.refresh();
+    onOrder.refresh();
+  }
+
+  /** Turns to a plan. */
+  void open(String name) {
+    window.turnTo(plansScreen);
+    plans.open(name);
+  }
+
+  private void orderMoved() {
+    lookAhead();
+    yarnMoved();
+    plans.refresh();
   }
 
   /** Asks whether anything was written since, by whomever, and shows it. */
   public void lookForNews() {
     if (!looking) {
       looking = true;
-      work.run(studio::entries, this::counted, this::notCounted);
+      work.run(studio::written, this::counted, this::notCounted);
     }
   }
 
@@ -68,13 +115,13 @@ public final class Home {
     }
   }
 
-  private void counted(long entries) {
+  private void counted(long written) {
     looking = false;
     troubled = false;
-    if (known.isPresent() && known.getAsLong() != entries) {
+    if (known.isPresent() && known.getAsLong() != written) {
       window.refresh();
     }
-    known = OptionalLong.of(entries);
+    known = OptionalLong.of(written);
   }
 
   private void yarnMoved() {
@@ -96,19 +143,24 @@ public final class Home {
   /** Begins with the shelf, or with the welcome where the book is blank. */
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
+    draftChooser = DraftView.fileChooser(window);
   }
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     this.chooser = chooser;
+    draftChooser = chooser;
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     lookForNews();
     work.run(studio::isBlank, blank -> begin(blank), status::wrong);
   }
 
+  /** Whoever has turned to a screen meanwhile is left there. */
   private void begin(boolean blank) {
     if (blank) {
       showWaysIn();
+    } else if (window.showsScreen()) {
+      shelf.refresh();
     } else {
       toShelf();
     }
@@ -140,7 +192,7 @@ public final class Home {
   private ShelfView shelfView() {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf::everySkein, shelf::refresh), this::showWaysIn);
+        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
+        new ReceiveModel(studio, work, status, shelf), this::showWaysIn);
   }
 }

@@ -4,6 +4,7 @@ import hankbook.yarn.Measurement;
 
 /** How the length of a skein is known, as a word and a mark. */
 enum KnownBy {
+  SAMPLED("own grist"),
   WEIGHED("weighed"),
   COUNTED("turns counted"),
   LABEL("label"),
@@ -17,7 +18,7 @@ enum KnownBy {
 
   static KnownBy of(Measurement measurement) {
     return switch (measurement) {
-      case Measurement.ByWeight _ -> WEIGHED;
+      case Measurement.ByWeight weight -> weight.sample().isPresent() ? SAMPLED : WEIGHED;
       case Measurement.ByTurns _ -> COUNTED;
       case Measurement.ByLabel _ -> LABEL;
       case Measurement.Unmeasured _ -> UNMEASURED;

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -9,6 +10,8 @@ import javafx.scene.layout.Region;
 
 /** The few sorts of text there are on the screens. */
 final class Labels {
+  private static final double LINE = 17;
+
   private Labels() {}
 
   /** The name of a screen or a page. */
@@ -29,6 +32,17 @@ final class Labels {
   /** What is said quietly and follows a value; takes no room while that is empty. */
   static Label quiet(ObservableValue<String> text) {
     return following(text, "quiet");
+  }
+
+  /** What is said quietly, follows a value and keeps room for so many lines, so that nothing below it moves. */
+  static Label steady(ObservableValue<String> text, int lines) {
+    Label label = new Label();
+    label.setWrapText(true);
+    label.setAlignment(Pos.TOP_LEFT);
+    label.getStyleClass().add("quiet");
+    label.setMinHeight(lines * LINE);
+    label.textProperty().bind(text);
+    return label;
   }
 
   /** What is wrong; takes no room while nothing is. */

@@ -8,7 +8,13 @@ final class Latest {
 
   /** The listener to a new question; those to earlier ones fall silent. */
   <T> Consumer<T> only(Consumer<T> then) {
-    long mine = ++asked;
+    asked++;
+    return also(then);
+  }
+
+  /** One more listener to the latest question, such as to its failure. */
+  <T> Consumer<T> also(Consumer<T> then) {
+    long mine = asked;
     return answer -> {
       if (mine == asked) {
         then.accept(answer);

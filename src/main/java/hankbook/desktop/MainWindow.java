@@ -63,6 +63,11 @@ final class MainWindow extends BorderPane {
     navigation.markNone();
   }
 
+  /** Whether a screen is shown, rather than something in its place. */
+  boolean showsScreen() {
+    return !instead;
+  }
+
   private void otherTheme() {
     theme = theme.other();
     theme.on(getScene());

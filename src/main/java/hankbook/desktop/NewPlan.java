@@ -25,19 +25,30 @@ final class NewPlan {
 
   /** A name that no plan has yet. */
   static String name(Collection<String> taken) {
-    String name = NAME;
+    return name(NAME, taken);
+  }
+
+  /** A name, or where a plan has it already the same with a number behind it. */
+  static String name(String wanted, Collection<String> taken) {
+    String name = wanted;
     for (int number = 2; taken.contains(name); number++) {
-      name = NAME + " " + number;
+      name = wanted + " " + number;
     }
     return name;
   }
 
   static PlanDraft draft(String name) {
-    PlanDraft draft = PlanDraft.BLANK.with(PlanField.of(PlanPart.PLAN, "name"), name).with(PlanField.of(PlanPart.WINDING, "threads"), "1");
+    PlanDraft draft = PlanDraft.BLANK.with(PlanField.of(PlanPart.PLAN, "name"), name);
+    return completed(draft).withRow(PlanPart.ORDER, DraftRow.BLANK.with("share", "1")).withRow(PlanPart.WEFT, DraftRow.BLANK);
+  }
+
+  /** A plan that says nothing but its yarns and their order, with what every new plan has besides. */
+  static PlanDraft completed(PlanDraft begun) {
+    PlanDraft draft = begun.with(PlanField.of(PlanPart.WINDING, "threads"), "1");
     for (Map.Entry<String, String> allowance : COMMON.entrySet()) {
       draft = draft.with(PlanField.of(PlanPart.ALLOWANCES, allowance.getKey()), allowance.getValue());
     }
-    return draft.withRow(PlanPart.PIECES, row(PlanPart.PIECES)).withRow(PlanPart.ORDER, DraftRow.BLANK.with("share", "1")).withRow(PlanPart.WEFT, DraftRow.BLANK);
+    return draft.withRow(PlanPart.PIECES, row(PlanPart.PIECES));
   }
 
   /** A row that is added to a list. */

@@ -13,7 +13,7 @@ public final class Parting {
   private final Status status;
   private final Runnable after;
   private final Act act;
-  private final TypedLength length = new TypedLength();
+  private final Typed<Length> length = new Typed<>(Length::parse);
   private final StringProperty note = new SimpleStringProperty("");
   private Optional<SkeinRow> skein = Optional.empty();
 
@@ -23,7 +23,7 @@ public final class Parting {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    length.lengthProperty().subscribe(gone -> changed());
+    length.valueProperty().subscribe(gone -> changed());
     note.subscribe(text -> changed());
   }
 
@@ -31,7 +31,7 @@ public final class Parting {
     return act;
   }
 
-  TypedLength length() {
+  Typed<Length> length() {
     return length;
   }
 
@@ -54,7 +54,7 @@ public final class Parting {
   void record() {
     if (act.isPossible()) {
       String code = skein.orElseThrow().code();
-      Length gone = length.length().orElseThrow();
+      Length gone = length.value().orElseThrow();
       String whereTo = note.get().strip();
       act.attempt(id -> new PartWith(studio).skein(id, code, gone, whereTo), this::clear, () -> recorded(code, gone), status::wrong);
     }
@@ -83,10 +83,10 @@ public final class Parting {
     if (!free.isPositive()) {
       return "None of it is free to part with.";
     }
-    if (length.length().isEmpty()) {
+    if (length.value().isEmpty()) {
       return "Type how much of it leaves.";
     }
-    Length gone = length.length().get();
+    Length gone = length.value().get();
     if (!gone.isPositive()) {
       return "Type a length over zero.";
     }

@@ -1,14 +1,16 @@
 package hankbook.desktop;
 
-import atlantafx.base.theme.Styles;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Share;
 import hankbook.allot.Warning;
 import hankbook.measure.LengthUnit;
+import hankbook.plan.Band;
+import hankbook.plan.ClothPattern;
 import hankbook.plan.Yardage;
+import hankbook.yarn.YarnColour;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
@@ -18,10 +20,12 @@ final class PlanAnswerView extends PlanPage {
   private static final double GAP = 20;
 
   private final RemedyList remedies;
+  private final Set<YarnColour> howSure = new HashSet<>();
 
   PlanAnswerView(PlansModel model) {
     super("Cover", model);
-    this.remedies = new RemedyList(model.remedies());
+    this.remedies = new RemedyList(model.remedies(), model.fit());
+    visibleProperty().subscribe(seen -> model.fit().fit().watch(seen));
   }
 
   @Override
@@ -31,14 +35,20 @@ final class PlanAnswerView extends PlanPage {
     VBox warp = column();
     VBox yarn = column();
     section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
-    section(warp, "In the reed", new OrderFigure(check.plan().warp(), check.yardage().width().ends(), palette));
-    section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette)).toArray(Node[]::new));
+    section(warp, "In the reed", reed(check, palette));
+    section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette, howSure)).toArray(Node[]::new));
     yarn.getChildren().add(remedies);
-    section(yarn, "What to know", check.warnings().stream().map(PlanAnswerView::warning).toArray(Node[]::new));
+    section(yarn, "What to know", warnings(check, true));
+    section(warp, "Loom and reed", warnings(check, false));
     FlowPane columns = new FlowPane(GAP, GAP, warp, yarn);
     List.of(warp, yarn).forEach(column -> column.prefWidthProperty().bind(columns.widthProperty().map(width -> columnWidth(width.doubleValue()))));
     getChildren().add(columns);
-    section(this, "Skeins to take", check.shares().stream().map(PlanAnswerView::share).toArray(Node[]::new));
+    section(this, "Skeins to take", SharesByYarn.of(check.shares(), model().skeinsProperty().get(), palette));
+  }
+
+  private static Node reed(PlanCheck check, YarnPalette palette) {
+    Band warp = ClothPattern.of(check.plan()).warp();
+    return new OrderFigure(warp, palette, "The warp's order: " + BandWords.warp(check.plan(), warp), "end", "ends");
   }
 
   private static VBox column() {
@@ -58,17 +68,11 @@ final class PlanAnswerView extends PlanPage {
         + PlanWords.fine(yardage.warp().total()) + " long";
   }
 
-  private static Node warning(Warning warning) {
-    return text("• " + warning.text(), "plan-warning");
+  private static Node[] warnings(PlanCheck check, boolean ofYarn) {
+    return check.warnings().stream().filter(warning -> warning.yarn().isPresent() == ofYarn).map(PlanAnswerView::warning).toArray(Node[]::new);
   }
 
-  private static Node share(Share share) {
-    String ends = share.ends() > 0 ? Wording.count(share.ends(), "end", "ends") + ", " + Wording.metres(share.warp()) : "";
-    String weft = share.weft().isPositive() ? Wording.metres(share.weft()) + " of weft" : "";
-    Label code = new Label(share.code());
-    code.getStyleClass().add(Styles.TEXT_BOLD);
-    VBox row = new VBox(code, text(ends + (ends.isEmpty() || weft.isEmpty() ? "" : " and ") + weft, "share-words"), text(share.reason(), Styles.TEXT_MUTED));
-    row.getStyleClass().add("share-row");
-    return row;
+  private static Node warning(Warning warning) {
+    return text("• " + warning.text(), "plan-warning");
   }
 }

@@ -1,8 +1,14 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
+import hankbook.allot.Judgement;
 import hankbook.allot.Remedy;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -36,6 +42,18 @@ public interface PlanDesk {
 
   /** What would make a plan fit on what is free for it, the least change first. */
   List<Remedy> remedies(Plan plan) throws BadInput;
+
+  /** The most of a plan that what is free for it covers, and what of the shelf might stand in for a yarn that is short. */
+  Fit fit(Plan plan) throws BadInput;
+
+  /** What to have beside the warping board for a plan. */
+  WindingSheet winding(Plan plan, WindingWish wish) throws BadInput;
+
+  /** The looms and reeds there are. */
+  Gear gear();
+
+  /** By what plans are judged. */
+  Judgement judgement();
 
   /** Brings what is reserved for a version of a plan to what its allotment says. */
   void reserve(UUID id, String name, int version, boolean evenIfShort) throws BadInput, NotDone;

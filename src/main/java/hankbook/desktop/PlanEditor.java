@@ -170,6 +170,23 @@ public final class PlanEditor {
     });
   }
 
+  /** Puts a row of a list in the place of another, both counted from 1; tells whether there is such a place. */
+  boolean moveRow(PlanPart part, int from, int to) {
+    boolean there = to >= 1 && to <= draft.get().rows(part).size();
+    if (there) {
+      removed.set(Optional.empty());
+      change(draft.get().withRowMoved(part, from, to));
+      keep();
+    }
+    return there;
+  }
+
+  /** Gives the warp as many ends as its order makes. */
+  void takeEnds(long ends) {
+    change(draft.get().with(PlanField.of(PlanPart.WARP, "ends"), Long.toString(ends)));
+    keep();
+  }
+
   private void change(PlanDraft changed) {
     if (!changed.equals(draft.get())) {
       draft.set(changed);

@@ -21,11 +21,13 @@ import org.jspecify.annotations.Nullable;
 final class PlanFieldBox extends VBox {
   private static final PseudoClass DANGER = PseudoClass.getPseudoClass("danger");
 
+  private final PlanField field;
   private final Control control;
   private final TextField text;
   private final Label message = new Label();
 
   private PlanFieldBox(PlanField field, Control control, TextField text, double width, PlanEditor editor) {
+    this.field = field;
     this.control = control;
     this.text = text;
     getStyleClass().add("plan-field");
@@ -58,10 +60,25 @@ final class PlanFieldBox extends VBox {
     return new PlanFieldBox(field, text, text, width, editor);
   }
 
+  /** A field for a written order, as wide as there is room, which is read back below it. */
+  static PlanFieldBox written(PlanField field, String unit, PlanEditor editor) {
+    PlanFieldBox box = typed(field, USE_COMPUTED_SIZE, editor);
+    box.setMaxWidth(Double.MAX_VALUE);
+    Label reading = new Label();
+    reading.setId(field + "-words");
+    reading.getStyleClass().addAll(Styles.TEXT_SMALL, "plan-field-reading");
+    reading.setWrapText(true);
+    reading.textProperty().bind(box.text.textProperty().map(typed -> OrderReading.of(typed, unit)));
+    Labels.showOnly(reading, reading.textProperty().map(words -> !words.isEmpty()));
+    box.getChildren().add(box.getChildren().indexOf(box.message), reading);
+    return box;
+  }
+
   /** A field to type in or to choose for. */
   static PlanFieldBox chosen(PlanField field, double width, PlanEditor editor, Supplier<List<String>> choices, Function<String, Optional<Node>> picture) {
     ComboBox<String> box = new ComboBox<>();
     box.setEditable(true);
+    box.setPromptText(PlanWords.example(field.part(), field.key()));
     box.setCellFactory(_ -> new ChoiceCell(picture));
     PlanFieldBox made = new PlanFieldBox(field, box, box.getEditor(), width, editor);
     box.setValue(box.getEditor().getText());
@@ -109,6 +126,19 @@ final class PlanFieldBox extends VBox {
     control.pseudoClassStateChanged(DANGER, bad);
     message.pseudoClassStateChanged(DANGER, bad);
     control.setAccessibleHelp(words);
+  }
+
+  /** The field it is of. */
+  PlanField field() {
+    return field;
+  }
+
+  boolean isFilled() {
+    return !text.getText().isBlank();
+  }
+
+  boolean isAtFault() {
+    return message.isVisible();
   }
 
   void focus() {

@@ -1,10 +1,17 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -37,6 +44,24 @@ final class PlanListPane extends VBox {
   void search() {
     list.requestFocus();
     model.chosenProperty().get().ifPresent(list::scrollTo);
+  }
+
+  /** Offers to begin a plan with a draft, by a button and by dropping its file here. */
+  void offer(DraftModel drafts, Supplier<Optional<Path>> chooser) {
+    Button from = new Button("From a draft…");
+    from.setId("from-draft");
+    from.setMaxWidth(Double.MAX_VALUE);
+    from.setOnAction(_ -> chooser.get().ifPresent(drafts::read));
+    getChildren().add(1, from);
+    setOnDragOver(drag -> dropped(drag).ifPresent(_ -> drag.acceptTransferModes(TransferMode.COPY)));
+    setOnDragDropped(drag -> {
+      dropped(drag).ifPresent(drafts::read);
+      drag.setDropCompleted(dropped(drag).isPresent());
+    });
+  }
+
+  private static Optional<Path> dropped(DragEvent drag) {
+    return drag.getDragboard().getFiles().stream().map(File::toPath).filter(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(".wif")).findFirst();
   }
 
   private HBox begin() {

@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -12,6 +14,7 @@ abstract class PlanPage extends VBox {
 
   private final String name;
   private final PlansModel model;
+  private final List<Node> standing = new ArrayList<>();
 
   PlanPage(String name, PlansModel model) {
     this.name = name;
@@ -39,22 +42,32 @@ abstract class PlanPage extends VBox {
     return YarnPalette.of(model.skeinsProperty().get());
   }
 
+  /** Adds what stays as it is from one answer to the next, so that typing in it is never disturbed. */
+  final void stands(Node... nodes) {
+    standing.addAll(List.of(nodes));
+    getChildren().addAll(nodes);
+  }
+
   private void show() {
-    getChildren().clear();
+    getChildren().retainAll(standing);
     if (isVisible() && model.editor().answerProperty().get() instanceof PlanAnswer.Reckoned reckoned) {
       fill(reckoned);
     }
   }
 
-  /** Shows an answer on the empty page. */
+  /** Shows an answer on the page, below what stands there. */
   abstract void fill(PlanAnswer.Reckoned reckoned);
 
   /** Adds a part with a heading, unless there is nothing in it. */
   static void section(VBox column, String title, Node... nodes) {
+    section(column, new Label(title), nodes);
+  }
+
+  /** Adds a part with a heading, unless there is nothing in it. */
+  static void section(VBox column, Label heading, Node... nodes) {
     if (nodes.length == 0) {
       return;
     }
-    Label heading = new Label(title);
     heading.getStyleClass().addAll(Styles.TEXT_BOLD, "plan-heading");
     VBox section = new VBox(heading);
     section.getStyleClass().add("plan-section");

@@ -35,8 +35,8 @@ final class PlanWords {
       case "endsPerUnit" -> "Ends per unit";
       case "repeats" -> "Repeats";
       case "units" -> "Units";
-      case "yarn" -> "Yarn";
-      case "colour" -> "Colour";
+      case "yarn" -> part == PlanPart.SELVEDGE ? "Selvedge yarn" : "Yarn";
+      case "colour" -> part == PlanPart.SELVEDGE ? "Selvedge colour" : "Colour";
       case "share" -> "Share";
       case "strands" -> "Strands";
       case "picks" -> "Picks";
@@ -54,10 +54,14 @@ final class PlanWords {
       case "threads" -> "Threads together";
       case "mark" -> "Mark";
       case "oneLot" -> "One dye lot";
-      case "succession" -> "Written order";
-      case "weftSuccession" -> "Order of picks";
+      case "succession" -> "Order, from left to right";
+      case "weftSuccession" -> "Order of picks, from the first";
       case "extendLeft" -> "Units more, left";
       case "extendRight" -> "Units more, right";
+      case "loom" -> "Loom";
+      case "reed" -> "Reed";
+      case "weave" -> "Weave";
+      case "sley" -> "Ends in a dent";
       default -> throw new IllegalArgumentException("key is \"" + key + "\", wanted one of a plan's");
     };
   }
@@ -76,6 +80,10 @@ final class PlanWords {
       case "selvedgeEnds", "repairEnds", "extendLeft", "extendRight" -> "0";
       case "mark" -> "the colour";
       case "oneLot" -> "no";
+      case "loom" -> "any";
+      case "reed" -> "5/cm";
+      case "weave" -> "plain";
+      case "sley" -> "2";
       case "succession", "weftSuccession" -> "12 x (6 Chalk, 2 Woad), 6 Chalk";
       case "hems", "fringe", "sampling", "loomWaste", "gap" -> "0 cm";
       case "roundUpTo" -> "1 cm";
@@ -106,7 +114,7 @@ final class PlanWords {
     if (key.isEmpty()) {
       return row;
     }
-    return field.part() == PlanPart.PLAN ? key : row + ", " + key.substring(0, 1).toLowerCase(Locale.ROOT) + key.substring(1);
+    return field.part() == PlanPart.PLAN || key.startsWith(row) ? key : row + ", " + key.substring(0, 1).toLowerCase(Locale.ROOT) + key.substring(1);
   }
 
   /**
@@ -185,9 +193,6 @@ final class PlanWords {
     if (cover.verdict() == Verdict.SHORT) {
       return "The metres suffice, whole ends do not.";
     }
-    if (cover.risk() < 0.001) {
-      return "Hardly any risk of running short: under 1 in 1000.";
-    }
-    return "The risk of running short is about 1 in " + Math.max(2, Math.round(1 / cover.risk())) + ".";
+    return "The risk of running short is " + cover.chance().words() + ".";
   }
 }

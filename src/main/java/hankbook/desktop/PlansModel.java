@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.exchange.PlanDraft;
+import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -27,10 +28,14 @@ public final class PlansModel {
   private final PlanEditor editor;
   private final PlanActs acts;
   private final PlanRemedies remedies;
+  private final FitModel fit;
+  private final WindingModel winding;
+  private final SettModel sett;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
 
   /**
@@ -48,6 +53,10 @@ public final class PlansModel {
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
+    Work pageWork = new Work(new InOrder(work.away()), work.here());
+    this.fit = new FitModel(desk, pageWork, editor);
+    this.winding = new WindingModel(desk, pageWork, editor);
+    this.sett = new SettModel(desk, pageWork, editor);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -65,12 +74,29 @@ public final class PlansModel {
     return skeins.getReadOnlyProperty();
   }
 
+  /** The looms and reeds to choose from. */
+  ReadOnlyObjectProperty<Gear> gearProperty() {
+    return gear.getReadOnlyProperty();
+  }
+
   PlanEditor editor() {
     return editor;
   }
 
   PlanRemedies remedies() {
     return remedies;
+  }
+
+  FitModel fit() {
+    return fit;
+  }
+
+  WindingModel winding() {
+    return winding;
+  }
+
+  SettModel sett() {
+    return sett;
   }
 
   PlanActs acts() {
@@ -81,6 +107,7 @@ public final class PlansModel {
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
+    listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
     editor.lookAgain();
   }
@@ -194,11 +221,11 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(plans.stream().map(PlanRow::name).toList()) : typed).ifPresent(name -> {
+    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
       if (row(name).isPresent()) {
         acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
       } else {
-        work.run(() -> begun(name), this::opened, this::wrong);
+        work.run(() -> begun(name), this::open, this::wrong);
       }
     });
   }
@@ -218,7 +245,13 @@ public final class PlansModel {
     return name;
   }
 
-  private void opened(String name) {
+  /** The names of the plans that are listed. */
+  List<String> names() {
+    return plans.stream().map(PlanRow::name).toList();
+  }
+
+  /** Opens a plan that may not be on the list yet. */
+  void open(String name) {
     if (row(name).isEmpty()) {
       plans.add(new PlanRow(name));
       plans.sort(BY_NAME);

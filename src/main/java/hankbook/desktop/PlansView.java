@@ -1,9 +1,13 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -24,6 +28,8 @@ public final class PlansView extends BorderPane {
   private final SplitPane open = new SplitPane();
   private Optional<Orientation> turned = Optional.empty();
   private final Label none = new Label();
+  private final StackPane centre = new StackPane(open, none);
+  private final BooleanProperty bringingIn = new SimpleBooleanProperty(false);
 
   public PlansView(PlansModel model) {
     this.model = model;
@@ -38,11 +44,25 @@ public final class PlansView extends BorderPane {
     none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
     none.setWrapText(true);
     model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
-    StackPane centre = new StackPane(open, none);
     VBox.setVgrow(centre, Priority.ALWAYS);
     setCenter(new VBox(new PlanConflictBar(model), centre));
     model.editor().nameProperty().subscribe(_ -> showOpen());
     model.chosenProperty().subscribe(_ -> showOpen());
+  }
+
+  /**
+   * Lets drafts be brought in, each of which is shown in the place of the open plan until it is one itself.
+   *
+   * @param chooser asks the user for a file
+   */
+  void offer(DraftModel drafts, Supplier<Optional<Path>> chooser) {
+    DraftView view = new DraftView(drafts);
+    Labels.showOnly(view, bringingIn);
+    centre.getChildren().add(view);
+    list.offer(drafts, chooser);
+    bringingIn.bind(drafts.openProperty());
+    bringingIn.subscribe(_ -> showOpen());
+    model.chosenProperty().subscribe(_ -> drafts.close());
   }
 
   /** Puts the keyboard into the list of plans. */
@@ -56,7 +76,8 @@ public final class PlansView extends BorderPane {
   }
 
   private Node answer() {
-    ScrollPane answer = scrolled(new PlanPages(model, List.of(new PlanAnswerView(model))));
+    List<PlanPage> pages = List.of(new PlanAnswerView(model), new ClothPage(model), new SettPage(model), new WindingPage(model));
+    ScrollPane answer = scrolled(new PlanPages(model, pages));
     VBox.setVgrow(answer, Priority.ALWAYS);
     VBox all = new VBox(answer, new PlanActBar(model));
     all.getStyleClass().add("plan-answer-side");
@@ -85,7 +106,7 @@ public final class PlansView extends BorderPane {
 
   private void showOpen() {
     String name = model.editor().nameProperty().get();
-    open.setVisible(!name.isEmpty());
-    none.setVisible(name.isEmpty() && model.chosenProperty().get().isEmpty());
+    open.setVisible(!name.isEmpty() && !bringingIn.get());
+    none.setVisible(!bringingIn.get() && name.isEmpty() && model.chosenProperty().get().isEmpty());
   }
 }

@@ -5,12 +5,13 @@ import hankbook.exchange.RowReading;
 import hankbook.exchange.StockFile;
 import hankbook.studio.Receive;
 import hankbook.studio.Studio;
+import hankbook.yarn.GristSample;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.Skein;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -19,29 +20,33 @@ import javafx.beans.property.StringProperty;
 
 /** The form by which one skein is received. Its fields are the columns of a stock file and are read by the same rules. */
 public final class ReceiveModel {
+  /** What must be there for every skein; the rest is wanted only beside something else. */
+  private static final List<String> NAMED = List.of("code", "yarn", "colour");
+
+  /** The columns that a weaver would call otherwise. */
+  private static final Map<String, String> NAMES =
+      Map.of("gross", "weight", "tare", "weight of the cone", "hex", "colour", "location", "place", "received", "date", "reel", "length once round the reel", "regain", "moisture");
+
   private final Studio studio;
   private final Status status;
-  private final Supplier<List<Skein>> shelf;
-  private final Runnable after;
+  private final ShelfModel shelf;
   private final Act act;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper sureness = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper disagreement = new ReadOnlyStringWrapper("");
   /** The shelf is read anew only a little later. */
   private String justReceived = "";
   /** What the form kept of the skein received last: as long as nothing is typed, a second click means no second skein. */
   private Map<String, String> asLeft = Map.of();
 
-  /**
-   * @param shelf what is on the shelf already, to propose a code and to know a repeated one
-   * @param after what follows once the skein is received
-   */
-  public ReceiveModel(Studio studio, Work work, Status status, Supplier<List<Skein>> shelf, Runnable after) {
+  /** @param shelf what is there already, to propose a code and to know a repeated one */
+  public ReceiveModel(Studio studio, Work work, Status status, ShelfModel shelf) {
     this.studio = studio;
     act = new Act(work);
     this.status = status;
     this.shelf = shelf;
-    this.after = after;
     StockFile.COLUMNS.forEach(column -> fields.put(column, new SimpleStringProperty("")));
     StockFile.COLUMNS.forEach(column -> messages.put(column, new ReadOnlyStringWrapper("")));
     fields.values().forEach(field -> field.subscribe(text -> changed()));
@@ -62,6 +67,16 @@ public final class ReceiveModel {
     return reading.getReadOnlyProperty();
   }
 
+  /** How surely that is known, or empty. */
+  ReadOnlyStringProperty surenessProperty() {
+    return sureness.getReadOnlyProperty();
+  }
+
+  /** What else that was typed says otherwise, or empty. */
+  ReadOnlyStringProperty disagreementProperty() {
+    return disagreement.getReadOnlyProperty();
+  }
+
   Act act() {
     return act;
   }
@@ -69,7 +84,7 @@ public final class ReceiveModel {
   /** Proposes the next free code where none is typed; all else stays as it was left. */
   void begin() {
     if (field("code").get().isBlank()) {
-      field("code").set(NextCode.after(shelf.get().stream().map(Skein::code).toList()));
+      field("code").set(NextCode.after(shelf.everySkein().stream().map(Skein::code).toList()));
     }
     judge();
   }
@@ -78,7 +93,7 @@ public final class ReceiveModel {
   void fillFromShelf() {
     String yarn = field("yarn").get().strip();
     String colour = field("colour").get().strip();
-    List<Skein> same = shelf.get().stream().filter(skein -> skein.yarn().yarn().equals(yarn)).toList();
+    List<Skein> same = shelf.everySkein().stream().filter(skein -> skein.yarn().yarn().equals(yarn)).toList();
     same.stream().findFirst().ifPresent(skein -> {
       fill("fibre", skein.fibre());
       fill("grist", skein.grist().map(Object::toString).orElse(""));
@@ -96,20 +111,20 @@ public final class ReceiveModel {
   }
 
   private void received(Skein skein) {
-    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.holds()) + ".");
+    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.withSample(sample()).holds()) + ".");
     justReceived = skein.code();
     judge();
     if (field("code").get().isBlank()) {
-      field("code").set(NextCode.after(Stream.concat(shelf.get().stream().map(Skein::code), Stream.of(skein.code())).toList()));
+      field("code").set(NextCode.after(Stream.concat(shelf.everySkein().stream().map(Skein::code), Stream.of(skein.code())).toList()));
     }
     asLeft = texts();
     judge();
-    after.run();
+    shelf.refresh();
   }
 
   /** What the next skein of the same delivery has in common stays. */
   private void clear() {
-    List.of("length", "gross", "cost", "code").forEach(column -> field(column).set(""));
+    List.of("length", "gross", "turns", "regain", "cost", "code").forEach(column -> field(column).set(""));
   }
 
   private void fill(String column, String text) {
@@ -131,9 +146,18 @@ public final class ReceiveModel {
     if (isTaken()) {
       known(messages, "code").set("Another skein bears this code.");
     }
-    reading.set(Counting.words(row.measurement(), texts));
+    Counting counting = Counting.of(texts, sample(), shelf.doubts());
+    reading.set(counting.counts());
+    sureness.set(counting.surely());
+    disagreement.set(counting.disagrees());
     act.judge(whyNot(row));
     return row;
+  }
+
+  /** That of the yarn's own grist, where one was weighed. */
+  private Optional<GristSample> sample() {
+    String yarn = field("yarn").get().strip();
+    return shelf.everySkein().stream().filter(skein -> skein.yarn().yarn().equals(yarn)).flatMap(skein -> skein.sample().stream()).findFirst();
   }
 
   private Map<String, String> texts() {
@@ -146,21 +170,33 @@ public final class ReceiveModel {
     known(messages, fault.column()).set("Wanted: " + fault.wanted() + ".");
   }
 
+  private static String missing(CellFault fault) {
+    return NAMED.contains(fault.column()) ? fault.column() : fault.wanted();
+  }
+
+  private static String mend(CellFault fault) {
+    return "The " + NAMES.getOrDefault(fault.column(), fault.column()) + " marked above: wanted " + fault.wanted() + ".";
+  }
+
   private boolean isTaken() {
     String code = field("code").get().strip();
-    return justReceived.equals(code) || shelf.get().stream().anyMatch(skein -> skein.code().equals(code));
+    return justReceived.equals(code) || shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code));
   }
 
   private String whyNot(RowReading row) {
     if (texts().equals(asLeft)) {
       return "Say first what the next skein holds.";
     }
-    List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(CellFault::column).toList();
+    Optional<String> bad = row.faults().stream().filter(fault -> !fault.found().isEmpty()).findFirst().map(ReceiveModel::mend);
+    if (bad.isPresent()) {
+      return bad.get();
+    }
+    List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(ReceiveModel::missing).toList();
     if (!missing.isEmpty()) {
       return "Still wanted: " + String.join(", ", missing) + ".";
     }
-    if (!row.faults().isEmpty() || isTaken()) {
-      return "Mend the fields marked above.";
+    if (isTaken()) {
+      return "Another skein bears this code.";
     }
     return row.measurement() instanceof Measurement.Unmeasured || row.measurement().length().orElseThrow().isPositive()
         ? ""

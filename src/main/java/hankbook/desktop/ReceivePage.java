@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TitledPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -50,22 +51,41 @@ final class ReceivePage extends SidePage {
     grid.addRow(2, box("fibre", "Fibre", "wool"), hex());
     grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("length", "Length on the label", "950 m"));
     grid.addRow(4, box("gross", "Weight with its cone", "240 g"), box("tare", "Weight of the cone", "40 g"));
-    grid.addRow(5, box("lot", "Lot", ""), box("location", "Place", "chest"));
-    grid.addRow(6, box("cost", "Cost", "24.50 EUR"), box("received", "Received", "2026-03-14"));
-    grid.addRow(7, opened());
+    grid.addRow(5, box("turns", "Turns on the reel", "950"), box("reel", "Once round the reel", "1 m"));
+    grid.add(more(), 0, 6, 2, 1);
+    grid.addRow(7, box("lot", "Lot", ""), box("location", "Place", "chest"));
+    grid.addRow(8, box("cost", "Cost", "24.50 EUR"), box("received", "Received", "2026-03-14"));
+    grid.addRow(9, opened());
   }
 
   private Node foot() {
     Label reading = Labels.quiet(model.readingProperty());
     reading.setId("reading");
-    VBox foot = new VBox(
-        reading, new ActButton("Receive skein", model::receive, model.act().possibleProperty(), model.act().whyNotProperty()).named("receive").main());
+    Label sure = Labels.quiet(model.surenessProperty());
+    sure.setId("sureness");
+    Label disagrees = Labels.fault(model.disagreementProperty());
+    disagrees.setId("disagreement");
+    ActButton receive = new ActButton("Receive skein", model::receive, model.act().possibleProperty(), model.act().whyNotProperty());
+    VBox foot = new VBox(reading, sure, disagrees, receive.named("receive").main().belowReason());
     foot.getStyleClass().add("side-foot");
     return foot;
   }
 
+  /** What few balances need. */
+  private TitledPane more() {
+    VBox content = new VBox(
+        box("regain", "Moisture in it when weighed", "8.5 %"), Labels.quiet("Of its dry mass, where you measured it; without it the usual one of its fibre is taken."));
+    content.getStyleClass().add("act-body");
+    TitledPane pane = new TitledPane("More about its weight", content);
+    pane.getStyleClass().add("more");
+    pane.setId("receive-more");
+    pane.setExpanded(false);
+    pane.setAnimated(false);
+    return pane;
+  }
+
   private FieldBox box(String column, String name, String example) {
-    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column);
+    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column).withoutMessage();
     box.field().setOnAction(event -> model.receive());
     return box;
   }
@@ -74,7 +94,7 @@ final class ReceivePage extends SidePage {
     Swatch swatch = new Swatch(28, 28);
     model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
     FieldBox box = box("hex", "Hex", "#2f5d8a");
-    box.getChildren().set(1, beside(box.field(), swatch));
+    box.getChildren().add(beside(box.field(), swatch));
     return box;
   }
 

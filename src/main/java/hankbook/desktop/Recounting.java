@@ -1,9 +1,16 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.studio.NotDone;
 import hankbook.studio.Recount;
 import hankbook.studio.Studio;
+import hankbook.yarn.Kept;
+import hankbook.yarn.Measures;
+import hankbook.yarn.Skein;
+import hankbook.yarn.Uncertainty;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -15,8 +22,10 @@ public final class Recounting {
   private final Status status;
   private final Runnable after;
   private final Act act;
-  private final TypedLength found = new TypedLength();
+  private final RecountFields fields = new RecountFields();
   private final StringProperty note = new SimpleStringProperty("");
+  private final ReadOnlyStringWrapper ledgerSays = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper wouldSay = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
   private Optional<SkeinRow> skein = Optional.empty();
 
@@ -26,7 +35,7 @@ public final class Recounting {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    found.lengthProperty().subscribe(length -> changed());
+    fields.subscribe(this::changed);
     note.subscribe(text -> changed());
   }
 
@@ -34,15 +43,25 @@ public final class Recounting {
     return act;
   }
 
-  TypedLength found() {
-    return found;
+  RecountFields fields() {
+    return fields;
   }
 
   StringProperty noteProperty() {
     return note;
   }
 
-  /** What the typed length changes. */
+  /** What the ledger says of it now, and how surely. */
+  ReadOnlyStringProperty ledgerSaysProperty() {
+    return ledgerSays.getReadOnlyProperty();
+  }
+
+  /** What it would say, and how surely; empty as long as that is not known. */
+  ReadOnlyStringProperty wouldSayProperty() {
+    return wouldSay.getReadOnlyProperty();
+  }
+
+  /** What changes by what is typed. */
   ReadOnlyStringProperty readingProperty() {
     return reading.getReadOnlyProperty();
   }
@@ -62,9 +81,21 @@ public final class Recounting {
   void record() {
     if (act.isPossible()) {
       SkeinRow row = skein.orElseThrow();
-      Length whole = found.length().orElseThrow();
+      RecountFields.Found found = fields.found(row.skein());
       String how = note.get().strip();
-      act.attempt(id -> new Recount(studio).skein(id, row.code(), whole, how), this::clear, () -> recorded(row.code(), whole), status::wrong);
+      act.attempt(id -> write(id, row.code(), found, how), this::clear, () -> recorded(row.code(), found.length().orElseThrow()), status::wrong);
+    }
+  }
+
+  private void write(UUID id, String code, RecountFields.Found found, String how) throws NotDone {
+    Recount recount = new Recount(studio);
+    Measures measures = found.measures();
+    if (measures.weighing().isPresent()) {
+      recount.weighed(id, code, measures.weighing().get(), how);
+    } else if (measures.turns().isPresent()) {
+      recount.counted(id, code, measures.turns().get(), how);
+    } else {
+      recount.skein(id, code, found.length().orElseThrow(), how);
     }
   }
 
@@ -74,7 +105,7 @@ public final class Recounting {
   }
 
   private void clear() {
-    found.textProperty().set("");
+    fields.begin(skein.map(SkeinRow::skein));
     note.set("");
   }
 
@@ -84,21 +115,55 @@ public final class Recounting {
   }
 
   private void judge() {
-    Optional<Length> whole = skein.flatMap(row -> found.length());
-    Length aside = skein.map(row -> row.reserved().length()).orElse(Length.ZERO);
-    Length before = skein.map(row -> row.free().length().plus(aside)).orElse(Length.ZERO);
-    act.judge(whole.map(length -> whyNot(length, before, aside)).orElse("Type what it measures now."));
-    reading.set(whole.filter(length -> act.isPossible()).map(length -> difference(length.minus(before))).orElse(""));
+    wouldSay.set("");
+    reading.set("");
+    ledgerSays.set(skein.map(row -> Wording.metres(before(row), row.uncertainty().length())).orElse(""));
+    if (skein.isEmpty()) {
+      act.judge("Choose a skein.");
+      return;
+    }
+    SkeinRow row = skein.get();
+    RecountFields.Found found = fields.found(row.skein());
+    act.judge(found.length().map(whole -> whyNot(row, whole)).orElse(found.whyNot()));
+    if (act.isPossible()) {
+      tell(row, found, found.length().orElseThrow());
+    }
   }
 
-  private static String whyNot(Length whole, Length before, Length aside) {
+  private void tell(SkeinRow row, RecountFields.Found found, Length whole) {
+    Length sureness = sureness(row, found, whole);
+    int surer = row.uncertainty().length().compareTo(sureness);
+    boolean given = fields.way.get() == RecountWay.LENGTH || row.uncertainty().length().isZero();
+    wouldSay.set(Wording.metres(whole, sureness));
+    reading.set(difference(whole.minus(before(row))) + (given || surer == 0 ? "" : surer > 0 ? " It is known surer then." : " It is known less surely then."));
+  }
+
+  /** As the shelf will tell it: by how it was found, or by how it was known before where only a length is given. */
+  private static Length sureness(SkeinRow row, RecountFields.Found found, Length whole) {
+    Skein skein = row.skein();
+    boolean lengthAlone = found.measures().weighing().isEmpty() && found.measures().turns().isEmpty();
+    Kept kept = lengthAlone
+        ? new Kept(whole, Optional.empty(), skein.kept().flatMap(Kept::again))
+        : new Kept(whole, Optional.of(whole), Optional.of(found.measures()));
+    return Uncertainty.of(List.of(skein.withKept(kept, skein.opened())), row.doubts()).combined();
+  }
+
+  private static Length before(SkeinRow row) {
+    return row.free().length().plus(row.reserved().length());
+  }
+
+  private String whyNot(SkeinRow row, Length whole) {
+    Length aside = row.reserved().length();
     if (whole.compareTo(aside) < 0) {
       return "That is less than the " + Wording.metres(aside) + " set aside; release those first.";
     }
-    return whole.equals(before) ? "That is what the ledger says already." : "";
+    return fields.way.get() == RecountWay.LENGTH && whole.equals(before(row)) ? "That is what the ledger says already." : "";
   }
 
   private static String difference(Length difference) {
+    if (difference.isZero()) {
+      return "Just what the ledger says.";
+    }
     return difference.isNegative()
         ? Wording.metres(difference.negated()) + " less than the ledger says."
         : Wording.metres(difference) + " more than the ledger says.";

@@ -9,16 +9,22 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** What would make a short plan fit, each with a button to try it, and a way back from what was tried. */
+/**
+ * What would make a short plan fit, each with a button to try it, and a way back from what was tried; quietly below, what of the shelf is like
+ * a short yarn but not enough, or what more it would allow.
+ */
 final class RemedyList extends VBox {
   private final PlanRemedies remedies;
+  private final FitModel fit;
 
-  RemedyList(PlanRemedies remedies) {
+  RemedyList(PlanRemedies remedies, FitModel fit) {
     this.remedies = remedies;
+    this.fit = fit;
     getStyleClass().add("plan-section");
     managedProperty().bind(visibleProperty());
     remedies.foundProperty().subscribe(_ -> show());
     remedies.triedProperty().subscribe(_ -> show());
+    fit.fit().foundProperty().subscribe(_ -> show());
   }
 
   private void show() {
@@ -33,6 +39,10 @@ final class RemedyList extends VBox {
       getChildren().add(remedies.canBeTried(remedy)
           ? row(remedy.words(), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
           : row(remedy.words()));
+    }
+    fit.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
+    if (!fit.surplus().isEmpty()) {
+      getChildren().add(Labels.quiet(fit.surplus()));
     }
     setVisible(!getChildren().isEmpty());
   }

@@ -1,9 +1,11 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
+import hankbook.yarn.Doubts;
 import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +35,10 @@ public final class ShelfModel {
   private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<SkeinRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
   private List<Skein> ever = List.of();
+  private Doubts doubts = Doubts.DEFAULT;
+
+  /** What the ledger has, and how far it is trusted. */
+  private record Stock(List<ShelfSkein> skeins, Doubts doubts) {}
 
   public ShelfModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -48,6 +54,11 @@ public final class ShelfModel {
   /** Every skein there ever was, used up or not. */
   List<Skein> everySkein() {
     return ever;
+  }
+
+  /** How far each way of knowing a length is trusted. */
+  Doubts doubts() {
+    return doubts;
   }
 
   /** The order the table wants. */
@@ -75,13 +86,18 @@ public final class ShelfModel {
 
   /** Asks the ledger anew; the choice stays with the same skein. */
   public void refresh() {
-    work.run(new Shelf(studio)::everySkein, latest.only(this::show), status::wrong);
+    work.run(this::stock, latest.only(this::show), status::wrong);
   }
 
-  private void show(List<ShelfSkein> skeins) {
+  private Stock stock() {
+    return new Stock(new Shelf(studio).everySkein(), new Settings(studio).judgement().doubts());
+  }
+
+  private void show(Stock stock) {
     Optional<String> code = chosen.get().map(SkeinRow::code);
-    ever = skeins.stream().map(ShelfSkein::skein).toList();
-    all.setAll(skeins.stream().filter(skein -> !skein.isUsedUp()).map(SkeinRow::of).sorted(SkeinRow.ORDER).toList());
+    doubts = stock.doubts();
+    ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
+    all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
     summarise();
     choose(code.flatMap(this::row));
   }

@@ -17,9 +17,9 @@ public final class ShelfView extends BorderPane {
   private final SkeinPage page;
   private final ReceivePage receiving;
 
-  public ShelfView(ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Parting parting, ReceiveModel receive, Runnable waysIn) {
+  public ShelfView(ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Sampling sampling, Parting parting, ReceiveModel receive, Runnable waysIn) {
     this.shelf = shelf;
-    page = new SkeinPage(skein, recounting, parting, () -> shelf.choose(Optional.empty()));
+    page = new SkeinPage(skein, recounting, sampling, parting, () -> shelf.choose(Optional.empty()));
     receiving = new ReceivePage(receive, this::stopReceiving);
     BorderPane.setMargin(page, BESIDE);
     BorderPane.setMargin(receiving, BESIDE);
@@ -29,6 +29,7 @@ public final class ShelfView extends BorderPane {
     shelf.chosenProperty().subscribe(chosen -> {
       skein.turnTo(chosen);
       recounting.turnTo(chosen);
+      sampling.turnTo(chosen);
       parting.turnTo(chosen);
       if (chosen.isPresent() || getRight() != receiving) {
         setRight(chosen.isPresent() ? page : null);

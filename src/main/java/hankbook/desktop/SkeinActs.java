@@ -7,19 +7,11 @@ import javafx.scene.layout.VBox;
 
 /** What can be done with the chosen skein, each act folded away until it is wanted. */
 final class SkeinActs extends VBox {
-  SkeinActs(Recounting recounting, Parting parting) {
+  SkeinActs(Recounting recounting, Sampling sampling, Parting parting) {
     getStyleClass().add("acts");
-    getChildren().addAll(folded("measure-again", "Measure again", measureAgain(recounting)), folded("part-with", "Part with", partWith(parting)));
-  }
-
-  private static Node measureAgain(Recounting model) {
-    FieldBox found =
-        new FieldBox("The whole skein measures now", "1420 m", model.found().textProperty(), model.found().messageProperty()).named("recount-length");
-    FieldBox note = new FieldBox("Note", "how it was measured", model.noteProperty(), new SimpleStringProperty("")).named("recount-note");
-    found.field().setOnAction(event -> model.record());
-    ActButton act = new ActButton("Write down the measure", model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("recount");
-    return new VBox(
-        Labels.quiet("With what is set aside for plans, without what is on a loom."), found, Labels.quiet(model.readingProperty()), note, act);
+    getChildren().addAll(
+        folded("measure-again", "Measure again", new RecountPane(recounting)), folded("weigh-sample", "Weigh a sample of the yarn", new SamplePane(sampling)),
+        folded("part-with", "Part with", partWith(parting)));
   }
 
   private static Node partWith(Parting model) {

@@ -4,6 +4,8 @@ import hankbook.measure.Length;
 import hankbook.yarn.Skein;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -18,14 +20,15 @@ final class SkeinPage extends SidePage {
   private final Label code = Labels.quiet("");
   private final FactList metres = new FactList();
   private final FactList facts = new FactList();
+  private final StringProperty doubtful = new SimpleStringProperty("");
   private final VBox history = new VBox();
 
-  SkeinPage(SkeinPageModel model, Recounting recounting, Parting parting, Runnable close) {
+  SkeinPage(SkeinPageModel model, Recounting recounting, Sampling sampling, Parting parting, Runnable close) {
     super(close);
     this.model = model;
     history.getStyleClass().add("history");
     fill(
-        swatch, heading(new VBox(name, code)), metres, new SkeinActs(recounting, parting), Labels.heading("About it"), facts,
+        swatch, heading(new VBox(name, code)), metres, Labels.fault(doubtful), new SkeinActs(recounting, sampling, parting), Labels.heading("About it"), facts,
         Labels.heading("What happened to it"), history);
     model.skeinProperty().subscribe(chosen -> chosen.ifPresent(this::show));
     model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory());
@@ -36,11 +39,12 @@ final class SkeinPage extends SidePage {
     swatch.show(skein.hex(), skein.yarn().colour());
     name.setText(skein.yarn().toString());
     code.setText(skein.code() + ", " + skein.form() + (skein.opened() ? ", opened" : ", not opened"));
+    doubtful.set(SkeinFacts.doubtful(skein));
     showMetres(row);
     facts.clear();
     facts.add("Lot", skein.lot());
     facts.add("Place", skein.location());
-    facts.add("Grist", skein.grist().map(Object::toString).orElse(""));
+    SkeinFacts.measures(skein, facts);
     facts.add("Fibre", skein.fibre());
     facts.add("Cost", skein.cost().map(cost -> cost.getAmount() + " " + cost.getCurrencyUnit().getCode()).orElse(""));
     facts.add("Received", skein.received().map(Object::toString).orElse(""));
@@ -48,25 +52,11 @@ final class SkeinPage extends SidePage {
 
   private void showMetres(SkeinRow row) {
     metres.clear();
-    metres.add("Holds", row.held().text());
-    metres.add("Known", known(row));
+    metres.add("Holds", (row.held().text() + " " + row.sureness()).strip());
+    metres.add("Known", SkeinFacts.known(row, model.history().stream().filter(SkeinEvent::isStandingRecount).findFirst()));
     metres.add("Free", row.free().text());
     each("Set aside for ", row.shelf().reserved());
     each("On the loom for ", row.shelf().onLoom());
-  }
-
-  private String known(SkeinRow row) {
-    Optional<SkeinEvent> recount = model.history().stream().filter(SkeinEvent::isStandingRecount).findFirst();
-    return recount.map(event -> "recounted " + event.date()).orElseGet(() -> asItCame(row));
-  }
-
-  private static String asItCame(SkeinRow row) {
-    return switch (row.known()) {
-      case WEIGHED -> "by its weight";
-      case COUNTED -> "by its turns";
-      case LABEL -> "by its label";
-      case UNMEASURED -> "never measured";
-    };
   }
 
   private void each(String what, Map<String, Length> byPlan) {

@@ -1,24 +1,36 @@
 package hankbook.desktop;
 
 import hankbook.studio.ShelfSkein;
+import hankbook.yarn.Doubts;
 import hankbook.yarn.Skein;
 import java.util.Comparator;
 
-/** A skein as the shelf shows it; every text is made once. */
+/**
+ * A skein as the shelf shows it; every text is made once.
+ *
+ * @param uncertainty of what there is of it
+ * @param doubts by which that is judged
+ */
 record SkeinRow(
-    ShelfSkein shelf, Amount held, Amount free, Amount reserved, Amount onLoom, KnownBy known) {
+    ShelfSkein shelf, Amount held, Amount free, Amount reserved, Amount onLoom, KnownBy known, Amount uncertainty, Doubts doubts) {
   /** By yarn and colour, then by code. */
   static final Comparator<SkeinRow> ORDER = Comparator.comparing((SkeinRow row) -> row.skein().yarn()).thenComparing(SkeinRow::code);
 
-  static SkeinRow of(ShelfSkein shelf) {
+  static SkeinRow of(ShelfSkein shelf, Doubts doubts) {
     Skein skein = shelf.skein();
     KnownBy known = KnownBy.of(skein.measurement());
     return new SkeinRow(
-        shelf, Amount.of(skein.holds()), Amount.of(shelf.free()), Amount.of(shelf.allReserved()), Amount.of(shelf.allOnLoom()), known);
+        shelf, Amount.of(skein.holds()), Amount.of(shelf.free()), Amount.of(shelf.allReserved()), Amount.of(shelf.allOnLoom()), known,
+        Amount.of(shelf.uncertainty(doubts)), doubts);
   }
 
   Skein skein() {
     return shelf.skein();
+  }
+
+  /** How surely its metres are known, such as {@code ± 15.6 m}; empty where there are none. */
+  String sureness() {
+    return uncertainty.length().isZero() ? "" : Wording.within(uncertainty.length());
   }
 
   String code() {

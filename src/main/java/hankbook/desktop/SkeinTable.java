@@ -15,8 +15,9 @@ final class SkeinTable extends TableView<SkeinRow> {
   private static final double SWATCH_WIDTH = 46;
   private static final double ROOM_FOR_LOT = 650;
   private static final double ROOM_FOR_KNOWN_BY = 760;
-  private static final double ROOM_FOR_PLACE = 850;
-  private static final double ROOM_FOR_FORM = 910;
+  private static final double ROOM_FOR_SURENESS = 830;
+  private static final double ROOM_FOR_PLACE = 910;
+  private static final double ROOM_FOR_FORM = 970;
 
   private final TableColumn<SkeinRow, SkeinRow> swatch = column("", SWATCH_WIDTH, row -> row);
 
@@ -30,9 +31,10 @@ final class SkeinTable extends TableView<SkeinRow> {
     TableColumn<SkeinRow, Amount> onLoom = amount("On the loom", 90, SkeinRow::onLoom);
     TableColumn<SkeinRow, KnownBy> known = column("Known by", 104, SkeinRow::known);
     known.setCellFactory(column -> new KnownByCell());
+    TableColumn<SkeinRow, Amount> sure = amount("±", 66, SkeinRow::uncertainty);
     getColumns().setAll(List.of(
         swatch, column("Code", 52, SkeinRow::code), column("Yarn", 92, row -> row.skein().yarn().yarn()),
-        column("Colour", 74, row -> row.skein().yarn().colour()), lot, form, place, amount("Held", 78, SkeinRow::held), amount("Free", 78, SkeinRow::free),
+        column("Colour", 74, row -> row.skein().yarn().colour()), lot, form, place, amount("Held", 78, SkeinRow::held), sure, amount("Free", 78, SkeinRow::free),
         amount("Reserved", 78, SkeinRow::reserved), onLoom, known));
     setId("skeins");
     setAccessibleText("Skeins");
@@ -45,6 +47,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     givesWay(form, ROOM_FOR_FORM);
     givesWay(place, ROOM_FOR_PLACE);
     givesWay(known, ROOM_FOR_KNOWN_BY);
+    givesWay(sure, ROOM_FOR_SURENESS);
     givesWay(lot, ROOM_FOR_LOT);
     givesWay(onLoom, ROOM_FOR_LOT);
     ChosenRow.bind(this, model.chosenProperty(), model::choose);

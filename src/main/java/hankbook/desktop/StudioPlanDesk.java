@@ -1,16 +1,23 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
+import hankbook.allot.WindingSheet;
+import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
+import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
 import hankbook.studio.Reserve;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
@@ -26,6 +33,8 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
+  private final OwnGear gear;
+  private final Settings settings;
 
   public StudioPlanDesk(Studio studio) {
     this.plans = new Plans(studio);
@@ -34,6 +43,8 @@ public final class StudioPlanDesk implements PlanDesk {
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
+    this.gear = new OwnGear(studio);
+    this.settings = new Settings(studio);
   }
 
   @Override
@@ -74,6 +85,26 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public List<Remedy> remedies(Plan plan) throws BadInput {
     return check.of(plan).remedies();
+  }
+
+  @Override
+  public Fit fit(Plan plan) throws BadInput {
+    return check.of(plan).fit();
+  }
+
+  @Override
+  public WindingSheet winding(Plan plan, WindingWish wish) throws BadInput {
+    return check.of(plan).winding(wish);
+  }
+
+  @Override
+  public Gear gear() {
+    return gear.all();
+  }
+
+  @Override
+  public Judgement judgement() {
+    return settings.judgement();
   }
 
   @Override

@@ -4,11 +4,8 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -40,7 +37,7 @@ public final class WelcomeView extends VBox {
     });
     getChildren().addAll(
         Labels.title("This book is blank"), Labels.quiet("Hankbook keeps what yarn there is, what is promised to which cloth, and whether it will do. How shall it begin?"),
-        ways, faults());
+        ways, new FaultList(model.faults(), "faults"));
   }
 
   /** Asks for a stock file in a window of the system. */
@@ -76,19 +73,5 @@ public final class WelcomeView extends VBox {
     way.getStyleClass().add("way");
     HBox.setHgrow(way, Priority.ALWAYS);
     return way;
-  }
-
-  private Node faults() {
-    Label heading = Labels.heading("");
-    heading.textProperty().bind(Bindings.size(model.faults()).map(size -> "Nothing was taken from the file: " + Wording.count(size.intValue(), "fault", "faults")));
-    ListView<String> list = new ListView<>(model.faults());
-    list.setId("faults");
-    list.setAccessibleText("Faults in the file");
-    VBox.setVgrow(list, Priority.ALWAYS);
-    VBox box = new VBox(heading, list);
-    box.getStyleClass().add("faults");
-    VBox.setVgrow(box, Priority.ALWAYS);
-    Labels.showOnly(box, Bindings.isNotEmpty(model.faults()));
-    return box;
   }
 }

@@ -3,8 +3,10 @@ package hankbook.desktop;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
+import hankbook.measure.Exact;
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
+import hankbook.yarn.GristSample;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -23,6 +25,21 @@ final class Wording {
     DecimalFormat format = new DecimalFormat("#,##0.0", symbols);
     format.setRoundingMode(RoundingMode.HALF_UP);
     return format.format(length.metres()) + " m";
+  }
+
+  /** How surely metres are known. */
+  static String within(Length uncertainty) {
+    return "± " + metres(uncertainty);
+  }
+
+  /** Metres and how surely they are known. */
+  static String metres(Length length, Length uncertainty) {
+    return uncertainty.isZero() ? metres(length) : metres(length) + " " + within(uncertainty);
+  }
+
+  /** A grist as it was weighed, and how surely. */
+  static String grist(GristSample sample) {
+    return sample.grist() + " ± " + Exact.plain(sample.uncertainty().fraction().multiply(100), 2) + " %";
   }
 
   /** What is said beside a field whose text cannot be taken. */

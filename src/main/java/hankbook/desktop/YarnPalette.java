@@ -6,7 +6,9 @@ import hankbook.yarn.YarnColour;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 
 /**
  * The yarns and colours the shelf knows, and what the colours look like.
@@ -33,6 +35,12 @@ record YarnPalette(Map<YarnColour, String> looks) {
   List<String> colours(String yarn) {
     List<String> own = looks.keySet().stream().filter(known -> known.yarn().equals(yarn.strip())).map(YarnColour::colour).sorted().toList();
     return own.isEmpty() ? looks.keySet().stream().map(YarnColour::colour).distinct().sorted().toList() : own;
+  }
+
+  /** The colour of a yarn; empty where the shelf does not tell. */
+  Optional<Color> colour(YarnColour yarn) {
+    String hex = looks.getOrDefault(yarn, "");
+    return hex.isEmpty() ? Optional.empty() : Optional.of(Color.web(hex));
   }
 
   /** Gives a region the colour of a yarn, or hatches it where the shelf does not tell. */

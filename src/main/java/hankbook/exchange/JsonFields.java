@@ -115,6 +115,14 @@ final class JsonFields {
     }
   }
 
+  /** Checks a field against others, and says of a refusal that it stood there. */
+  void check(String key, Runnable check) {
+    checked(key, () -> {
+      check.run();
+      return key;
+    });
+  }
+
   private <T> T checked(String key, Supplier<T> reader) {
     try {
       return reader.get();

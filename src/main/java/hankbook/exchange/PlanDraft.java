@@ -77,6 +77,11 @@ public record PlanDraft(Map<PlanPart, List<DraftRow>> rows) {
     return with(part, longer);
   }
 
+  /** The same draft with one row of a list in the place of another, and those between moved up or down by one; both counted from 1. */
+  public PlanDraft withRowMoved(PlanPart part, int from, int to) {
+    return withoutRow(part, from).withRow(part, to, rows(part).get(from - 1));
+  }
+
   /** The same draft without one row of a list, counted from 1. */
   public PlanDraft withoutRow(PlanPart part, int row) {
     List<DraftRow> shorter = new ArrayList<>(rows(part));

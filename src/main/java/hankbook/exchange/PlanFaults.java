@@ -1,9 +1,12 @@
 package hankbook.exchange;
 
+import hankbook.measure.Unreadable;
+import hankbook.plan.Succession;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Everything that keeps a draft from being read as a plan. {@link PlanFile} stops at the first fault; so that a bad text further down is
@@ -12,12 +15,16 @@ import java.util.Map;
 public final class PlanFaults {
   private static final PlanDraft SOUND = sound();
 
+  /** Fields that can only be read beside others: alone, their marks would all be unknown. */
+  private static final Set<String> WRITTEN = Set.of("succession", "weftSuccession");
+
   private PlanFaults() {}
 
   /** The faults, that of the whole plan first; none where the plan can be read. */
   public static List<Fault> of(PlanDraft draft) {
     Map<String, Fault> faults = new LinkedHashMap<>();
     note(draft, faults);
+    OrderedEnds.of(draft).ifPresent(ends -> faults.put(ends.fault().field(), ends.fault()));
     for (PlanPart part : PlanPart.values()) {
       for (int row = 1; row <= draft.rows(part).size(); row++) {
         for (String key : draft.rows(part).get(row - 1).texts().keySet()) {
@@ -37,6 +44,10 @@ public final class PlanFaults {
   }
 
   private static void note(PlanField field, PlanDraft draft, Map<String, Fault> faults) {
+    if (WRITTEN.contains(field.key())) {
+      noteWritten(field, draft.text(field), faults);
+      return;
+    }
     PlanField alone = new PlanField(field.part(), 1, field.key());
     try {
       PlanFile.read("plan", SOUND.with(alone, draft.text(field)).json());
@@ -45,6 +56,14 @@ public final class PlanFaults {
           .field()
           .filter(fault -> fault.field().equals(alone.toString()))
           .ifPresent(fault -> faults.putIfAbsent(field.toString(), new Fault(field.toString(), fault.found(), fault.wanted())));
+    }
+  }
+
+  private static void noteWritten(PlanField field, String text, Map<String, Fault> faults) {
+    try {
+      Succession.parse(text);
+    } catch (Unreadable unreadable) {
+      faults.putIfAbsent(field.toString(), new Fault(field.toString(), unreadable.found(), unreadable.wanted()));
     }
   }
 

@@ -19,6 +19,7 @@ import hankbook.plan.Plan;
 import hankbook.plan.Succession;
 import hankbook.plan.Warp;
 import hankbook.plan.Weft;
+import hankbook.plan.WeftOrder;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.YarnColour;
 import java.util.List;
@@ -67,6 +68,7 @@ public final class PlanFile {
     Warp warp = WarpFields.warp(warpFields);
     List<Weft> wefts = fields.list("weft", PlanPart.WEFT.known()).stream().map(PlanFile::weft).toList();
     Optional<Succession> weftSuccession = fields.read("weftSuccession", Succession::parse);
+    weftSuccession.ifPresent(written -> fields.check("weftSuccession", () -> WeftOrder.checkWritten(written, wefts)));
     Allowances allowances = allowances(fields.object("allowances", PlanPart.ALLOWANCES.known()));
     int threads = fields.object("winding", PlanPart.WINDING.known()).count("threads", 1);
     return fields.built(() -> new Plan(name, pieces, warp, wefts, weftSuccession, allowances, threads, dressing(fields, warpFields)));

@@ -6,6 +6,7 @@ import com.opencsv.ICSVParser;
 import com.opencsv.RFC4180ParserBuilder;
 import com.opencsv.enums.CSVReaderNullFieldIndicator;
 import com.opencsv.exceptions.CsvValidationException;
+import hankbook.measure.Unreadable;
 import hankbook.yarn.Skein;
 import java.io.IOException;
 import java.io.StringReader;
@@ -15,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.joda.money.Money;
 
 /** Reads a stock file: RFC 4180, UTF-8, a header row, columns in any order. All rows or none; every bad row is reported at once. */
 public final class StockFile {
@@ -74,6 +76,15 @@ public final class StockFile {
   /** Reads one row by the names of its columns, by the same rules; a column that is not there is unknown. */
   public static RowReading row(Map<String, String> values) {
     return StockRow.read(values);
+  }
+
+  /**
+   * Reads an amount of money as a stock file has it, such as 24.50 EUR.
+   *
+   * @throws Unreadable if it is none
+   */
+  public static Money money(String text) {
+    return StockRow.money(text.strip());
   }
 
   private void rows(CSVReader rows) throws IOException, CsvValidationException, BadInput {

@@ -152,7 +152,7 @@ final class StockRow {
     return lower.startsWith("#") ? lower : "#" + lower;
   }
 
-  private static Money money(String text) {
+  static Money money(String text) {
     String[] parts = text.split("\\s+", -1);
     try {
       if (parts.length == 2 && parts[0].matches("\\d{1,9}(\\.\\d{1,3})?")) {

@@ -10,6 +10,7 @@ import hankbook.plan.Sections;
 import hankbook.plan.Selvedge;
 import hankbook.plan.Succession;
 import hankbook.plan.Warp;
+import hankbook.plan.WarpOrder;
 import hankbook.yarn.YarnColour;
 import java.util.HashSet;
 import java.util.List;
@@ -35,6 +36,9 @@ final class WarpFields {
     Optional<Succession> succession = fields.read("succession", Succession::parse);
     List<OrderEntry> order =
         fields.list("order", PlanPart.ORDER.known()).stream().map(entry -> orderEntry(entry, succession.isPresent())).toList();
+    if (!order.isEmpty()) {
+      succession.ifPresent(written -> fields.check("succession", () -> WarpOrder.checkWritten(written, order)));
+    }
     Optional<Selvedge> selvedge = fields.has("selvedge") ? Optional.of(selvedge(fields.object("selvedge", PlanPart.SELVEDGE.known()))) : Optional.empty();
     return fields.built(
         () -> {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -54,8 +55,24 @@ public final class WarpOrder {
     return entry.amount() instanceof Share share ? share.part() : null;
   }
 
-  /** Checks that each group is in the written order, each mark is that of a group, and ends given beside it are those that it makes. */
-  static void checkWritten(Succession written, List<OrderEntry> order) {
+  /**
+   * All ends that the order makes, selvedges of a yarn of their own among them; empty where a share takes what the counts leave.
+   */
+  public static OptionalLong made(Warp warp) {
+    int selvedges = warp.selvedge().isPresent() ? warp.selvedgeEnds() : 0;
+    if (warp.succession().isPresent()) {
+      return OptionalLong.of(warp.succession().get().threads() + selvedges);
+    }
+    boolean counted = warp.order().stream().allMatch(entry -> entry.amount() instanceof Ends);
+    return counted ? OptionalLong.of(warp.order().stream().mapToLong(entry -> entry.amount() instanceof Ends ends ? ends.ends() : 0).sum() + selvedges) : OptionalLong.empty();
+  }
+
+  /**
+   * Checks that each group is in the written order, each mark is that of a group, and ends given beside it are those that it makes.
+   *
+   * @throws Unreadable naming what is not so
+   */
+  public static void checkWritten(Succession written, List<OrderEntry> order) {
     Marked.check(written, order);
     Map<String, Long> counts = written.counts();
     Set<String> marks = written.marks();

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Counts out the picks of a cloth over the wefts that share them. */
-final class WeftOrder {
+public final class WeftOrder {
   private WeftOrder() {}
 
   /** The wefts of a plan, those that share their picks together, in the plan's order. */
@@ -33,8 +33,12 @@ final class WeftOrder {
     return Apportionment.of(picks, passage.stream().map(Weft::share).toList(), "the weft of " + passage.getFirst().picks());
   }
 
-  /** Checks that the written order is of one passage, and of all its wefts. */
-  static void checkWritten(Succession written, List<Weft> wefts) {
+  /**
+   * Checks that the written order is of one passage, and of all its wefts.
+   *
+   * @throws Unreadable naming what is not so
+   */
+  public static void checkWritten(Succession written, List<Weft> wefts) {
     Marked.check(written, wefts);
     Set<String> marks = written.marks();
     List<List<Weft>> passages =

@@ -16,7 +16,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param inReedTenths the width in the reed in tenths of a millimetre, exactly
  */
 public record Width(int ends, BigFraction inReedTenths) {
-  static Width of(Plan plan) {
+  /** The width of a plan's warp and its ends. */
+  public static Width of(Plan plan) {
     Warp warp = plan.warp();
     if (warp.ends().isPresent()) {
       int ends = warp.ends().getAsInt();

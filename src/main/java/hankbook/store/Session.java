@@ -1,6 +1,13 @@
 package hankbook.store;
 
 import static hankbook.store.schema.tables.ChainEnd.CHAIN_END;
+import static hankbook.store.schema.tables.DueVersion.DUE_VERSION;
+import static hankbook.store.schema.tables.LoomVersion.LOOM_VERSION;
+import static hankbook.store.schema.tables.PlanVersion.PLAN_VERSION;
+import static hankbook.store.schema.tables.ReedVersion.REED_VERSION;
+import static hankbook.store.schema.tables.Setting.SETTING;
+import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
+import static hankbook.store.schema.tables.TurnVersion.TURN_VERSION;
 
 import org.jooq.DSLContext;
 
@@ -12,7 +19,7 @@ public final class Session {
     this.sql = sql;
   }
 
-  /** The skeins as they came. */
+  /** The skeins, and what was said of them since. */
   public SkeinRows skeins() {
     return new SkeinRows(sql);
   }
@@ -65,6 +72,17 @@ public final class Session {
   /** What skeins were measured to hold after they came. */
   public Remeasurements remeasurements() {
     return new Remeasurements(sql);
+  }
+
+  /** How many versions of plans, of their order, of looms and reeds, of expected days and of settings others than an author have written. */
+  public long writtenByOthers(String author) {
+    return (long) sql.fetchCount(PLAN_VERSION, PLAN_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(TURN_VERSION, TURN_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(LOOM_VERSION, LOOM_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(REED_VERSION, REED_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(DUE_VERSION, DUE_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(SKEIN_VERSION, SKEIN_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
   }
 
   /** One writer at a time: the next waits here until this transaction ends. */

@@ -16,21 +16,49 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jooq.DSLContext;
 
-/** The skeins as they came; what is left of one is for the balances to say. */
+/** The skeins as they came and as they were described since; what is left of one is for the balances to say. */
 public final class SkeinRows {
   private final DSLContext sql;
+  private final SkeinVersions versions;
 
   SkeinRows(DSLContext sql) {
     this.sql = sql;
+    versions = new SkeinVersions(sql);
   }
 
-  /** The skein with a code. */
+  /** The skein with a code, as it was last described. */
   public Optional<Skein> find(String code) {
+    return written(code).map(skein -> versions.of(skein).getLast());
+  }
+
+  /** Whether it is just as the skein with its code was written down or described at any time. */
+  public boolean wasEver(Skein skein) {
+    return written(skein.code()).filter(there -> versions.of(there).contains(skein)).isPresent();
+  }
+
+  /**
+   * Keeps what is said of a skein beside its yarn and its measures, where it differs from what was last said; says whether it did.
+   *
+   * @param skein one that is written down, as it is described now
+   */
+  public boolean describe(Skein skein, String author, Instant now) {
+    Skein before = find(skein.code()).orElseThrow();
+    Skein after = SkeinVersions.described(before, skein);
+    if (after.equals(before)) {
+      return false;
+    }
+    versions.keep(after, author, now);
+    return true;
+  }
+
+  private Optional<Skein> written(String code) {
     return sql.selectFrom(SKEIN).where(SKEIN.CODE.eq(code)).fetchOptional(SkeinRows::skein);
   }
 
@@ -41,7 +69,11 @@ public final class SkeinRows {
 
   /** Every skein there ever was, by code; put in order here, since each server has an order of its own. */
   public List<Skein> all() {
-    return sql.selectFrom(SKEIN).fetch(SkeinRows::skein).stream().sorted(Comparator.comparing(Skein::code)).toList();
+    Map<String, UnaryOperator<Skein>> newest = versions.newest();
+    return sql.selectFrom(SKEIN).fetch(SkeinRows::skein).stream()
+        .map(skein -> newest.getOrDefault(skein.code(), UnaryOperator.identity()).apply(skein))
+        .sorted(Comparator.comparing(Skein::code))
+        .toList();
   }
 
   /** Writes down a skein whose code is not taken. */

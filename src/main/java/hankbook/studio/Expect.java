@@ -54,6 +54,29 @@ public final class Expect {
     return studio.write(session -> order(session, name, rows, due));
   }
 
+  /**
+   * Puts skeins on order, or none. What is on order already, just as it is given, is left there.
+   *
+   * @return how many were not on order before
+   * @throws NotDone if another skein bears one of their codes, or the day is past
+   */
+  public int skeins(List<Skein> skeins, LocalDate due) throws NotDone {
+    refusePast(due);
+    return studio.write(session -> {
+      int fresh = 0;
+      for (Skein skein : skeins) {
+        if (session.skeins().find(skein.code()).isPresent() && !session.skeins().wasEver(skein)) {
+          throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
+        }
+        if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
+          order(session, "by " + due, skein, due);
+          fresh++;
+        }
+      }
+      return fresh;
+    });
+  }
+
   private void refusePast(LocalDate due) throws NotDone {
     if (due.isBefore(studio.today())) {
       throw NotDone.because("Yarn cannot be expected on " + due + ", which is past; give today or a day to come.");
@@ -67,7 +90,7 @@ public final class Expect {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       if (!row.skein().holds().isPositive()) {
         faults.add(name + ", row " + row.number() + ", length: found nothing, wanted the length that is ordered, or its weight and grist");
-      } else if (there.isPresent() && !there.get().equals(row.skein())) {
+      } else if (there.isPresent() && !session.skeins().wasEver(row.skein())) {
         faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       } else if (there.isEmpty() || session.balances().ofSkein(row.skein().code()).lengths().isEmpty()) {
         fresh.add(row.skein());
@@ -78,18 +101,18 @@ public final class Expect {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    fresh.forEach(skein -> order(session, name, skein, due));
+    fresh.forEach(skein -> order(session, "by " + due + ", from " + name, skein, due));
     return new Ordered(fresh.size(), rows.size() - fresh.size());
   }
 
-  private void order(Session session, String name, Skein skein, LocalDate due) {
+  private void order(Session session, String note, Skein skein, LocalDate due) {
     if (session.skeins().find(skein.code()).isEmpty()) {
       session.skeins().add(skein, studio.now());
     }
     Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), skein.holds());
     UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
     UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
-    studio.post(session, id, EntryKind.EXPECT, "by " + due + ", from " + name, List.of(transfer));
+    studio.post(session, id, EntryKind.EXPECT, note, List.of(transfer));
     session.dues().keep(skein.code(), due, studio.author(), studio.now());
   }
 
@@ -116,12 +139,28 @@ public final class Expect {
    * @throws NotDone if one of them is not on order
    */
   public Optional<ChainedEntry> arrived(UUID id, List<String> codes) throws NotDone {
+    return arrived(id, codes, SkeinFacts.NONE);
+  }
+
+  /**
+   * Takes skeins that were on order into the house, all of them in one entry, and says of each what is known now that it is here.
+   *
+   * @param facts what they leave open stays as it was ordered; without a day they came today
+   * @throws NotDone if one of them is not on order, or they would have come on a day to come
+   */
+  public Optional<ChainedEntry> arrived(UUID id, List<String> codes, SkeinFacts facts) throws NotDone {
+    facts.refuseWhatIsYetToCome(studio.today());
+    SkeinFacts now = facts.cameOn(studio.today());
     return studio.write(session -> {
       if (session.entries().entry(id).isPresent()) {
         return Optional.empty();
       }
-      List<Transfer> transfers = onOrder(session, codes).stream().map(code -> ExpectedYarn.arrival(session, code)).toList();
-      return studio.post(session, id, EntryKind.RECEIVE, "arrived", transfers);
+      List<Transfer> transfers = new ArrayList<>();
+      for (String code : onOrder(session, codes)) {
+        session.skeins().describe(now.of(session.skeins().find(code).orElseThrow()), studio.author(), studio.now());
+        transfers.add(ExpectedYarn.arrival(session, code));
+      }
+      return studio.post(session, id, EntryKind.RECEIVE, now.received().orElseThrow(), "arrived", transfers);
     });
   }
 

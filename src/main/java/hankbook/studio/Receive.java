@@ -7,13 +7,13 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.store.Session;
+import hankbook.yarn.Measures;
 import hankbook.yarn.Skein;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /** Takes skeins into the house. A skein whose length is not known is written down all the same, and counts as nothing until it is measured. */
 public final class Receive {
@@ -39,7 +39,12 @@ public final class Receive {
   public void skein(UUID id, Skein skein) throws NotDone {
     studio.write(session -> {
       Optional<Skein> there = session.skeins().find(skein.code());
-      if (there.isPresent() && !there.get().equals(skein)) {
+      Optional<Arrival> arrival = arrival(session, there, skein);
+      Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
+      if (another.isPresent()) {
+        throw NotDone.because(skein.code() + ", " + another.get() + "; nothing was changed.");
+      }
+      if (there.isPresent() && arrival.isEmpty() && !session.skeins().wasEver(skein)) {
         throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
       }
       if (isEmptied(session, skein)) {
@@ -47,10 +52,9 @@ public final class Receive {
       }
       if (there.isEmpty()) {
         session.skeins().add(skein, studio.now());
-      }
-      boolean comes = there.isPresent() && (wasTakenBack(session, skein) || ExpectedYarn.isOnOrder(session, skein.code()));
-      if (there.isEmpty() || (comes && session.entries().entry(id).isEmpty())) {
         enter(session, id, skein, "");
+      } else if (arrival.isPresent() && session.entries().entry(id).isEmpty()) {
+        arrive(session, id, arrival.get(), "");
       }
       return skein;
     });
@@ -67,21 +71,23 @@ public final class Receive {
     return studio.write(session -> receive(session, name, rows));
   }
 
-  Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput {
+  Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput, NotDone {
     List<Skein> unknown = new ArrayList<>();
-    List<Skein> again = new ArrayList<>();
+    List<Arrival> again = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
+      Optional<Arrival> arrival = arrival(session, there, row.skein());
+      Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
       if (isEmptied(session, row.skein())) {
         faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
       } else if (there.isEmpty()) {
         unknown.add(row.skein());
-      } else if (there.get().equals(row.skein())) {
-        if (wasTakenBack(session, row.skein()) || ExpectedYarn.isOnOrder(session, row.skein().code())) {
-          again.add(row.skein());
-        }
-      } else {
+      } else if (another.isPresent()) {
+        faults.add(name + ", row " + row.number() + ", " + another.get());
+      } else if (arrival.isPresent()) {
+        again.add(arrival.get());
+      } else if (!session.skeins().wasEver(row.skein())) {
         faults.add(
             name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       }
@@ -89,10 +95,30 @@ public final class Receive {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    unknown.forEach(skein -> session.skeins().add(skein, studio.now()));
-    List<Skein> fresh = Stream.concat(unknown.stream(), again.stream()).toList();
-    fresh.forEach(skein -> enter(session, receiptOf(session, skein), skein, "from " + name));
-    return new Delivery(fresh.size(), rows.size() - fresh.size());
+    for (Skein skein : unknown) {
+      session.skeins().add(skein, studio.now());
+      enter(session, receiptOf(session, skein), skein, "from " + name);
+    }
+    for (Arrival arrival : again) {
+      arrive(session, receiptOf(session, arrival.known()), arrival, "from " + name);
+    }
+    int received = unknown.size() + again.size();
+    return new Delivery(received, rows.size() - received);
+  }
+
+  /** A skein that was written down and may come now, being on order or in no place. */
+  private static Optional<Arrival> arrival(Session session, Optional<Skein> there, Skein comes) {
+    return there.filter(known -> wasTakenBack(session, known) || ExpectedYarn.isOnOrder(session, known.code())).map(known -> new Arrival(known, comes));
+  }
+
+  private void arrive(Session session, UUID id, Arrival arrival, String note) throws NotDone {
+    Skein described = arrival.described(studio.today());
+    session.skeins().describe(described, studio.author(), studio.now());
+    enter(session, id, described, note);
+    Optional<Measures> measured = arrival.measuredAnew();
+    if (measured.isPresent() && known(session, arrival.comes()).isMeasured()) {
+      new Recount(studio).onArrival(session, described, measured.get());
+    }
   }
 
   private static boolean isEmptied(Session session, Skein skein) {

@@ -73,6 +73,12 @@ public final class Recount {
     });
   }
 
+  /** Corrects a skein that comes in this session to how it was measured then. */
+  void onArrival(Session session, Skein skein, Measures measures) throws NotDone {
+    SkeinYarn arrived = new SkeinYarn(studio, UUID.randomUUID(), EntryKind.RECOUNT, skein.code(), "measured when it came");
+    correct(session, arrived, found(session, skein, measures), measures);
+  }
+
   private static Length found(Session session, Skein skein, Measures measures) throws NotDone {
     boolean moistureUnknown = measures.weighing().flatMap(Weighing::regain).isPresent() && Regain.standard(skein.fibre()).isEmpty();
     if (moistureUnknown) {

@@ -41,13 +41,29 @@ public final class Resley {
     String text = Plans.text(session, name).orElseThrow(() -> CheckPlan.noSuchPlan(name));
     Plan plan = PlanFile.read(name, text);
     SettChange change = of(name, plan, sett);
-    PlanDraft resleyed = PlanDraft.of(text).with(PlanField.of(PlanPart.WARP, "sett"), sett.toString());
-    if (plan.warp().ends().isEmpty()) {
-      resleyed = resleyed.with(PlanField.of(PlanPart.WARP, "ends"), Integer.toString(change.ends()));
-    }
+    PlanDraft resleyed = entered(PlanDraft.of(text), plan, change);
     PlanFile.read(name, resleyed.json());
     new Plans(studio).keep(session, name, resleyed.json());
     return change;
+  }
+
+  /**
+   * What would be entered into a draft for a change of sett: the new sett, and the ends outright where the plan does not say them.
+   *
+   * @param plan what the draft reads as
+   */
+  public static PlanDraft entered(PlanDraft draft, Plan plan, SettChange change) {
+    PlanDraft resleyed = draft.with(PlanField.of(PlanPart.WARP, "sett"), change.after().sett().toString());
+    return plan.warp().ends().isPresent() ? resleyed : resleyed.with(PlanField.of(PlanPart.WARP, "ends"), Integer.toString(change.ends()));
+  }
+
+  /**
+   * What another sett would do to a plan that need not be kept.
+   *
+   * @throws BadInput if it does not add up
+   */
+  public static SettChange tried(Plan plan, Sett sett) throws BadInput {
+    return of(plan.name(), plan, sett);
   }
 
   private static SettChange of(String name, Plan plan, Sett sett) throws BadInput {

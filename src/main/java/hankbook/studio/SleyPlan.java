@@ -57,16 +57,6 @@ public final class SleyPlan {
   }
 
   /**
-   * Sleys a plan with the reeds of a studio, which may be none, with nothing set.
-   *
-   * @param source what the plan was read from, for messages
-   * @throws BadInput if there is no such reed, or the reed has too few dents
-   */
-  public static Sleyed of(String source, Plan plan, Gear gear, Wish wish) throws BadInput {
-    return of(source, plan, gear, Judgement.DEFAULT, wish);
-  }
-
-  /**
    * Sleys a plan with the reeds of a studio, which may be none.
    *
    * @param source what the plan was read from, for messages
@@ -87,6 +77,18 @@ public final class SleyPlan {
     return new Sleyed(plan.name(), planned, choices, choice, sleying);
   }
 
+  /**
+   * Ways to give a sett in the studio's own reeds, whichever the plan says: the nearest first, in the reeds that take the warp where any does.
+   * None where the studio has no reed.
+   *
+   * @param judgement by which a reed's sett is near enough
+   * @throws BadInput if the plan does not add up
+   */
+  public static List<SleyChoice> inOwnReeds(Plan plan, Gear gear, Judgement judgement, Sett wanted) throws BadInput {
+    Length planned = Answer.reckoned(plan.name(), () -> Yardage.of(plan)).width().inReed();
+    return gear.reeds().isEmpty() ? List.of() : choices(wanted, wideEnough(gear, planned), judgement);
+  }
+
   /** Those within the tolerance, else the nearest few. */
   private static List<SleyChoice> choices(Sett wanted, List<Reed> reeds, Judgement judgement) {
     List<SleyChoice> all = SleyChoice.all(wanted, reeds);
@@ -104,6 +106,10 @@ public final class SleyPlan {
     if (gear.reeds().isEmpty()) {
       throw new BadInput(plan.name() + ": found no reed in plan or ledger, wanted one: --reed 12/in, or reed add");
     }
+    return wideEnough(gear, planned);
+  }
+
+  private static List<Reed> wideEnough(Gear gear, Length planned) {
     List<Reed> wideEnough = gear.reeds().stream().filter(reed -> reed.takes(planned)).toList();
     return wideEnough.isEmpty() ? gear.reeds() : wideEnough;
   }

@@ -72,9 +72,9 @@ public final class Studio implements AutoCloseable {
     return session.skeins().isEmpty() && session.plans().names().isEmpty() && session.looms().all().isEmpty() && session.reeds().all().isEmpty();
   }
 
-  /** How many entries there are: a cheap way to see whether anything was done since. */
-  public long entries() {
-    return read(session -> session.entries().end().entries());
+  /** How much there is of what everybody did and others wrote down, which only ever grows: a cheap way to see whether there is news. */
+  public long written() {
+    return read(session -> session.entries().end().entries() + session.writtenByOthers(author));
   }
 
   <T> T read(Function<Session, T> work) {

@@ -51,6 +51,29 @@ class ExpectAndQueueTest {
   }
 
   @Test
+  void whatIsKnownOfYarnIsSaidWhenItArrivesAndMendedAfterwards() throws IOException {
+    run("expect", "add", "--csv", file("order.csv", "code,yarn,colour,length\nC3,Skerry,Chalk,80 m\n"), "--by", soon.toString());
+    assertThat(run("expect", "arrived", "C3", "--cost", "24")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).isEqualTo("--cost: found '24', wanted an amount and its currency such as 24.50 EUR\n");
+    assertThat(run("expect", "arrived", "C3", "--on", "soon")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).isEqualTo("--on: found 'soon', wanted a day such as 2026-12-20\n");
+    assertThat(run("expect", "arrived", "C3", "--lot", "B7", "--location", "blue chest", "--cost", "24 EUR", "--on", "2026-03-10")).isZero();
+    assertThat(out).contains("2026-03-10").contains("80 m of C3 from what is on order to the shelf");
+    run("shelf", "C3");
+    assertThat(out).contains("B7").contains("blue chest");
+    assertThat(run("describe", "C3", "--lot", "B8")).isZero();
+    assertThat(out).isEqualTo("Described 1 skein anew; what was said before is kept.\n");
+    run("describe", "C3", "--lot", "B8");
+    assertThat(out).isEqualTo("Nothing to change: the ledger says so already.\n");
+    run("describe", "C1", "C3", "--location", "shelf 2", "--json");
+    assertThat(json().at("/changed").asInt()).isEqualTo(2);
+    assertThat(run("describe", "C3")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).isEqualTo("describe C3: found nothing to say, wanted --lot, --location, --cost or --on\n");
+    run("audit");
+    assertThat(out).startsWith("The ledger is sound");
+  }
+
+  @Test
   void yarnIsPutOnOrderAndArrives() throws IOException {
     String order = file("order.csv", "code,yarn,colour,length,form\nC3,Skerry,Chalk,80 m,cone\n");
     assertThat(run("expect", "add", "--csv", order, "--by", soon.toString())).isZero();

@@ -3,16 +3,22 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.store.LedgerAddress;
 import hankbook.store.LedgerUnavailable;
+import hankbook.studio.Grists;
 import hankbook.studio.Journal;
 import hankbook.studio.NotDone;
 import hankbook.studio.PartWith;
 import hankbook.studio.Shelf;
+import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
+import hankbook.yarn.Doubts;
+import hankbook.yarn.GristSample;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -36,7 +42,7 @@ class ShelfActsTest {
   void openAndReceiveOne() throws LedgerUnavailable {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve("ledger")), "Ada");
     shelf = new ShelfModel(studio, atOnce, status);
-    receiving = new ReceiveModel(studio, slow, status, shelf::everySkein, shelf::refresh);
+    receiving = new ReceiveModel(studio, slow, status, shelf);
     receiving.begin();
     type("yarn", "Skerry 16/2");
     type("colour", "Woad");
@@ -80,11 +86,11 @@ class ShelfActsTest {
   void aMeasureThatIsUnderWayIsClearedThoughTheShelfWasReadAnewMeanwhile() {
     Recounting recounting = new Recounting(studio, slow, status, shelf::refresh);
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
-    recounting.found().textProperty().set("1580 m");
+    recounting.fields().found.textProperty().set("1580 m");
     recounting.record();
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
     doWhatWaits();
-    assertThat(recounting.found().textProperty().get()).isEmpty();
+    assertThat(recounting.fields().found.textProperty().get()).isEmpty();
     assertThat(status.lastProperty().get().text()).startsWith("Measured S001 again");
   }
 
@@ -113,19 +119,54 @@ class ShelfActsTest {
   }
 
   @Test
+  void aYarnsOwnGristIsUsedForWhatIsReceivedAndSaidBeforehand() throws NotDone {
+    new Grists(studio).weigh("Skerry 16/2", new GristSample(Length.metres(10), new Mass(700), new Mass(10), Length.parse("5 cm")));
+    shelf.refresh();
+    type("gross", "70 g");
+    assertThat(receiving.readingProperty().get()).isEqualTo("Counts with 1\u202F000.0 m, weighed: 70 g of yarn at 70 tex.");
+    assertThat(receiving.surenessProperty().get()).isEqualTo("± 8.7 m, by the yarn's own grist.");
+    type("regain", "12 %");
+    assertThat(receiving.act().whyNotProperty().get()).startsWith("Still wanted: a fibre whose standard regain is known");
+    type("fibre", "cotton");
+    type("regain", "8.5 %");
+    receiving.receive();
+    doWhatWaits();
+    assertThat(status.lastProperty().get().text()).endsWith(" 1\u202F000.0 m.");
+    assertThat(new Shelf(studio).skein("S002").orElseThrow().free()).isEqualTo(Length.metres(1000));
+  }
+
+  @Test
+  void aWeightThatIsLessThanWhatIsSetAsideIsNotWrittenDown() throws NotDone {
+    new Grists(studio).weigh("Skerry 16/2", new GristSample(Length.metres(10), new Mass(700), new Mass(10), Length.parse("5 cm")));
+    shelf.refresh();
+    ShelfSkein held = new Shelf(studio).skein("S001").orElseThrow();
+    ShelfSkein promised = new ShelfSkein(held.skein(), Length.metres(600), Map.of("Towels", Length.metres(1000)), Map.of());
+    Recounting recounting = new Recounting(studio, atOnce, status, shelf::refresh);
+    recounting.turnTo(Optional.of(SkeinRow.of(promised, Doubts.DEFAULT)));
+    recounting.fields().way.set(RecountWay.WEIGHT);
+    recounting.fields().gross.set("63 g");
+    assertThat(recounting.act().whyNotProperty().get()).isEqualTo("That is less than the 1\u202F000.0 m set aside; release those first.");
+    recounting.fields().gross.set("70");
+    assertThat(recounting.act().whyNotProperty().get()).startsWith("Wanted: a mass such as 100 g");
+    recounting.fields().gross.set("77 g");
+    assertThat(recounting.act().isPossible()).isTrue();
+    assertThat(recounting.readingProperty().get()).startsWith("500.0 m less than the ledger says.");
+  }
+
+  @Test
   void measuringAgainSaysTheDifferenceBeforeItIsWrittenDown() {
     Recounting recounting = new Recounting(studio, atOnce, status, shelf::refresh);
     recounting.turnTo(Optional.of(shelf.shown().getFirst()));
-    recounting.found().textProperty().set("1,2 m");
-    assertThat(recounting.found().messageProperty().get()).startsWith("Wanted: a length such as");
+    recounting.fields().found.textProperty().set("1,2 m");
+    assertThat(recounting.fields().found.messageProperty().get()).startsWith("Wanted: a length such as");
     recounting.record();
-    recounting.found().textProperty().set("1600 m");
+    recounting.fields().found.textProperty().set("1600 m");
     assertThat(recounting.act().whyNotProperty().get()).isEqualTo("That is what the ledger says already.");
-    recounting.found().textProperty().set("1580 m");
+    recounting.fields().found.textProperty().set("1580 m");
     assertThat(recounting.readingProperty().get()).isEqualTo("20.0 m less than the ledger says.");
     recounting.record();
     assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1580));
-    assertThat(recounting.found().textProperty().get()).isEmpty();
+    assertThat(recounting.fields().found.textProperty().get()).isEmpty();
   }
 
   private void type(String column, String text) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -53,5 +54,51 @@ class PlanDraftTest {
     assertThatThrownBy(() -> new PlanField(PlanPart.WARP, 2, "sett")).hasMessage("row of WARP is 2, wanted 1");
     assertThatThrownBy(() -> PlanField.of(PlanPart.WARP, "sheen")).hasMessageStartingWith("key in WARP is \"sheen\", wanted one of sett, ");
     assertThatThrownBy(() -> PlanDraft.BLANK.withRow(PlanPart.WARP, DraftRow.BLANK)).hasMessage("WARP has 2 rows, wanted exactly one");
+  }
+
+  @Test
+  void aRowIsMovedAndTheOthersCloseUp() {
+    PlanDraft three = PlanDraft.BLANK;
+    for (String mark : List.of("a", "b", "c")) {
+      three = three.withRow(PlanPart.ORDER, DraftRow.BLANK.with("mark", mark));
+    }
+    assertThat(three.withRowMoved(PlanPart.ORDER, 1, 3).rows(PlanPart.ORDER)).extracting(row -> row.text("mark")).containsExactly("b", "c", "a");
+    assertThat(three.withRowMoved(PlanPart.ORDER, 3, 2).rows(PlanPart.ORDER)).extracting(row -> row.text("mark")).containsExactly("a", "c", "b");
+    assertThat(three.withRowMoved(PlanPart.ORDER, 2, 2)).isEqualTo(three);
+  }
+
+  @Test
+  void anOrderThatDoesNotMakeTheEndsIsAtFaultWhereItIsWritten() {
+    PlanField ends = PlanField.of(PlanPart.WARP, "ends");
+    PlanField written = PlanField.of(PlanPart.WARP, "succession");
+    PlanDraft plan =
+        PlanDraft.BLANK
+            .with(PlanField.of(PlanPart.PLAN, "name"), "stripes")
+            .with(PlanField.of(PlanPart.WARP, "sett"), "10/cm")
+            .with(PlanField.of(PlanPart.WARP, "length"), "2 m")
+            .with(ends, "20")
+            .with(written, "2 x (6 a, 2 b)")
+            .withRow(PlanPart.ORDER, DraftRow.BLANK.with("yarn", "y").with("colour", "a"))
+            .withRow(PlanPart.ORDER, DraftRow.BLANK.with("yarn", "y").with("colour", "b"));
+    Fault wrong = new Fault("warp.succession", "16 ends in the order", "20 ends, as the warp has: 4 too few; 2 repeats make 16, 3 repeats make 24");
+    assertThat(PlanFaults.of(plan)).containsExactly(wrong);
+    assertThat(OrderedEnds.of(plan).orElseThrow().takeable()).hasValue(16);
+    assertThat(OrderedEnds.of(plan.with(ends, "16"))).isEmpty();
+    assertThat(PlanFaults.of(plan.with(ends, "16"))).isEmpty();
+    assertThat(PlanFaults.of(plan.with(written, "2 x (6 a, 2 c)"))).extracting(Fault::field).containsExactly("warp.succession");
+    assertThat(PlanFaults.of(plan.with(written, "2 x (6 a"))).extracting(Fault::field).containsExactly("warp.succession");
+    PlanDraft counted = plan.with(written, "").with(new PlanField(PlanPart.ORDER, 1, "ends"), "6").with(new PlanField(PlanPart.ORDER, 2, "ends"), "2");
+    assertThat(PlanFaults.of(counted)).extracting(Fault::field).containsExactly("warp.order");
+    assertThat(OrderedEnds.of(counted).orElseThrow().takeable()).hasValue(8);
+  }
+
+  @Test
+  void unitsAreAddedUpBeforeTheRestOfThePlanIsThere() {
+    PlanDraft units =
+        PlanDraft.BLANK.with(PlanField.of(PlanPart.WARP, "sett"), "10/cm").with(PlanField.of(PlanPart.WARP, "endsPerUnit"), "4")
+            .withRow(PlanPart.SECTIONS, DraftRow.BLANK.with("repeats", "3").with("units", "36"));
+    assertThat(DraftSections.sum(units).orElseThrow().ends()).isEqualTo(432);
+    assertThat(DraftSections.sum(units.with(PlanField.of(PlanPart.WARP, "extendLeft"), "a few"))).isEmpty();
+    assertThat(DraftSections.sum(PlanDraft.BLANK)).isEmpty();
   }
 }

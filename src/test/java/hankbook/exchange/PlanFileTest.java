@@ -86,13 +86,13 @@ class PlanFileTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', textBlock = """
-      2 blue             | 2 Woad           | plan.json, warp: found 'Woad', wanted one of the order's marks: Chalk, blue
+      2 blue             | 2 Woad           | plan.json, warp.succession: found 'Woad', wanted one of the order's marks: Chalk, blue
       68 x (6 Chalk      | 68 x 6 (Chalk    | plan.json, warp.succession: found '6 (Chalk, 2 blue), 4…', wanted brackets round what comes 68 times, at character 6 of the order
       20 ground, 2 Gold) | 20 ground, 2 Gold | plan.json, weftSuccession: found nothing, wanted a comma or a closing bracket at character 34 of the order
-      2 Gold             | 2 Silver         | plan.json, plan: found 'Silver', wanted one of the order's marks: ground, Gold
+      2 Gold             | 2 Silver         | plan.json, weftSuccession: found 'Silver', wanted one of the order's marks: ground, Gold
       "yes"              | "maybe"          | plan.json, warp.order[2].oneLot: found 'maybe', wanted yes or no
       "strands": 2       | "lots": 2        | plan.json, warp.selvedge.lots: found 'lots', wanted one of colour, strands, yarn
-      "repairEnds": 2    | "ends": 400      | plan.json, warp: found '400 ends of Chalk', wanted 412, as the written order makes: 12 too few
+      "repairEnds": 2    | "ends": 400      | plan.json, warp.succession: found '400 ends of Chalk', wanted 412, as the written order makes: 12 too few
       "repairEnds": 2    | "ends": 412, "share": 0.5 | plan.json, warp.order[1]: found 'both ends and share', wanted either ends or share
       """, quoteCharacter = '\u0001')
   void aBadWrittenOrderIsNamedWithWhatIsWanted(String good, String bad, String message) {

@@ -38,6 +38,13 @@ final class Examples {
         Optional.empty(), Optional.empty(), Optional.empty());
   }
 
+  /** An example of another dye lot. */
+  static Skein described(String code, String lot) {
+    Skein plain = skein(code);
+    return new Skein(
+        code, plain.yarn(), "", "", Optional.empty(), plain.form(), Optional.empty(), Optional.empty(), false, lot, "", Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
   static Entry receive(long id, long metres) {
     return entry(id, EntryKind.RECEIVE, move(MAKER, SHELF, metres));
   }

@@ -5,6 +5,7 @@ import static hankbook.store.Examples.NOON;
 import static hankbook.store.Examples.add;
 import static hankbook.store.Examples.audit;
 import static hankbook.store.Examples.chain;
+import static hankbook.store.Examples.described;
 import static hankbook.store.Examples.post;
 import static hankbook.store.Examples.receive;
 import static hankbook.store.Examples.reserve;
@@ -72,9 +73,10 @@ class GuardsTest {
     store.write(session -> {
       session.dues().keep(CORAL, LocalDate.of(2026, 12, 20), "Ida", NOON);
       session.turns().keep(List.of("Scarf"), "Ida", NOON);
+      session.skeins().describe(described(CORAL, "A"), "Ida", NOON);
       return session;
     });
-    for (String table : new String[] {"entry", "transfer", "plan_version", "due_version", "turn_version"}) {
+    for (String table : new String[] {"entry", "transfer", "plan_version", "due_version", "turn_version", "skein_version"}) {
       assertThat(refused("delete from " + table)).as(table).isEqualTo("P0001");
     }
     assertThat(refused("update entry set note = 'another'")).isEqualTo("P0001");
@@ -83,6 +85,14 @@ class GuardsTest {
     assertThat(refused("update plan_version set body = 'another'")).isEqualTo("P0001");
     assertThat(refused("update due_version set due = date '2027-01-01'")).isEqualTo("P0001");
     assertThat(refused("update turn_version set turn = 2")).isEqualTo("P0001");
+    assertThat(refused("update skein_version set lot = 'B'")).isEqualTo("P0001");
+    String version = "insert into skein_version (skein, version, hex, fibre, lot, location, cost_minor, currency, author, recorded_at)"
+        + " select %s, hex, fibre, lot, location, %s, author, recorded_at from skein_version";
+    assertThat(refused(version.formatted("skein, 1", "5, 'EUR'"))).isEqualTo("23505");
+    assertThat(refused(version.formatted("skein, 0", "5, 'EUR'"))).isEqualTo(vendor.checkState);
+    assertThat(refused(version.formatted("skein, 2", "5, cast(null as varchar)"))).isEqualTo(vendor.checkState);
+    assertThat(refused(version.formatted("skein, 2", "-5, 'EUR'"))).isEqualTo(vendor.checkState);
+    assertThat(refused(version.formatted("'Slate', 2", "5, 'EUR'"))).isEqualTo(vendor.foreignKeyState);
   }
 
   @Test

@@ -48,6 +48,31 @@ class SchemaTest {
     assertThat(catchThrowableOfType(SQLException.class, () -> Vendor.run(address, "update skein set lot = 'B'")).getSQLState()).isEqualTo("P0001");
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void aLedgerOfTheEighthSchemaHasItsSkeinsDescribed(Vendor vendor, @TempDir Path folder) throws Exception {
+    LedgerAddress address = vendor.blank(folder);
+    Flyway.configure(Schema.class.getClassLoader()).dataSource(Connections.source(address)).locations("classpath:db/migration", "classpath:db/" + vendor.folder).target("8").load().migrate();
+    Vendor.run(address,
+        "insert into skein (code, yarn, colour, hex, fibre, form, label_tenths, turns, reel_tenths, opened, lot, location, recorded_at)"
+            + " values ('S 1', 'Fjara', 'Ash', '', 'wool', 'SKEIN', 1000000, 50, 20000, false, 'A', '', timestamp with time zone '2026-03-14 12:00:00+00')");
+    try (Store store = Store.open(address)) {
+      Skein before = store.read(session -> session.skeins().find("S 1")).orElseThrow();
+      assertThat(before.lot()).isEqualTo("A");
+      List<Skein> said = List.of(Examples.described("S 1", "B"), Examples.described("S 1", "C"));
+      said.forEach(skein -> assertThat(store.<Boolean>write(session -> session.skeins().describe(skein, "Ida", Examples.NOON))).isTrue());
+      assertThat(store.<Boolean>write(session -> session.skeins().describe(said.getLast(), "Ida", Examples.NOON))).as("the same once more").isFalse();
+      Skein now = store.read(session -> session.skeins().find("S 1")).orElseThrow();
+      List<Skein> all = store.read(session -> session.skeins().all());
+      assertThat(now.lot()).as("the newest counts").isEqualTo("C");
+      assertThat(all).containsExactly(now);
+      assertThat(now.yarn()).as("no version says which yarn it is, nor how long").isEqualTo(before.yarn());
+      assertThat(now.measures()).isEqualTo(before.measures());
+      assertThat(store.<Boolean>read(session -> session.skeins().wasEver(before) && session.skeins().wasEver(now))).isTrue();
+      assertThat(store.<Boolean>read(session -> session.skeins().wasEver(Examples.described("S 1", "C")))).as("of another yarn").isFalse();
+    }
+  }
+
   private static Stream<Integer> versions(String folder) {
     try (Stream<Path> files = Files.list(Path.of(Objects.requireNonNull(Schema.class.getResource("/db/" + folder)).toURI()))) {
       List<Integer> versions = files.map(file -> String.valueOf(file.getFileName())).map(name -> Integer.valueOf(name.replaceFirst("V(\\d+)__.*\\.sql", "$1"))).toList();

@@ -1,25 +1,27 @@
-package hankbook.cli;
+package hankbook.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Columns as wide as their widest cell; numbers stand at the right. */
-final class TextTable {
+public final class TextTable {
   private final List<String> header;
   private final List<Boolean> right;
   private final List<List<String>> rows = new ArrayList<>();
 
   /** The columns by their headings; a heading that starts with {@code >} makes a column of numbers. */
-  TextTable(String... headings) {
+  public TextTable(String... headings) {
     right = List.of(headings).stream().map(heading -> heading.startsWith(">")).toList();
     header = List.of(headings).stream().map(heading -> heading.startsWith(">") ? heading.substring(1) : heading).toList();
   }
 
-  void row(String... cells) {
+  /** Adds a row; one cell to each heading. */
+  public void row(String... cells) {
     rows.add(List.of(cells));
   }
 
-  List<String> lines() {
+  /** All lines, the headings first. */
+  public List<String> lines() {
     List<List<String>> all = new ArrayList<>(rows);
     all.addFirst(header);
     List<Integer> widths = new ArrayList<>();

@@ -1,10 +1,12 @@
-package hankbook.cli;
+package hankbook.exchange;
 
+import hankbook.allot.WindingSheet;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Pass;
 import hankbook.plan.Step;
 import hankbook.plan.WoundEnd;
 import hankbook.plan.WoundRun;
+import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,22 +18,54 @@ import java.util.stream.Stream;
  * @param steps in their order
  * @param first the number of the first pass
  */
-record StepLines(List<Step> steps, int first) {
+public record WindingSteps(List<Step> steps, int first) {
   private static final int LONGEST_BLOCK = 100;
 
-  List<String> lines() {
-    List<String> lines = new ArrayList<>();
+  /**
+   * One line.
+   *
+   * @param inside whether it is part of what comes again and again, as the line above that is not said
+   * @param passes which, such as {@code passes 1-16}
+   * @param content what is wound in them; empty in a line that says how often those below come
+   * @param yarns that are wound in them, as they lie
+   */
+  public record Line(boolean inside, String passes, String content, List<YarnColour> yarns) {
+    public Line {
+      yarns = List.copyOf(yarns);
+    }
+
+    private String text() {
+      return (inside ? "    " : "  ") + passes + (content.isEmpty() ? ":" : ": " + content);
+    }
+  }
+
+  /** The sheet's own warp. */
+  public static WindingSteps ofWarp(WindingSheet sheet) {
+    return new WindingSteps(sheet.warp(), 1);
+  }
+
+  /** The repair ends, which are wound after the warp. */
+  public static WindingSteps ofSpare(WindingSheet sheet) {
+    return new WindingSteps(sheet.spare(), 1 + passes(sheet.warp()));
+  }
+
+  List<String> texts() {
+    return lines().stream().map(Line::text).toList();
+  }
+
+  /** The lines in the order of winding. */
+  public List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
     int pass = first;
     for (int i = 0; i < steps.size(); ) {
       Block block = block(i);
       List<Step> once = steps.subList(i, i + block.steps());
       int after = pass + block.times() * passes(once);
-      String indent = block.times() == 1 ? "  " : "    ";
       if (block.times() > 1) {
-        lines.add("  " + block.times() + " times, passes " + pass + "-" + (after - 1) + ":");
+        lines.add(new Line(false, block.times() + " times, passes " + pass + "-" + (after - 1), "", List.of()));
       }
       for (Step step : once) {
-        lines.add(indent + line(step, pass));
+        lines.add(line(block.times() > 1, step, pass));
         pass += step.passes().size();
       }
       pass = after;
@@ -66,9 +100,11 @@ record StepLines(List<Step> steps, int first) {
     return best;
   }
 
-  private String line(Step step, int pass) {
+  private Line line(boolean inside, Step step, int pass) {
     int last = pass + step.passes().size() - 1;
-    return (last == pass ? "pass " + pass : "passes " + pass + "-" + last) + ": " + content(step.passes());
+    String passes = last == pass ? "pass " + pass : "passes " + pass + "-" + last;
+    List<YarnColour> yarns = step.passes().get(0).held().stream().map(run -> run.kind().yarn()).distinct().toList();
+    return new Line(inside, passes, content(step.passes()), yarns);
   }
 
   private String content(List<Pass> passes) {

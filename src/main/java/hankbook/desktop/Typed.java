@@ -1,8 +1,8 @@
 package hankbook.desktop;
 
-import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -10,13 +10,16 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
-/** A length as it is being typed: the text stays as it is, with what is wrong with it beside. */
-final class TypedLength {
+/** A quantity in a field: what is typed, what it means, and what is wrong with it. Bad text stays as it is. */
+final class Typed<T> {
+  private final Function<String, T> reader;
   private final StringProperty text = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
-  private final ReadOnlyObjectWrapper<Optional<Length>> length = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<T>> value = new ReadOnlyObjectWrapper<>(Optional.empty());
 
-  TypedLength() {
+  /** @param reader of what is typed, which throws {@link Unreadable} where it means nothing */
+  Typed(Function<String, T> reader) {
+    this.reader = reader;
     text.subscribe(this::read);
   }
 
@@ -29,21 +32,29 @@ final class TypedLength {
     return message.getReadOnlyProperty();
   }
 
-  /** The length, where the text is one. */
-  Optional<Length> length() {
-    return length.get();
+  /** What it means, where it can be read. */
+  Optional<T> value() {
+    return value.get();
   }
 
-  ReadOnlyObjectProperty<Optional<Length>> lengthProperty() {
-    return length.getReadOnlyProperty();
+  ReadOnlyObjectProperty<Optional<T>> valueProperty() {
+    return value.getReadOnlyProperty();
+  }
+
+  boolean isBlank() {
+    return text.get().isBlank();
+  }
+
+  void set(String typed) {
+    text.set(typed);
   }
 
   private void read(String typed) {
     try {
-      length.set(typed.isBlank() ? Optional.empty() : Optional.of(Length.parse(typed)));
+      value.set(typed.isBlank() ? Optional.empty() : Optional.of(reader.apply(typed)));
       message.set("");
     } catch (Unreadable unreadable) {
-      length.set(Optional.empty());
+      value.set(Optional.empty());
       message.set(Wording.wanted(unreadable));
     }
   }

@@ -1,0 +1,65 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import hankbook.plan.Band;
+import hankbook.plan.ClothPattern;
+import hankbook.plan.Plan;
+import hankbook.plan.SectionSum;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** What the open plan looks like: the warp as it lies in the reed, the picks, and both woven plain, whole and closely. */
+final class ClothPage extends PlanPage {
+  private static final double GAP = 20;
+
+  private ClothPlace place = new ClothPlace();
+
+  ClothPage(PlansModel model) {
+    super("Cloth", model);
+  }
+
+  @Override
+  void fill(PlanAnswer.Reckoned reckoned) {
+    place = place.again();
+    Plan plan = reckoned.check().plan();
+    ClothPattern cloth = ClothPattern.of(plan);
+    String warp = BandWords.warp(plan, cloth.warp());
+    section(this, "In the reed", order(cloth.warp(), warp, "end", "ends"));
+    cloth.weft().ifPresent(weft -> section(this, "Picks, from the first", order(weft, BandWords.weft(plan, weft), "pick", "picks")));
+    section(this, "Woven plain", woven(plan, cloth, warp));
+    plan.warp().sections().ifPresent(units -> section(this, "Ends counted in units", new SectionTable(SectionSum.of(units, plan.warp().sett(), plan.warp().selvedgeEnds())),
+        new SectionTry(new SectionTrial(plan, model().editor()))));
+  }
+
+  private Node order(Band band, String words, String one, String many) {
+    Label said = text(words, "cloth-words");
+    VBox both = new VBox(new OrderFigure(band, palette(), words, one, many), said);
+    both.getStyleClass().add("plan-figure");
+    return both;
+  }
+
+  private Node woven(Plan plan, ClothPattern cloth, String warp) {
+    ClothPatch patch = new ClothPatch(cloth, palette(), place);
+    String weft = cloth.weft().map(picks -> " Picks: " + BandWords.weft(plan, picks)).orElse("");
+    WholeCloth whole = new WholeCloth(cloth, palette(), place, "The whole cloth in plain weave. Ends: " + warp + weft);
+    VBox left = new VBox(whole);
+    WholeCloth.squeezed(cloth).ifPresent(words -> left.getChildren().add(quiet(words)));
+    Label where = quiet("");
+    where.setId("cloth-place");
+    place.endProperty().subscribe(_ -> where.setText(place.words()));
+    place.pickProperty().subscribe(_ -> where.setText(place.words()));
+    VBox right = new VBox(patch, where, quiet("Click the whole cloth, or use the arrow keys, to look elsewhere."));
+    left.getStyleClass().add("plan-figure");
+    right.getStyleClass().add("plan-figure");
+    return new FlowPane(GAP, GAP, left, right);
+  }
+
+  private static Label quiet(String words) {
+    Label label = text(words, Styles.TEXT_MUTED);
+    label.getStyleClass().add(Styles.TEXT_SMALL);
+    label.setMaxWidth(WholeCloth.WIDEST);
+    return label;
+  }
+}

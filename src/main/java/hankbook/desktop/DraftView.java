@@ -1,0 +1,115 @@
+package hankbook.desktop;
+
+import hankbook.studio.DraftPreview;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+
+/** A draft before it becomes a plan: what is in it, and a yarn for each of its colours. */
+final class DraftView extends VBox {
+  private final DraftModel model;
+  private final VBox words = new VBox(4);
+  private final VBox colours = new VBox(6);
+
+  DraftView(DraftModel model) {
+    this.model = model;
+    getStyleClass().add("draft");
+    addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
+      if (pressed.getCode() == KeyCode.ESCAPE) {
+        model.close();
+      }
+    });
+    VBox body = new VBox(words, onlyOne(), colours, differences());
+    body.getStyleClass().add("draft-body");
+    ScrollPane scroll = new ScrollPane(body);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("plan-scroll");
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    Node foot = foot();
+    FaultList faults = new FaultList(model.faults(), "draft-faults");
+    getChildren().addAll(top(), faults, scroll, foot);
+    Labels.showOnly(scroll, model.previewProperty().map(Optional::isPresent));
+    Labels.showOnly(foot, model.previewProperty().map(Optional::isPresent));
+    model.previewProperty().subscribe(now -> words.getChildren().setAll(now.map(DraftView::words).orElse(List.of())));
+    model.choices().addListener((ListChangeListener<DraftChoice>) _ -> showColours());
+  }
+
+  /** Asks for a draft in a window of the system. */
+  static Supplier<Optional<Path>> fileChooser(Node owner) {
+    return () -> {
+      FileChooser chooser = new FileChooser();
+      chooser.setTitle("Choose a draft");
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Weaving Information File", "*.wif", "*.WIF"), new FileChooser.ExtensionFilter("Any file", "*.*"));
+      return Optional.ofNullable(chooser.showOpenDialog(owner.getScene().getWindow())).map(File::toPath);
+    };
+  }
+
+  private Node top() {
+    Label title = Labels.title("");
+    title.textProperty().bind(model.fileProperty());
+    Button close = new Button("Leave it");
+    close.setId("draft-close");
+    close.getStyleClass().addAll("flat", "small");
+    close.setOnAction(_ -> model.close());
+    HBox top = new HBox(title, Labels.gap(), close);
+    top.getStyleClass().add("page-top");
+    return top;
+  }
+
+  private static List<Label> words(DraftPreview preview) {
+    return DraftWords.of(preview).stream().map(line -> PlanPage.text(line, "fact")).toList();
+  }
+
+  private Node onlyOne() {
+    ComboBox<String> yarn = new ComboBox<>(model.yarns());
+    yarn.setId("draft-only");
+    yarn.setAccessibleText("Propose colours of");
+    yarn.valueProperty().subscribe(chosen -> {
+      if (chosen != null) {
+        model.onlyProperty().set(chosen);
+      }
+    });
+    model.onlyProperty().subscribe(yarn::setValue);
+    Label name = Labels.quiet("Propose colours of");
+    name.setLabelFor(yarn);
+    Button all = new Button("Take all as proposed");
+    all.setId("draft-take-all");
+    all.setOnAction(_ -> model.takeAll());
+    HBox line = new HBox(Labels.heading("Yarns for its colours"), Labels.gap(), name, yarn, all);
+    line.getStyleClass().add("reason-line");
+    return line;
+  }
+
+  private void showColours() {
+    colours.getChildren().setAll(model.choices().stream().map(DraftColourRow::new).toList());
+  }
+
+  private static Node differences() {
+    return Labels.quiet("The number says how far off a yarn's colour looks: 1 can just be told apart, black lies 100 from white.");
+  }
+
+  private Node foot() {
+    FieldBox name = new FieldBox("Name of the plan", "", model.nameProperty(), new SimpleStringProperty("")).named("draft-name");
+    name.field().setOnAction(_ -> model.begin());
+    ActButton begin = new ActButton("Begin this plan", model::begin, model.act().possibleProperty(), model.act().whyNotProperty()).named("draft-begin").main();
+    VBox foot = new VBox(name, Labels.fault(model.troubleProperty()), begin.belowReason());
+    foot.getStyleClass().add("side-foot");
+    return foot;
+  }
+}

@@ -1,0 +1,72 @@
+package hankbook.desktop;
+
+import hankbook.allot.Fit;
+import hankbook.allot.PlanCheck;
+import hankbook.allot.StandIn;
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
+import hankbook.plan.Piece;
+import hankbook.plan.Plan;
+import hankbook.plan.PlanVariants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What more the shelf allows than the open plan asks for, and what of it is like a short yarn but not enough. */
+final class FitModel {
+  /** An answer with the check it belongs to. */
+  record Found(PlanCheck check, Fit most) {}
+
+  private final PlanEditor editor;
+  private final LiveAnswer<Found> fit;
+
+  FitModel(PlanDesk desk, Work work, PlanEditor editor) {
+    this.editor = editor;
+    this.fit = new LiveAnswer<>(work, () -> check().map(check -> () -> new Found(check, desk.fit(check.plan()))), PlanWords::trouble);
+    editor.answerProperty().subscribe(_ -> fit.ask());
+  }
+
+  /** The most of everything while someone looks at it. */
+  LiveAnswer<Found> fit() {
+    return fit;
+  }
+
+  /** What more a covered plan might be, in a line; empty where it is short or there is no more. */
+  String surplus() {
+    return found().filter(now -> !now.check().isShort()).map(now -> surplus(now.check(), now.most())).orElse("");
+  }
+
+  private static String surplus(PlanCheck check, Fit most) {
+    Plan plan = check.plan();
+    List<String> more = new ArrayList<>();
+    if (most.longestWarp().compareTo(check.yardage().warp().total()) > 0) {
+      more.add("a warp of " + PlanWords.fine(most.longestWarp()));
+    }
+    int pieces = plan.pieces().stream().mapToInt(Piece::count).sum();
+    most.mostPieces().stream().filter(count -> count > pieces).forEach(count -> more.add(count + " pieces"));
+    most.longestPiece().filter(longest -> longest.compareTo(PlanVariants.longestPiece(plan)) > 0).ifPresent(longest -> more.add("pieces up to " + centimetres(longest) + " long"));
+    return more.isEmpty() ? "" : "At the most the shelf would allow " + String.join(", or ", more) + ".";
+  }
+
+  /** The yarns that are like one that is short, but do not cover what it was to serve, each in a sentence. */
+  List<String> notEnough() {
+    return found().map(now -> now.most().standIns()).orElse(List.of()).stream().filter(standIn -> !standIn.covers()).map(FitModel::notEnough).toList();
+  }
+
+  private static String notEnough(StandIn standIn) {
+    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.metres(standIn.free()) + " free not enough.";
+  }
+
+  /** An answer to what is no longer shown says nothing. */
+  private Optional<Found> found() {
+    return fit.foundProperty().get().filter(now -> check().filter(now.check()::equals).isPresent());
+  }
+
+  private Optional<PlanCheck> check() {
+    return editor.answerProperty().get() instanceof PlanAnswer.Reckoned(PlanCheck check) ? Optional.of(check) : Optional.empty();
+  }
+
+  private static String centimetres(Length length) {
+    return length.print(LengthUnit.CENTIMETRE, 1);
+  }
+}

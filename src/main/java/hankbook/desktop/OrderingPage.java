@@ -1,0 +1,81 @@
+package hankbook.desktop;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The form by which yarn is put on order. */
+final class OrderingPage extends SidePage {
+  private final OrderingModel model;
+  private final GridPane grid = new GridPane();
+  private final FieldBox first;
+
+  OrderingPage(OrderingModel model, Runnable close) {
+    super(close);
+    this.model = model;
+    first = box("yarn", "Yarn", "");
+    layOut();
+    fill(heading(Labels.title("Order yarn")), grid);
+    getChildren().add(foot());
+  }
+
+  /** Takes the keyboard; before the first pulse the fields would not be in the scene yet. */
+  void begin() {
+    model.begin();
+    applyCss();
+    first.field().requestFocus();
+  }
+
+  private void layOut() {
+    grid.getStyleClass().add("form");
+    ColumnConstraints half = new ColumnConstraints();
+    half.setPercentWidth(50);
+    grid.getColumnConstraints().setAll(half, half);
+    FieldBox colour = box("colour", "Colour", "");
+    colour.field().focusedProperty().subscribe(focused -> {
+      if (!focused) {
+        model.fillFromShelf();
+      }
+    });
+    FieldBox alike = ordering(new FieldBox("How many alike", "1", model.alikeProperty(), model.alikeMessageProperty()).named("order-alike"));
+    FieldBox due = ordering(new FieldBox("Expected on", "2026-12-20", model.due().textProperty(), model.dueMessageProperty()).named("order-due"));
+    grid.addRow(0, first, colour);
+    grid.addRow(1, box("fibre", "Fibre", "wool"), hex());
+    grid.addRow(2, box("length", "Length of each", "950 m"), box("gross", "or weight of yarn", "200 g"));
+    grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("lot", "Lot", ""));
+    grid.addRow(4, alike, box("cost", "Price of each", "24.50 EUR"));
+    grid.addRow(5, due);
+  }
+
+  private FieldBox box(String column, String name, String example) {
+    return ordering(new FieldBox(name, example, model.field(column), model.message(column)).named("order-" + column));
+  }
+
+  private FieldBox ordering(FieldBox box) {
+    box.field().setOnAction(_ -> model.order());
+    return box;
+  }
+
+  private FieldBox hex() {
+    Swatch swatch = new Swatch(28, 28);
+    model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
+    FieldBox box = box("hex", "Hex", "#2f5d8a");
+    HBox both = new HBox(box.field(), swatch);
+    both.getStyleClass().add("beside");
+    HBox.setHgrow(box.field(), Priority.ALWAYS);
+    box.getChildren().add(1, both);
+    return box;
+  }
+
+  private VBox foot() {
+    Label reading = Labels.quiet(model.readingProperty());
+    reading.setId("order-reading");
+    VBox foot =
+        new VBox(reading, new ActButton("Put on order", model::order, model.act().possibleProperty(), model.act().whyNotProperty()).named("put-on-order").main());
+    foot.getStyleClass().add("side-foot");
+    return foot;
+  }
+}

@@ -1,0 +1,78 @@
+package hankbook.desktop;
+
+import hankbook.allot.Judgement;
+import hankbook.allot.Setting;
+import hankbook.measure.Unreadable;
+import hankbook.studio.Settings;
+import hankbook.studio.Studio;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** What checks judge by, and how the owner of the ledger sets it. */
+public final class SettingsModel {
+  private static final List<Setting> IN_ORDER =
+      List.of(Setting.RISK_LIMIT, Setting.LABEL, Setting.GRIST, Setting.TURNS, Setting.BALANCE, Setting.REMNANT, Setting.STAND_IN_GRIST);
+
+  private final Settings settings;
+  private final Work work;
+  private final Status status;
+  private final Runnable after;
+  private final Latest latest = new Latest();
+  private final List<SettingRow> rows = Stream.concat(IN_ORDER.stream(), Stream.of(Setting.values())).distinct().map(SettingRow::new).toList();
+
+  /** @param after what follows once something is set: plans are reckoned anew */
+  public SettingsModel(Studio studio, Work work, Status status, Runnable after) {
+    this.settings = new Settings(studio);
+    this.work = work;
+    this.status = status;
+    this.after = after;
+  }
+
+  List<SettingRow> rows() {
+    return rows;
+  }
+
+  /** Asks the ledger anew; what is being typed stays. */
+  public void refresh() {
+    work.run(settings::judgement, latest.only(this::show), status::wrong);
+  }
+
+  private void show(Judgement judgement) {
+    rows.forEach(row -> row.holds(judgement.text(row.setting())));
+  }
+
+  /** Sets what is typed, where it is another thing and can be read. */
+  void set(SettingRow row) {
+    if (row.isTyped()) {
+      try {
+        put(row, row.setting().tidy(row.textProperty().get()));
+      } catch (Unreadable unreadable) {
+        row.say(Wording.wanted(unreadable));
+      }
+    }
+  }
+
+  /** Lets the default hold again. */
+  void back(SettingRow row) {
+    put(row, row.setting().tidy(row.setting().standard()));
+  }
+
+  private void put(SettingRow row, String content) {
+    String typed = row.textProperty().get();
+    work.run(
+        () -> settings.set(row.setting(), content),
+        latest.<Judgement>only(judgement -> taken(row, typed, judgement)),
+        trouble -> row.say(Status.words(trouble)));
+  }
+
+  private void taken(SettingRow row, String typed, Judgement judgement) {
+    String now = judgement.text(row.setting());
+    if (row.textProperty().get().equals(typed)) {
+      row.taken(now);
+    }
+    show(judgement);
+    status.done(SettingWords.name(row.setting()) + ": " + now.toLowerCase(Locale.ROOT) + ". Plans are reckoned anew.");
+    after.run();
+  }
+}
