@@ -200,16 +200,16 @@ class RemediesTest {
   }
 
   private static Fit fit(String plan, String rows) throws BadInput {
-    return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows));
+    return Plainly.fit(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows));
   }
 
   private static List<StandIn> standIns(String plan, String rows) throws BadInput {
-    return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows)).standIns();
+    return Plainly.fit(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows)).standIns();
   }
 
   private static List<String> words(String text, String rows) throws BadInput {
     Plan plan = PlanFile.read("plan", text);
     List<Skein> stock = StockFile.read("stock.csv", HEADER + rows);
-    return Remedies.of(PlanCheck.of(plan, stock), stock, Judgement.DEFAULT).stream().map(Remedy::words).toList();
+    return Remedies.of(Plainly.check(plan, stock), stock, Judgement.DEFAULT).stream().map(Remedy::words).toList();
   }
 }
