@@ -141,8 +141,8 @@ class RemediesTest {
     List<Skein> stock = StockFile.read("stock.csv", HEADER + rows);
     List<Skein> weighed = stock.stream().map(skein -> skein.code().equals("A1") ? skein.withSample(Optional.of(sample)) : skein).toList();
     Plan plan = PlanFile.read("plan", SCARVES);
-    assertThat(Fit.of(plan, stock).standIns()).isEmpty();
-    assertThat(Fit.of(plan, weighed).standIns()).singleElement().satisfies(standIn -> assertThat(standIn.heavier()).contains(BigFraction.of(1, 20)));
+    assertThat(Fit.of(plan, stock, Judgement.DEFAULT).standIns()).isEmpty();
+    assertThat(Fit.of(plan, weighed, Judgement.DEFAULT).standIns()).singleElement().satisfies(standIn -> assertThat(standIn.heavier()).contains(BigFraction.of(1, 20)));
   }
 
   @Test
