@@ -43,6 +43,11 @@ public final class SkeinRows {
     return written(skein.code()).filter(there -> versions.of(there).contains(skein)).isPresent();
   }
 
+  /** Whether anything was said of it after it was written down. */
+  public boolean wasDescribed(String code) {
+    return written(code).filter(there -> versions.of(there).size() > 1).isPresent();
+  }
+
   /**
    * Keeps what is said of a skein beside its yarn and its measures, where it differs from what was last said; says whether it did.
    *

@@ -1,6 +1,8 @@
 package hankbook.studio;
 
+import hankbook.measure.Length;
 import hankbook.measure.YarnNumber;
+import hankbook.store.Remeasurement;
 import hankbook.yarn.Measures;
 import hankbook.yarn.Skein;
 import java.time.LocalDate;
@@ -44,10 +46,21 @@ record Arrival(Skein known, Skein comes) {
 
   /** As it is described from now on: what the row says, and what it leaves out as it was. */
   Skein described(LocalDate today) {
+    return described(Optional.of(today));
+  }
+
+  /** Whether it came so before, and the row says nothing else than is known since. */
+  boolean isKnown(List<Remeasurement> again) {
+    Optional<Length> length = comes.measurement().length();
+    boolean measured = measuredAnew().isEmpty() || again.stream().map(Remeasurement::found).anyMatch(found -> Optional.of(found).equals(length));
+    return anotherYarn().isEmpty() && measured && described(known.received()).equals(known);
+  }
+
+  private Skein described(Optional<LocalDate> day) {
     return new Skein(
         known.code(), known.yarn(), either(comes.hex(), known.hex()), either(comes.fibre(), known.fibre()), comes.grist().or(known::grist), known.form(), known.label(),
         known.turns(), known.weighing(), known.opened(), either(comes.lot(), known.lot()), either(comes.location(), known.location()), comes.cost().or(known::cost),
-        comes.received().or(() -> Optional.of(today)), known.kept(), known.sample());
+        comes.received().or(() -> day), known.kept(), known.sample());
   }
 
   private static String either(String said, String before) {

@@ -87,7 +87,7 @@ public final class Receive {
         faults.add(name + ", row " + row.number() + ", " + another.get());
       } else if (arrival.isPresent()) {
         again.add(arrival.get());
-      } else if (!session.skeins().wasEver(row.skein())) {
+      } else if (!cameSo(session, there.get(), row.skein())) {
         faults.add(
             name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       }
@@ -109,6 +109,12 @@ public final class Receive {
   /** A skein that was written down and may come now, being on order or in no place. */
   private static Optional<Arrival> arrival(Session session, Optional<Skein> there, Skein comes) {
     return there.filter(known -> wasTakenBack(session, known) || ExpectedYarn.isOnOrder(session, known.code())).map(known -> new Arrival(known, comes));
+  }
+
+  private static boolean cameSo(Session session, Skein known, Skein comes) {
+    return known.equals(comes)
+        || session.skeins().wasEver(comes)
+        || (session.skeins().wasDescribed(known.code()) && new Arrival(known, comes).isKnown(session.remeasurements().of(known.code())));
   }
 
   private void arrive(Session session, UUID id, Arrival arrival, String note) throws NotDone {

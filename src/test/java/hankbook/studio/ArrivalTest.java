@@ -148,6 +148,7 @@ class ArrivalTest {
     assertThat(came.cost()).as("as it was ordered").contains(StockFile.money("9 EUR"));
     assertThat(new Shelf(studio).skein("C2").orElseThrow().free()).isEqualTo(Length.metres(80));
     assertThat(new Receive(studio).file("order.csv", ORDER)).as("read again").isEqualTo(new Receive.Delivery(0, 2));
+    assertThat(new Receive(studio).file("parcel.csv", parcel)).as("read again").isEqualTo(new Receive.Delivery(0, 2));
     assertThat(skein("C2").lot()).isEqualTo("B");
     assertThatThrownBy(() -> new Receive(studio).file("parcel.csv", parcel.replace(",B,", ",D,"))).as("it has come").isInstanceOf(BadInput.class);
   }
@@ -178,7 +179,9 @@ class ArrivalTest {
 
   @Test
   void whatCameIsPutRightToHowItWasMeasured() throws Exception {
-    new Receive(studio).file("parcel.csv", "code,yarn,colour,length,turns,reel,grist,gross\nC2,Skerry,Chalk,,41,2 m,,\nC3,Skerry,Chalk,40 m,,,Nm 8,4.5 g\n");
+    String parcel = "code,yarn,colour,length,turns,reel,grist,gross\nC2,Skerry,Chalk,,41,2 m,,\nC3,Skerry,Chalk,40 m,,,Nm 8,4.5 g\n";
+    assertThat(new Receive(studio).file("parcel.csv", parcel)).isEqualTo(new Receive.Delivery(2, 0));
+    assertThat(new Receive(studio).file("parcel.csv", parcel)).as("read again").isEqualTo(new Receive.Delivery(0, 2));
     assertThat(new Shelf(studio).skein("C2").orElseThrow().free()).as("41 turns of 2 m").isEqualTo(Length.metres(82));
     assertThat(new Shelf(studio).skein("C2").orElseThrow().skein().measurement()).isInstanceOf(Measurement.ByTurns.class);
     assertThat(new Shelf(studio).skein("C3").orElseThrow().free()).as("4.5 g at 8 m a gram").isEqualTo(Length.metres(36));
