@@ -24,7 +24,7 @@ public final class Allotting {
       Comparator.comparing((Candidate skein) -> skein.received().equals(LocalDate.MIN) ? LocalDate.MAX : skein.received())
           .thenComparing(Candidate::code);
 
-  private static final long STEPS = 600_000;
+  private static final long STEPS = 400_000;
   /** Where metres lack nothing is spared, and which lot would serve for what is worth a look only where that is quick. */
   private static final long STEPS_WHERE_SHORT = 100_000;
 

@@ -30,6 +30,7 @@ import java.util.function.LongFunction;
  * @param buy what covers each yarn that is short
  * @param remedies what would make a short plan fit, the least change first
  * @param standIns what of the shelf could stand in for each short yarn, the largest first
+ * @param proven whether all that was called short was settled to be; false only where a search was given up for its size
  */
 public record Fit(
     Length longestWarp,
@@ -41,16 +42,12 @@ public record Fit(
     Optional<Length> longestPiece,
     List<Purchase> buy,
     List<Remedy> remedies,
-    List<StandIn> standIns) {
+    List<StandIn> standIns,
+    boolean proven) {
   public Fit {
     buy = List.copyOf(buy);
     remedies = List.copyOf(remedies);
     standIns = List.copyOf(standIns);
-  }
-
-  /** The most of everything, for a plan and the skeins that are free, with nothing set. */
-  public static Fit of(Plan plan, List<Skein> stock) {
-    return of(plan, stock, Judgement.DEFAULT);
   }
 
   /**
@@ -62,26 +59,32 @@ public record Fit(
    */
   public static Fit of(Plan plan, List<Skein> stock, Judgement judgement) {
     PlanCheck check = PlanCheck.of(plan, stock, judgement);
-    Question question = new Question(plan, stock, judgement);
+    Trial trial = new Trial(stock, judgement);
+    Question question = new Question(plan, trial);
     Length longest = question.longestWarp(plan);
     Length alone = longest.isZero() ? question.longestWarp(PlanVariants.withoutWeft(plan)) : Length.ZERO;
     Optional<Plan> widest = question.widest();
     List<Purchase> buy = Purchase.of(check, stock, judgement);
     List<StandIn> standIns = StandIns.of(check, stock, judgement);
+    Optional<Sett> closest = question.closestSett();
+    OptionalLong pieces = question.mostPieces();
+    Optional<Length> piece = question.longestPiece();
+    List<Remedy> remedies = Remedies.of(check, trial, standIns, buy);
     return new Fit(
         longest,
         Optional.of(alone).filter(Length::isPositive),
         widest.map(most -> Yardage.of(most).width().ends()).orElse(0),
         widest.map(most -> Yardage.of(most).width()),
-        question.closestSett(),
-        question.mostPieces(),
-        question.longestPiece(),
+        closest,
+        pieces,
+        piece,
         buy,
-        Remedies.of(check, stock, judgement, standIns, buy),
-        standIns);
+        remedies,
+        standIns,
+        trial.proven());
   }
 
-  private record Question(Plan plan, List<Skein> stock, Judgement judgement) {
+  private record Question(Plan plan, Trial trial) {
     /** No yarn lies closer. */
     private static final long MOST_HALVES = 10_000;
 
@@ -93,7 +96,7 @@ public record Fit(
     Optional<Plan> widest() {
       Optional<Succession> written = plan.warp().succession();
       if (written.isPresent() && written.get().repeats() == 0) {
-        return Optional.of(plan).filter(asItIs -> !PlanCheck.isShort(asItIs, stock, judgement));
+        return Optional.of(plan).filter(asItIs -> !trial.isShort(asItIs));
       }
       LongFunction<Plan> ofSteps = written.isPresent() ? times -> PlanVariants.withRepeats(plan, times) : this::ofSteps;
       long steps = most(ofSteps);
@@ -109,7 +112,7 @@ public record Fit(
         return Optional.empty();
       }
       Sett like = plan.warp().sett();
-      long halves = Largest.of(count -> count <= MOST_HALVES && !PlanCheck.isShort(PlanVariants.withSett(plan, Steps.sett(count, like)), stock, judgement));
+      long halves = Largest.of(count -> count <= MOST_HALVES && !trial.isShort(PlanVariants.withSett(plan, Steps.sett(count, like))));
       return halves == 0 ? Optional.empty() : Optional.of(Steps.sett(halves, like));
     }
 
@@ -129,7 +132,7 @@ public record Fit(
     }
 
     private long most(LongFunction<Plan> planOf) {
-      return Largest.of(count -> !PlanCheck.isShort(planOf.apply(count), stock, judgement));
+      return Largest.of(count -> !trial.isShort(planOf.apply(count)));
     }
   }
 }

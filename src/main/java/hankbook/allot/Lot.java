@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The skeins of a dye lot.
@@ -32,6 +31,9 @@ record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopene
   }
 
   private static List<Candidate> others(List<Candidate> skeins, List<Candidate> must, int most) {
+    if (must.isEmpty()) {
+      return skeins.subList(0, Math.min(most, skeins.size()));
+    }
     return skeins.stream().filter(skein -> !must.contains(skein)).limit(most).toList();
   }
 
@@ -42,7 +44,11 @@ record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopene
   }
 
   List<Candidate> all() {
-    return Stream.of(must, opened, unopened).flatMap(List::stream).toList();
+    List<Candidate> all = new ArrayList<>(size());
+    all.addAll(must);
+    all.addAll(opened);
+    all.addAll(unopened);
+    return all;
   }
 
   int size() {
@@ -50,7 +56,11 @@ record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopene
   }
 
   private long held() {
-    return all().stream().mapToLong(skein -> skein.free().tenthsOfMillimetre()).sum();
+    long held = 0;
+    for (Candidate skein : all()) {
+      held += skein.free().tenthsOfMillimetre();
+    }
+    return held;
   }
 
   /** Whether whatever another lot is used for, this one could be used for. */

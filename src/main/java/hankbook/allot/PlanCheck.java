@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -31,15 +32,6 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
     covers = List.copyOf(covers);
     shares = List.copyOf(shares);
     warnings = List.copyOf(warnings);
-  }
-
-  /**
-   * Holds a plan against the skeins that are free, with nothing set.
-   *
-   * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
-   */
-  public static PlanCheck of(Plan plan, List<Skein> stock) {
-    return of(plan, stock, Judgement.DEFAULT);
   }
 
   /**
@@ -83,13 +75,19 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
 
   /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */
   static boolean isShort(Plan plan, List<Skein> stock, Judgement judgement) {
-    return shortYarns(plan, stock, judgement).findAny().isPresent();
+    return new Trial(stock, judgement).isShort(plan);
   }
 
-  /** The yarns that a check of this plan would call short, in the plan's order, each worked out when it is asked for. */
-  static Stream<YarnColour> shortYarns(Plan plan, List<Skein> stock, Judgement judgement) {
+  /** The yarns that a check of this plan would call short, in the plan's order, each worked out when it is asked for; and what that took. */
+  static Stream<YarnColour> shortYarns(Plan plan, List<Skein> stock, Judgement judgement, Consumer<Effort> spent) {
     return needsByYarn(Yardage.of(plan)).entrySet().stream()
-        .filter(ofYarn -> YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock), judgement.usefulRemnant()))
+        .filter(
+            ofYarn -> {
+              Effort effort = Allotting.effort();
+              boolean isShort = YarnCheck.isShort(ofYarn.getValue(), skeinsOf(ofYarn.getKey(), stock), judgement.usefulRemnant(), effort);
+              spent.accept(effort);
+              return isShort;
+            })
         .map(Map.Entry::getKey);
   }
 

@@ -64,7 +64,7 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
   }
 
   private static OptionalInt fewest(List<Need> needs, List<Skein> held, YarnColour yarn, Skein like, Length usefulRemnant) {
-    long lacks = Largest.of(count -> count <= MOST && YarnCheck.isShort(needs, with(held, yarn, like, Math.toIntExact(count)), usefulRemnant));
+    long lacks = Largest.of(count -> count <= MOST && YarnCheck.isShort(needs, with(held, yarn, like, Math.toIntExact(count)), usefulRemnant, Allotting.effort()));
     return lacks < MOST ? OptionalInt.of(Math.toIntExact(lacks + 1)) : OptionalInt.empty();
   }
 

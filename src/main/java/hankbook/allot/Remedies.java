@@ -4,7 +4,6 @@ import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalLong;
@@ -17,14 +16,12 @@ import java.util.function.Predicate;
  */
 public final class Remedies {
   private final PlanCheck check;
-  private final List<Skein> stock;
-  private final Judgement judgement;
+  private final Trial trial;
   private final List<YarnColour> lacking;
 
-  private Remedies(PlanCheck check, List<Skein> stock, Judgement judgement) {
+  private Remedies(PlanCheck check, Trial trial) {
     this.check = check;
-    this.stock = stock;
-    this.judgement = judgement;
+    this.trial = trial;
     this.lacking = check.shortYarns();
   }
 
@@ -36,14 +33,14 @@ public final class Remedies {
    * @param judgement by which it is judged
    */
   public static List<Remedy> of(PlanCheck check, List<Skein> stock, Judgement judgement) {
-    return of(check, stock, judgement, StandIns.of(check, stock, judgement), Purchase.of(check, stock, judgement));
+    return of(check, new Trial(stock, judgement), StandIns.of(check, stock, judgement), Purchase.of(check, stock, judgement));
   }
 
-  static List<Remedy> of(PlanCheck check, List<Skein> stock, Judgement judgement, List<StandIn> standIns, List<Purchase> purchases) {
+  static List<Remedy> of(PlanCheck check, Trial trial, List<StandIn> standIns, List<Purchase> purchases) {
     if (!check.isShort()) {
       return List.of();
     }
-    Remedies remedies = new Remedies(check, stock, judgement);
+    Remedies remedies = new Remedies(check, trial);
     List<Remedy> all = new ArrayList<>();
     Lever.of(check).forEach(lever -> all.addAll(remedies.by(lever)));
     standIns.stream().filter(StandIn::covers).forEach(standIn -> all.add(remedies.forOne(new Change.OtherYarn(standIn), standIn.plan(), standIn.place())));
@@ -65,16 +62,12 @@ public final class Remedies {
 
   /** The most steps that leave only such yarns short. */
   private OptionalLong steps(Lever lever, Predicate<Set<YarnColour>> does) {
-    return Largest.under(lever.asked(), lever.least(), steps -> does.test(left(lever.plan().apply(steps))));
-  }
-
-  private Set<YarnColour> left(Plan plan) {
-    return new HashSet<>(PlanCheck.shortYarns(plan, stock, judgement).toList());
+    return Largest.under(lever.asked(), lever.least(), steps -> does.test(trial.left(lever.plan().apply(steps))));
   }
 
   private Remedy remedy(Lever lever, long steps) {
     Plan changed = lever.plan().apply(steps);
-    Set<YarnColour> left = left(changed);
+    Set<YarnColour> left = trial.left(changed);
     return new Remedy(lever.change().apply(changed), changed, lacking.stream().filter(yarn -> !left.contains(yarn)).toList(), left.isEmpty());
   }
 

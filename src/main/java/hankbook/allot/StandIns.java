@@ -83,7 +83,7 @@ public final class StandIns {
   private StandIn standIn(Facts wanted, Facts offered) {
     Plan changed = PlanVariants.withYarn(check.plan(), wanted.yarn(), offered.yarn());
     Length used = check.yardage().needs().stream().filter(need -> need.yarn().equals(offered.yarn())).map(Need::length).reduce(Length.ZERO, Length::plus);
-    boolean covers = PlanCheck.shortYarns(changed, stock, judgement).allMatch(yarn -> before.contains(yarn) && !yarn.equals(offered.yarn()));
+    boolean covers = new Trial(stock, judgement).left(changed).stream().allMatch(yarn -> before.contains(yarn) && !yarn.equals(offered.yarn()));
     return new StandIn(
         offered.yarn(),
         wanted.yarn(),

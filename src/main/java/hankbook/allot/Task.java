@@ -14,6 +14,8 @@ final class Task {
   private final long weft;
   private final boolean weftInOneLot;
   private final long usefulRemnant;
+  private final long oneLotWarp;
+  private final long freeWarp;
 
   private Task(Demand demand, int threads) {
     kinds = demand.kinds();
@@ -21,6 +23,8 @@ final class Task {
     weft = demand.weft().tenthsOfMillimetre();
     weftInOneLot = demand.weftInOneLot();
     usefulRemnant = demand.usefulRemnant().tenthsOfMillimetre();
+    oneLotWarp = bits(true);
+    freeWarp = bits(false);
     // Refused here once, so that no product or sum in the search overflows.
     Math.addExact(kinds.stream().mapToLong(kind -> Math.multiplyExact(kind.each().tenthsOfMillimetre(), (long) kind.ends())).reduce(0, Math::addExact), weft);
   }
@@ -82,6 +86,10 @@ final class Task {
 
   /** The bits of the kinds that are wanted, of those that must keep to one lot or of those that need not. */
   long warpBits(boolean oneLot) {
+    return oneLot ? oneLotWarp : freeWarp;
+  }
+
+  private long bits(boolean oneLot) {
     return IntStream.range(0, kinds()).filter(kind -> ends(kind) > 0 && kinds.get(kind).oneLot() == oneLot).mapToLong(kind -> 1L << kind).sum();
   }
 

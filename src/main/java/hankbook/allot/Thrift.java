@@ -9,7 +9,7 @@ import java.util.List;
  * can be spared is left out.
  */
 final class Thrift {
-  private static final long STEPS = 150_000;
+  private static final long STEPS = 100_000;
 
   private final Choice start;
   private final Effort effort = new Effort(STEPS);

@@ -30,9 +30,9 @@ record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
   }
 
   /** Whether a check of these needs would say short, without choosing the skeins. */
-  static boolean isShort(List<Need> needs, List<Skein> skeins, Length usefulRemnant) {
+  static boolean isShort(List<Need> needs, List<Skein> skeins, Length usefulRemnant, Effort effort) {
     List<Skein> measured = measured(skeins);
-    return free(measured).compareTo(need(needs)) < 0 || !Allotting.covers(candidates(measured), demand(needs, 1, usefulRemnant));
+    return free(measured).compareTo(need(needs)) < 0 || !Allotting.covers(candidates(measured), demand(needs, 1, usefulRemnant), effort);
   }
 
   private static List<Skein> measured(List<Skein> skeins) {

@@ -54,6 +54,9 @@ final class FitReport {
     fit.mostPieces().ifPresent(most -> lines.add("Most pieces: " + most + ", planned " + check.plan().pieces().stream().mapToInt(Piece::count).sum()));
     fit.longestPiece().ifPresent(most -> lines.add(
         (check.plan().pieces().size() > 1 ? "Longest piece, the others in proportion: " : "Longest piece: ") + centimetres(most) + ", planned " + centimetres(PlanVariants.longestPiece(check.plan()))));
+    if (!fit.proven()) {
+      lines.add("There are too many ways to choose to try them all: more may fit than is said here.");
+    }
     lines.add("At the most nothing is left over: take less where the metres are not sure.");
   }
 

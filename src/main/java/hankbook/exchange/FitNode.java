@@ -32,6 +32,9 @@ final class FitNode {
     fit.closestSett().ifPresentOrElse(sett -> node.put("closestSett", sett.toString()), () -> node.putNull("closestSett"));
     fit.mostPieces().ifPresentOrElse(most -> node.put("mostPieces", most), () -> node.putNull("mostPieces"));
     length(node, "longestPieceM", fit.longestPiece());
+    if (!fit.proven()) {
+      node.put("proven", false);
+    }
     ArrayNode buy = node.putArray("buy");
     fit.buy().forEach(purchase -> purchase(buy.addObject(), purchase));
     ArrayNode remedies = node.putArray("remedies");

@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
@@ -39,7 +40,7 @@ public final class SampleStudio {
       List<Skein> stock = StockFile.read(STOCK, text(STOCK));
       List<PlanCheck> checks = new ArrayList<>();
       for (String plan : PLANS) {
-        checks.add(PlanCheck.of(PlanFile.read(plan, text(plan)), stock));
+        checks.add(PlanCheck.of(PlanFile.read(plan, text(plan)), stock, Judgement.DEFAULT));
       }
       return checks;
     } catch (BadInput broken) {

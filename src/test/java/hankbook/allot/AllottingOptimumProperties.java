@@ -15,13 +15,13 @@ import net.jqwik.api.Provide;
 
 /** In tenths of a millimetre, few enough that every choice can be tried. */
 class AllottingOptimumProperties {
-  @Property(tries = 2000, seed = "20261127")
+  @Property(tries = 1000, seed = "20261127")
   void noOtherChoiceIsBetterForEndsOfTwoKindsThatKeepToTheirLotsAndAreWoundTogether(
       @ForAll("fewSkeins") List<Candidate> skeins, @ForAll("demandsOfTwoKinds") Demand demand) {
     noOtherChoiceIsBetter(skeins, demand);
   }
 
-  @Property(tries = 3000, seed = "20261125")
+  @Property(tries = 1500, seed = "20261125")
   void noOtherChoiceIsBetter(@ForAll("shelves") List<Candidate> skeins, @ForAll("demands") Demand demand) {
     Allotment allotment = Allotting.best(skeins, demand);
     assertThat(NaiveAllotting.score(allotment, skeins, demand)).isEqualTo(NaiveAllotting.best(skeins, demand));

@@ -36,7 +36,7 @@ import org.junit.jupiter.api.Test;
  */
 class CalibrationTest {
   private static final YarnColour YARN = new YarnColour("Fjara", "Ash");
-  private static final int SHELVES = 20_000;
+  private static final int SHELVES = 10_000;
   private static final int TRUTHS = 40;
   private static final int TENTH = SHELVES / 10;
 

@@ -29,8 +29,8 @@ class FitTest {
   @ValueSource(strings = {"quay-towels", "ash-blanket", "gorse-shawl", "linen-runner"})
   void theAnswerPassesAndOneStepMoreFails(String name) throws BadInput, IOException {
     Plan plan = plan(name);
-    Fit fit = Fit.of(plan, stock);
-    PlanCheck check = PlanCheck.of(plan, stock);
+    Fit fit = Plainly.fit(plan, stock);
+    PlanCheck check = Plainly.check(plan, stock);
     assertThat(PlanCheck.isShort(plan, stock, Judgement.DEFAULT)).isEqualTo(check.isShort());
     OneStepMore.verify(plan, fit, stock);
   }
@@ -43,7 +43,7 @@ class FitTest {
 
   @Test
   void whereTheWeftIsShortByItselfNoWarpIsShortEnoughAndThatOfTheWarpAloneIsTold() throws BadInput, IOException {
-    Fit fit = Fit.of(plan("gorse-shawl"), stock);
+    Fit fit = Plainly.fit(plan("gorse-shawl"), stock);
     assertThat(fit.longestWarp()).isEqualTo(Length.ZERO);
     // 3 skeins of 500 m; 556 ends (60 cm / 0.92 / 0.94 = 69.38 cm of reed, 8 to the cm): 185, 185 and 186 ends of 2.68 m are 498.5 m.
     assertThat(fit.warpAlone()).contains(Length.parse("2.68 m"));
@@ -51,17 +51,17 @@ class FitTest {
 
   @Test
   void whatMustBeBoughtIsWholePutUpsAndNoMore() throws BadInput, IOException {
-    assertThat(Fit.of(plan("gorse-shawl"), stock).buy()).extracting(purchase -> purchase.yarn() + " " + purchase.putUps().orElse(-1))
+    assertThat(Plainly.fit(plan("gorse-shawl"), stock).buy()).extracting(purchase -> purchase.yarn() + " " + purchase.putUps().orElse(-1))
         .containsExactly("Gorse Gold 4", "Selkie 20/2 Plum 1");
-    assertThat(Fit.of(plan("quay-towels"), stock).buy()).isEmpty();
+    assertThat(Plainly.fit(plan("quay-towels"), stock).buy()).isEmpty();
   }
 
   @Test
   void whatMustBeBoughtCostsWhatTheNewestOfTheSameSizeCost() throws BadInput, IOException {
-    assertThat(Fit.of(plan("gorse-shawl"), stock).buy()).extracting(purchase -> purchase.each().orElseThrow() + ", " + purchase.total().orElseThrow())
+    assertThat(Plainly.fit(plan("gorse-shawl"), stock).buy()).extracting(purchase -> purchase.each().orElseThrow() + ", " + purchase.total().orElseThrow())
         .containsExactly("EUR 19.00, EUR 76.00", "EUR 24.00, EUR 24.00");
     String text = Files.readString(Path.of("imports/stock.csv")).replace("19.00 EUR", "");
-    Purchase unknown = Fit.of(plan("gorse-shawl"), StockFile.read("stock.csv", text)).buy().getFirst();
+    Purchase unknown = Plainly.fit(plan("gorse-shawl"), StockFile.read("stock.csv", text)).buy().getFirst();
     assertThat(unknown.putUps()).hasValue(4);
     assertThat(unknown.each()).isEmpty();
     assertThat(unknown.total()).isEmpty();
@@ -72,21 +72,21 @@ class FitTest {
     String text = Files.readString(Path.of("imports/stock.csv"));
     for (String code : List.of("bought 1", "+1", "+++++1", "+".repeat(199))) {
       List<Skein> marked = StockFile.read("stock.csv", text.replace("S056,", code + ","));
-      assertThat(Fit.of(plan("gorse-shawl"), marked).buy()).isEqualTo(Fit.of(plan("gorse-shawl"), stock).buy());
+      assertThat(Plainly.fit(plan("gorse-shawl"), marked).buy()).isEqualTo(Plainly.fit(plan("gorse-shawl"), stock).buy());
     }
   }
 
   @Test
   void threeSkeinsOf950MetresHold690EndsOfTheLengthWorkedByHand() throws BadInput, IOException {
     // Each skein gives 230 ends: 950 / 230 = 4.13 m; at 4.14 m it gives 229.
-    assertThat(Fit.of(plan("ash-blanket"), stock).longestWarp()).isEqualTo(Length.parse("4.13 m"));
+    assertThat(Plainly.fit(plan("ash-blanket"), stock).longestWarp()).isEqualTo(Length.parse("4.13 m"));
   }
 
   @Test
   void aPutUpIsAsLargeAsItWasSoldWhateverIsReservedOfIt() throws BadInput, IOException {
     List<Skein> reserved = stock.stream().map(skein -> skein.yarn().yarn().equals("Gorse") ? skein.withLeft(Length.metres(100), false) : skein).toList();
     // 556 ends of 5.42 m; a put-up of 500 m gives 92, what is left of a skein 18: 54 ends, and 502 more of 6 put-ups.
-    assertThat(Fit.of(plan("gorse-shawl"), reserved).buy().getFirst().putUps()).hasValue(6);
+    assertThat(Plainly.fit(plan("gorse-shawl"), reserved).buy().getFirst().putUps()).hasValue(6);
   }
 
   private static Plan plan(String name) throws BadInput, IOException {

@@ -74,11 +74,11 @@ final class OneStepMore {
 
   private void covered(boolean there, Supplier<Plan> changed) {
     if (there) {
-      assertThat(PlanCheck.of(changed.get(), stock).isShort()).isFalse();
+      assertThat(Plainly.check(changed.get(), stock).isShort()).isFalse();
     }
   }
 
   private void isShort(Plan changed) {
-    assertThat(PlanCheck.of(changed, stock).isShort()).isTrue();
+    assertThat(Plainly.check(changed, stock).isShort()).isTrue();
   }
 }

@@ -141,8 +141,8 @@ class RemediesTest {
     List<Skein> stock = StockFile.read("stock.csv", HEADER + rows);
     List<Skein> weighed = stock.stream().map(skein -> skein.code().equals("A1") ? skein.withSample(Optional.of(sample)) : skein).toList();
     Plan plan = PlanFile.read("plan", SCARVES);
-    assertThat(Fit.of(plan, stock).standIns()).isEmpty();
-    assertThat(Fit.of(plan, weighed).standIns()).singleElement().satisfies(standIn -> assertThat(standIn.heavier()).contains(BigFraction.of(1, 20)));
+    assertThat(Fit.of(plan, stock, Judgement.DEFAULT).standIns()).isEmpty();
+    assertThat(Fit.of(plan, weighed, Judgement.DEFAULT).standIns()).singleElement().satisfies(standIn -> assertThat(standIn.heavier()).contains(BigFraction.of(1, 20)));
   }
 
   @Test
@@ -200,16 +200,16 @@ class RemediesTest {
   }
 
   private static Fit fit(String plan, String rows) throws BadInput {
-    return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows));
+    return Plainly.fit(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows));
   }
 
   private static List<StandIn> standIns(String plan, String rows) throws BadInput {
-    return Fit.of(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows)).standIns();
+    return Plainly.fit(PlanFile.read("plan", plan), StockFile.read("stock.csv", HEADER + rows)).standIns();
   }
 
   private static List<String> words(String text, String rows) throws BadInput {
     Plan plan = PlanFile.read("plan", text);
     List<Skein> stock = StockFile.read("stock.csv", HEADER + rows);
-    return Remedies.of(PlanCheck.of(plan, stock), stock, Judgement.DEFAULT).stream().map(Remedy::words).toList();
+    return Remedies.of(Plainly.check(plan, stock), stock, Judgement.DEFAULT).stream().map(Remedy::words).toList();
   }
 }

@@ -84,6 +84,25 @@ class StripesAndThreadsTest {
     assertThat(givenUp.shares().stream().mapToInt(Share::ends).sum()).isEqualTo(600);
   }
 
+  @Test
+  void whereMetresLackWhateverServesIsTakenAndNoOtherReasonIsGiven() {
+    assertThat(Allotting.best(List.of(skein("A", "red", 50), skein("B", "blue", 50)), demand(1, kind(30, 4))).shares())
+        .extracting(Share::reason)
+        .containsExactly("lot red, unopened; whatever serves is taken, since metres lack", "lot blue, unopened; whatever serves is taken, since metres lack");
+  }
+
+  @Test
+  void whatIsGivenUpUndecidedIsNotCoveredAndIsKnownToBeUndecided() {
+    // 2 ends of 7 m fill the 14 m and 3 of 5 m the 15 m; the quick filling begins with the longer skein and leaves one out.
+    List<Candidate> skeins = List.of(skein("A", "red", 15), skein("B", "red", 14));
+    Effort none = new Effort(0);
+    assertThat(Allotting.covers(skeins, demand(1, kind(2, 7), kind(3, 5)), none)).isFalse();
+    assertThat(none.proven()).isFalse();
+    Effort some = Allotting.effort();
+    assertThat(Allotting.covers(skeins, demand(1, kind(2, 7), kind(3, 5)), some)).isTrue();
+    assertThat(some.proven()).isTrue();
+  }
+
   private static List<Candidate> manySkeins() {
     Random random = new Random(1);
     return new ArrayList<>(

@@ -108,7 +108,7 @@ class WindingSheetTest {
         Sett.perInch(20), OptionalInt.of(106), Optional.of(Length.metres(5)), 1, 4, order, Optional.of(Succession.parse("12 x (6 C, 2 W), 6 C")),
         Optional.of(new Selvedge(WOAD, 2)), Optional.empty());
     List<Skein> skeins = List.of(skein("C1", CHALK, 39), skein("C2", CHALK, 39), skein("W1", WOAD, 20), skein("W2", WOAD, 20));
-    WindingSheet sheet = WindingSheet.of(PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 2), skeins), skeins, WindingWish.of(2));
+    WindingSheet sheet = WindingSheet.of(Plainly.check(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 2), skeins), skeins, WindingWish.of(2));
     assertThat(sheet.warp()).hasSize(1 + 25 + 1);
     assertThat(sheet.warp()).extracting(Step::ends).startsWith(2, 6, 2, 6).endsWith(2, 6, 2);
     assertThat(sheet.feeds()).extracting(Feed::ends).containsExactly(4, 78, 24);
@@ -123,7 +123,7 @@ class WindingSheetTest {
         new OrderEntry(CHALK, "left", new OrderEntry.Ends(10), 1, true, 0), of(WOAD, 4), new OrderEntry(CHALK, "right", new OrderEntry.Ends(6), 1, true, 0));
     Warp warp = new Warp(Sett.perInch(20), OptionalInt.of(20), Optional.of(Length.metres(5)), 1, 0, order);
     List<Skein> skeins = List.of(skein("C1", CHALK, 10), skein("C2", CHALK, 6), skein("W1", WOAD, 4));
-    PlanCheck check = PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 1), skeins);
+    PlanCheck check = Plainly.check(new Plan("Winding", List.of(), warp, List.of(), Allowances.NONE, 1), skeins);
     WindingSheet sheet = WindingSheet.of(check, skeins, WindingWish.of(1));
     assertThat(sheet.feeds()).extracting(feed -> feed.kind().kind()).containsExactly(0, 0, 1);
     assertThat(sheet.feeds().get(0).stints()).extracting(Stint::skein).containsExactly("C1");
@@ -177,7 +177,7 @@ class WindingSheetTest {
   private static WindingSheet sheet(WindingWish wish, Allowances allowances, List<OrderEntry> order, Skein... skeins) {
     int ends = order.stream().mapToInt(entry -> ((OrderEntry.Ends) entry.amount()).ends()).sum();
     Warp warp = new Warp(Sett.perInch(20), OptionalInt.of(ends), Optional.of(Length.metres(5)), 1, 0, order);
-    PlanCheck check = PlanCheck.of(new Plan("Winding", List.of(), warp, List.of(), allowances, wish.threads()), List.of(skeins));
+    PlanCheck check = Plainly.check(new Plan("Winding", List.of(), warp, List.of(), allowances, wish.threads()), List.of(skeins));
     return WindingSheet.of(check, List.of(skeins), wish);
   }
 

@@ -78,7 +78,7 @@ class ClothPageTest extends ScreenTest {
   }
 
   @Test
-  void theCloserLookIsMovedByArrowKeysAndByAClickOnTheWholeCloth() throws TimeoutException {
+  void theCloserLookIsMovedByKeys() throws TimeoutException {
     cloth(STRIPED);
     assertThat(textOf("#cloth-place")).startsWith("Ends 1 to 32 of 110, picks 1 to ");
     interact(() -> lookup("#whole-cloth").query().requestFocus());

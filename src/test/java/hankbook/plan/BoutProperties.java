@@ -39,7 +39,7 @@ class BoutProperties {
         .hasMessage("found '2', wanted a bout of more ends, so that there are at most 500 bouts");
   }
 
-  @Property
+  @Property(seed = "20261212")
   void boutsHoldAllPassesInEvenNumbersAndAreOneInNumberWithTheFewest(
       @ForAll @IntRange(min = 1, max = 400) int ends, @ForAll @IntRange(min = 1, max = 6) int threads, @ForAll @IntRange(min = 12, max = 130) int most) {
     List<Pass> passes = Step.ofRun(new WoundRun(ASH, ends), threads, false).passes();

@@ -44,7 +44,7 @@ class SettChangeTest {
     assertThat(change.after().finished()).isEqualTo(Length.parse("56.25 cm"));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "20261214")
   void theSameSettChangesNothingAndThereAndBackIsWhereItWas(@ForAll @IntRange(min = 10, max = 2_000) int ends, @ForAll @IntRange(min = 1, max = 40) int other) {
     SettChange none = SettChange.of(plan(ends, 0), Sett.perCentimetre(10));
     assertThat(none.after()).isEqualTo(none.before());
