@@ -181,7 +181,7 @@ class LedgerCommandsTest {
     "reverse|999 --reason slip|There is no such entry in the journal.",
     "reverse|one --reason slip|Invalid value for positional parameter at index 0 (NUMBER): 'one' is not a long. See hankbook reverse --help.",
     "reverse|1|Missing required option: '--reason=TEXT'. See hankbook reverse --help.",
-    "recount|S001 plenty|found 'plenty', wanted a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)",
+    "recount|S001 plenty|LENGTH: found 'plenty', wanted a length such as 70 cm or 2 x 70 cm + 5 cm (mm, cm, m, in, ft or yd)",
     "recount|X1 4m|There is no skein X1 in the ledger.",
     "part|S001 0m|The length must be over zero; it is 0 m.",
     "plan add|nowhere.json|nowhere.json: found no such file, wanted a file to read",
