@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitraries;
@@ -26,7 +27,7 @@ class SuccessionProperties {
     List<String> all = threads(order);
     assertThat(order.threads()).isEqualTo(all.size());
     assertThat(order.counts()).isEqualTo(counts(all, all.size()));
-    Map<String, Long> over = order.countsOver(length);
+    Map<String, Long> over = new HashMap<>(order.countsOver(length));
     over.values().removeIf(count -> count == 0);
     assertThat(over).isEqualTo(counts(all, length));
     assertThat(order.at(length % all.size())).isEqualTo(all.get(length % all.size()));
