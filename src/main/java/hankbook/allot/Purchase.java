@@ -68,15 +68,16 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
     return lacks < MOST ? OptionalInt.of(Math.toIntExact(lacks + 1)) : OptionalInt.empty();
   }
 
-  /** What shows how the yarn is put up: skeins of this colour, or of another where there are none. */
+  /** What shows how the yarn is put up: skeins of this colour, or of another where there are none, as they were sold. */
   private static List<Skein> shown(YarnColour yarn, List<Skein> stock) {
     List<Skein> own = putUps(PlanCheck.skeinsOf(yarn, stock));
     return own.isEmpty() ? putUps(stock.stream().filter(skein -> skein.yarn().yarn().equals(yarn.yarn())).toList()) : own;
   }
 
-  /** Skeins that are as they were sold. What another plan has reserved of one does not make it smaller. */
+  /** Unopened skeins; where there are none, opened ones by their label. What another plan has reserved of one does not make it smaller. */
   private static List<Skein> putUps(List<Skein> skeins) {
-    return skeins.stream().filter(skein -> !skein.opened() && length(skein).isPositive()).toList();
+    List<Skein> unopened = skeins.stream().filter(skein -> !skein.opened() && length(skein).isPositive()).toList();
+    return unopened.isEmpty() ? skeins.stream().map(Skein::asLabelled).filter(skein -> length(skein).isPositive()).toList() : unopened;
   }
 
   private static Length length(Skein skein) {

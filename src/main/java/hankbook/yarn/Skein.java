@@ -127,6 +127,12 @@ public record Skein(
     return new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, begun, lot, location, cost, received, Optional.of(now), sample);
   }
 
+  /** The same skein as its label alone says it was sold. */
+  public Skein asLabelled() {
+    return new Skein(
+        code, yarn, hex, fibre, grist, form, label, Optional.empty(), Optional.empty(), false, lot, location, cost, received, Optional.empty(), sample);
+  }
+
   /** The same skein, its yarn's own grist being known or not. */
   public Skein withSample(Optional<GristSample> weighed) {
     return sample.equals(weighed) ? this : new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, opened, lot, location, cost, received, kept, weighed);

@@ -58,7 +58,8 @@ class RemediesTest {
         "Weave each piece 87 cm long instead of 100 cm.",
         "Weave 8.5/cm picks instead of 10/cm.",
         "Weave 8.5 cm wide instead of 10 cm: 85 ends, 8.5 cm in the reed, instead of 100, 10 cm.",
-        "Weave only 3 of scarf instead of 4.");
+        "Weave only 3 of scarf instead of 4.",
+        "Buy 1 more of Selkie Pearl, as large as the last: the price is not known.");
   }
 
   @Test
@@ -69,7 +70,8 @@ class RemediesTest {
     assertThat(words(GIVEN, stock)).containsExactly(
         "Wind a warp of 9.33 m instead of 10 m.",
         "Weave 9.3 cm wide instead of 10 cm: 93 ends, 9.3 cm in the reed, instead of 100, 10 cm.",
-        "Open the sett to 9/cm from 10/cm: 90 ends to the same width.");
+        "Open the sett to 9/cm from 10/cm: 90 ends to the same width.",
+        "Buy 1 more of Gorse Gold, as large as the last: the price is not known.");
   }
 
   @Test
@@ -81,9 +83,18 @@ class RemediesTest {
         "Weave each piece 87 cm long instead of 100 cm.",
         "Weave 8.5 cm wide instead of 10 cm: 85 ends, 8.5 cm in the reed, instead of 100, 10 cm.",
         "Weave only 3 of scarf instead of 4.",
+        "Buy 1 more of Gorse Gold and 1 more of Selkie Pearl, as large as the last: the price is not known.",
         "Open the sett to 9/cm from 10/cm: 90 ends to the same width. That is for Gorse Gold alone.",
         "Weave 8.5/cm picks instead of 10/cm. That is for Selkie Pearl alone.",
-        "Buy 1 more of Gorse Gold, as large as the last: 10.00 EUR in all. That is for Gorse Gold alone.");
+        "Buy 1 more of Gorse Gold, as large as the last: 10.00 EUR in all. That is for Gorse Gold alone.",
+        "Buy 1 more of Selkie Pearl, as large as the last: the price is not known. That is for Selkie Pearl alone.");
+  }
+
+  @Test
+  void whereAllAreBegunThePutUpIsAsTheLabelSaysAndAWeightOfWhatIsLeftIsNone() throws BadInput {
+    String begun = PLENTY + "G1,Gorse,Gold,,wool,tex 100,skein,450 m,yes,10.00 EUR,\n";
+    assertThat(words(SCARVES, begun)).contains("Buy 1 more of Gorse Gold, as large as the last: 10.00 EUR in all.");
+    assertThat(words(SCARVES, begun.replace("450 m", ""))).noneMatch(words -> words.startsWith("Buy"));
   }
 
   @Test
@@ -163,7 +174,8 @@ class RemediesTest {
     assertThat(words(given, stock)).containsExactly(
         "Wind a warp of 5.98 m instead of 6 m.",
         "Open the sett to 9.5/cm from 10/cm: 95 ends to the same width.",
-        "Weave 9.5 cm wide instead of 10 cm: 95 ends, 9.5 cm in the reed, instead of 100, 10 cm.");
+        "Weave 9.5 cm wide instead of 10 cm: 95 ends, 9.5 cm in the reed, instead of 100, 10 cm.",
+        "Buy 1 more of Gorse Gold, as large as the last: the price is not known.");
     assertThat(fit(given, stock).longestPiece()).isEmpty();
   }
 
@@ -182,7 +194,8 @@ class RemediesTest {
     assertThat(words(units, stock)).containsExactly(
         "Wind a warp of 9.5 m instead of 10 m.",
         "Weave 9.2 cm wide instead of 10 cm: 92 ends, 9.2 cm in the reed, instead of 100, 10 cm; the sections become a plain count of ends.",
-        "Open the sett to 9/cm from 10/cm: 92 ends to the same width; the sections become a plain count of ends.");
+        "Open the sett to 9/cm from 10/cm: 92 ends to the same width; the sections become a plain count of ends.",
+        "Buy 1 more of Gorse Gold, as large as the last: the price is not known.");
     assertThat(fit(units, stock).mostEnds()).isEqualTo(92);
     assertThat(fit(units, stock).closestSett()).hasToString("Optional[9/cm]");
   }
