@@ -29,15 +29,15 @@ public final class Allotting {
   private static final long STEPS_WHERE_SHORT = 100_000;
 
   private final Task task;
-  private final Measures measures;
-  private final Shelf shelf;
+  private final Yields yields;
+  private final DyeLots shelf;
   private final Effort effort;
   /** The best choice so far, should the search be given up. */
   private Optional<Choice> reached = Optional.empty();
 
-  private Allotting(Task task, Shelf shelf, Effort effort) {
+  private Allotting(Task task, DyeLots shelf, Effort effort) {
     this.task = task;
-    this.measures = new Measures(task);
+    this.yields = new Yields(task);
     this.shelf = shelf;
     this.effort = effort;
   }
@@ -64,7 +64,7 @@ public final class Allotting {
       }
     }
     Task plain = Task.of(demand);
-    Shelf shelf = Shelf.of(skeins);
+    DyeLots shelf = DyeLots.of(skeins);
     Allotting any = new Allotting(plain, shelf, effort);
     Shortage shortage = any.shortage();
     if (demand.threads() > 1) {
@@ -83,11 +83,11 @@ public final class Allotting {
   }
 
   static boolean covers(List<Candidate> skeins, Demand demand, Effort effort) {
-    return new Allotting(Task.of(demand), Shelf.of(skeins), effort).shortage().uncovered() == 0;
+    return new Allotting(Task.of(demand), DyeLots.of(skeins), effort).shortage().uncovered() == 0;
   }
 
   private Shortage shortage() {
-    return new Shortage(task, measures, shelf, effort);
+    return new Shortage(task, yields, shelf, effort);
   }
 
   private Allotment best(Shortage shortage, Task plain) {
@@ -98,7 +98,7 @@ public final class Allotting {
     if (metresLack) {
       effort.atMost(STEPS_WHERE_SHORT);
     }
-    Choice start = new Choice(task, measures, shelf, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
+    Choice start = new Choice(task, yields, shelf, effort, Aim.uncoveredAtMost(shortage.uncovered()), shortage.slots());
     Choice choice = settled(start.aim()).orElseGet(() -> metresLack ? reached.orElse(start) : new Thrift(reached.orElse(start)).choice());
     Effort toSetOut = effort();
     List<Portion> portions = choice.portions(toSetOut);
@@ -119,7 +119,7 @@ public final class Allotting {
    * a quick search and a loose one a slow one.
    */
   private Optional<Choice> least(IntFunction<Aim> aims, int most) {
-    Choice none = new Choice(task, measures, shelf, effort, aims.apply(0), List.of());
+    Choice none = new Choice(task, yields, shelf, effort, aims.apply(0), List.of());
     for (int count = firstHopeful(none, aims, most); count <= most && !effort.spent(); count++) {
       Optional<Choice> found = none.found(aims.apply(count), Set.of());
       if (found.isPresent()) {

@@ -12,12 +12,12 @@ import java.util.List;
  * @param wanted what must be reached, less the prices of the skeins that may be touched
  */
 record Bound(Price price, long wanted) {
-  static List<Bound> all(Measures measures, Shelf shelf, Aim aim, List<Lot> lots) {
-    long[] wanted = measures.wanted(aim.uncovered());
+  static List<Bound> all(Yields yields, DyeLots shelf, Aim aim, List<Lot> lots) {
+    long[] wanted = yields.wanted(aim.uncovered());
     long mustUnopened = lots.stream().flatMap(lot -> lot.must().stream()).filter(skein -> !skein.opened()).count();
     long mustOpened = lots.stream().mapToLong(lot -> lot.must().size()).sum() - mustUnopened;
     List<Bound> bounds = new ArrayList<>();
-    for (Price price : measures.prices(shelf, aim)) {
+    for (Price price : yields.prices(shelf, aim)) {
       long unopened = price.unopened() == 0 ? 0 : price.unopened() * (aim.unopened() - mustUnopened);
       long opened = price.opened() == 0 ? 0 : price.opened() * ((long) aim.touched() - aim.unopened() - mustOpened);
       bounds.add(new Bound(price, wanted[price.measure()] - unopened - opened));
@@ -29,14 +29,14 @@ record Bound(Price price, long wanted) {
     return price.measure();
   }
 
-  long of(Lot lot, long role, Measures measures) {
-    return role == 0 ? 0 : sum(lot.must(), role, measures, 0) + sum(lot.opened(), role, measures, price.opened()) + sum(lot.unopened(), role, measures, price.unopened());
+  long of(Lot lot, long role, Yields yields) {
+    return role == 0 ? 0 : sum(lot.must(), role, yields, 0) + sum(lot.opened(), role, yields, price.opened()) + sum(lot.unopened(), role, yields, price.unopened());
   }
 
-  private long sum(List<Candidate> skeins, long role, Measures measures, long each) {
+  private long sum(List<Candidate> skeins, long role, Yields yields, long each) {
     long sum = 0;
     for (Candidate skein : skeins) {
-      sum += Math.max(0, measures.of(skein, role)[price.measure()] - each);
+      sum += Math.max(0, yields.of(skein, role)[price.measure()] - each);
     }
     return sum;
   }

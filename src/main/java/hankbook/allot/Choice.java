@@ -12,16 +12,16 @@ import java.util.Set;
  * Some skeins that meet an aim.
  *
  * @param task what is wanted
- * @param measures of the skeins
+ * @param yields the most that skeins can give
  * @param shelf all skeins there are
  * @param effort that may still be spent
  * @param aim what they meet
  * @param slots those chosen
  */
-record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim, List<Slot> slots) {
+record Choice(Task task, Yields yields, DyeLots shelf, Effort effort, Aim aim, List<Slot> slots) {
   /** Another choice that meets an aim and touches certain skeins. */
   Optional<Choice> found(Aim other, Set<Candidate> must) {
-    return effort.spent() ? Optional.empty() : search(other, must).find().map(those -> new Choice(task, measures, shelf, effort, other, those));
+    return effort.spent() ? Optional.empty() : search(other, must).find().map(those -> new Choice(task, yields, shelf, effort, other, those));
   }
 
   /** False where it is plain without looking that no choice meets an aim. */
@@ -30,7 +30,7 @@ record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim,
   }
 
   private Search search(Aim other, Set<Candidate> must) {
-    return new Search(task, measures, other, shelf, must, effort);
+    return new Search(task, yields, other, shelf, must, effort);
   }
 
   /** Lengthens the remnant of what was chosen as far as it goes, then looks for a choice that keeps more, until there is none. */
@@ -66,11 +66,11 @@ record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim,
         lost = middle;
       }
     }
-    return new Choice(task, measures, shelf, effort, aim.remnantAtLeast(kept), keeping(index, kept));
+    return new Choice(task, yields, shelf, effort, aim.remnantAtLeast(kept), keeping(index, kept));
   }
 
   private boolean keeps(int index, long length) {
-    return new Packing(task, measures, keeping(index, length), effort).covers(aim.uncovered());
+    return new Packing(task, yields, keeping(index, length), effort).covers(aim.uncovered());
   }
 
   private List<Slot> keeping(int index, long length) {
@@ -109,6 +109,6 @@ record Choice(Task task, Measures measures, Shelf shelf, Effort effort, Aim aim,
 
   /** What each skein gives. What was found to be possible is set out with an effort of its own, however much the search for it took. */
   List<Portion> portions(Effort toSetOut) {
-    return new Packing(task, measures, slots, toSetOut).portions(aim.uncovered());
+    return new Packing(task, yields, slots, toSetOut).portions(aim.uncovered());
   }
 }

@@ -18,14 +18,14 @@ record Lot(List<Candidate> must, List<Candidate> opened, List<Candidate> unopene
    * The lots of a shelf, those with skeins that must be touched first, then those with most. Kept are only as many skeins of a kind as may be
    * touched: whatever a skein is used for, a longer one of its lot that was no more opened could be used for as well.
    */
-  static List<Lot> of(Shelf shelf, Set<Candidate> must, Aim aim) {
+  static List<Lot> of(DyeLots shelf, Set<Candidate> must, Aim aim) {
     List<Lot> lots = new ArrayList<>();
     shelf.lots().forEach(lot -> lots.add(of(lot, must, aim.unopened(), aim.touched())));
     lots.sort(Comparator.comparing((Lot lot) -> lot.must().isEmpty()).thenComparing(Lot::held, Comparator.reverseOrder()));
     return worthTrying(lots, aim.lots());
   }
 
-  private static Lot of(Shelf.DyeLot lot, Set<Candidate> must, int unopened, int touched) {
+  private static Lot of(DyeLots.DyeLot lot, Set<Candidate> must, int unopened, int touched) {
     List<Candidate> touch = must.stream().filter(skein -> lot.opened().contains(skein) || lot.unopened().contains(skein)).toList();
     return new Lot(touch, others(lot.opened(), touch, touched), others(lot.unopened(), touch, Math.min(unopened, touched)), lot.alone());
   }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  */
 final class Outlook {
   private final Task task;
-  private final Measures measures;
+  private final Yields yields;
   private final Aim aim;
   private final List<Lot> lots;
   private final List<Bound> bounds;
@@ -22,12 +22,12 @@ final class Outlook {
   /** By the first lot that is open, by bound: the most that none, one, two and more of them give. */
   private final long[][][] most;
 
-  Outlook(Task task, Measures measures, Shelf shelf, Aim aim, List<Lot> lots) {
+  Outlook(Task task, Yields yields, DyeLots shelf, Aim aim, List<Lot> lots) {
     this.task = task;
-    this.measures = measures;
+    this.yields = yields;
     this.aim = aim;
     this.lots = lots;
-    bounds = Bound.all(measures, shelf, aim, lots);
+    bounds = Bound.all(yields, shelf, aim, lots);
     lots.forEach(lot -> known.add(new HashMap<>()));
     waste = aim.remnant() == 0 ? 0 : lots.stream().mapToLong(this::lost).max().orElse(0);
     most = new long[lots.size() + 1][][];
@@ -71,9 +71,9 @@ final class Outlook {
   }
 
   private long leastFill(Candidate skein) {
-    long[] given = measures.of(skein, task.everything());
+    long[] given = yields.of(skein, task.everything());
     if (task.warpBits(true) == 0) {
-      return given[measures.warp()];
+      return given[yields.warp()];
     }
     return IntStream.range(0, task.kinds()).filter(kind -> task.ends(kind) > 0).mapToLong(kind -> given[kind] * task.each(kind)).min().orElse(0);
   }
@@ -84,7 +84,7 @@ final class Outlook {
 
   /** The most a lot can give in a role, bound by bound. */
   long[] most(int index, long role) {
-    return known.get(index).computeIfAbsent(role, none -> bounds.stream().mapToLong(bound -> bound.of(lots.get(index), role, measures)).toArray());
+    return known.get(index).computeIfAbsent(role, none -> bounds.stream().mapToLong(bound -> bound.of(lots.get(index), role, yields)).toArray());
   }
 
   /** Whether the lots from here on could still bring what was given up to what is wanted. */
@@ -94,9 +94,9 @@ final class Outlook {
     long all = 0;
     for (int i = 0; i < given.length; i++) {
       int measure = bounds.get(i).measure();
-      long count = lotsFor(index, i, given[i] - (measure == measures.all() ? Math.max(0, aim.remnant() - waste) : 0));
-      warp = measure < measures.weft() || measure == measures.warp() ? Math.max(warp, count) : warp;
-      weft = measure == measures.weft() ? Math.max(weft, count) : weft;
+      long count = lotsFor(index, i, given[i] - (measure == yields.all() ? Math.max(0, aim.remnant() - waste) : 0));
+      warp = measure < yields.weft() || measure == yields.warp() ? Math.max(warp, count) : warp;
+      weft = measure == yields.weft() ? Math.max(weft, count) : weft;
       all = Math.max(all, count);
     }
     return warp + weft <= lotsLeft && all <= Math.min(lotsLeft, aim.touched() - used);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What some skeins in their roles can cover, exactly: denied by the measures, shown by a quick filling, or else settled by a dynamic
+ * What some skeins in their roles can cover, exactly: denied by the yields, shown by a quick filling, or else settled by a dynamic
  * programme that passes once through the skeins ({@link Frontier}).
  */
 final class Packing {
@@ -16,22 +16,22 @@ final class Packing {
   private final List<Slot> slots;
   private final Effort effort;
   private final long[] most;
-  private final Measures measures;
+  private final Yields yields;
 
-  Packing(Task task, Measures measures, List<Slot> slots, Effort effort) {
+  Packing(Task task, Yields yields, List<Slot> slots, Effort effort) {
     this.task = task;
-    this.measures = measures;
+    this.yields = yields;
     this.slots = slots;
     this.effort = effort;
-    most = new long[measures.count()];
+    most = new long[yields.count()];
     for (Slot slot : slots) {
-      Measures.add(most, slot.setAside() == 0 ? measures.of(slot.skein(), slot.role()) : measures.of(slot));
+      Yields.add(most, slot.setAside() == 0 ? yields.of(slot.skein(), slot.role()) : yields.of(slot));
     }
   }
 
   /** Whether no more than this need be left uncovered. Where the effort does not suffice to tell, no. */
   boolean covers(long uncovered) {
-    if (!Measures.reaches(most, measures.wanted(uncovered))) {
+    if (!Yields.reaches(most, yields.wanted(uncovered))) {
       return false;
     }
     if (!effort.spend(1 + slots.size() / 3)) {
@@ -52,8 +52,8 @@ final class Packing {
     for (int kind = 0; kind < task.kinds(); kind++) {
       ends += Math.max(0, task.ends(kind) - most[kind]) * task.each(kind);
     }
-    long apart = Math.max(ends, task.warp() - most[measures.warp()]) + Math.max(0, task.weft() - most[measures.weft()]);
-    return Math.max(apart, task.warp() + task.weft() - most[measures.all()]);
+    long apart = Math.max(ends, task.warp() - most[yields.warp()]) + Math.max(0, task.weft() - most[yields.weft()]);
+    return Math.max(apart, task.warp() + task.weft() - most[yields.all()]);
   }
 
   /** How each skein is used so that no more than this is left uncovered; a quick filling where the effort does not suffice. */

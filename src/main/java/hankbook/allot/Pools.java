@@ -12,19 +12,19 @@ import java.util.Optional;
  */
 final class Pools {
   private final Task task;
-  private final Measures measures;
+  private final Yields yields;
   private final Aim aim;
   private final Effort effort;
   private final long[] wanted;
   private final List<Slot> must = new ArrayList<>();
   private final List<Pool> pools;
 
-  Pools(Task task, Measures measures, Aim aim, Effort effort, List<Lot> lots, List<Long> roles) {
+  Pools(Task task, Yields yields, Aim aim, Effort effort, List<Lot> lots, List<Long> roles) {
     this.task = task;
-    this.measures = measures;
+    this.yields = yields;
     this.aim = aim;
     this.effort = effort;
-    wanted = measures.wanted(aim.uncovered());
+    wanted = yields.wanted(aim.uncovered());
     Map<Long, List<Lot>> byRole = new LinkedHashMap<>();
     for (int i = 0; i < lots.size(); i++) {
       long role = roles.get(i);
@@ -39,8 +39,8 @@ final class Pools {
 
   private List<Pool> pools(Map<Long, List<Lot>> byRole) {
     List<Pool> all = new ArrayList<>();
-    byRole.forEach((role, those) -> all.add(Pool.of(measures, role, those.stream().flatMap(lot -> lot.unopened().stream()).toList())));
-    byRole.forEach((role, those) -> all.add(Pool.of(measures, role, those.stream().flatMap(lot -> lot.opened().stream()).toList())));
+    byRole.forEach((role, those) -> all.add(Pool.of(yields, role, those.stream().flatMap(lot -> lot.unopened().stream()).toList())));
+    byRole.forEach((role, those) -> all.add(Pool.of(yields, role, those.stream().flatMap(lot -> lot.opened().stream()).toList())));
     return all.stream().filter(pool -> pool.size() > 0).toList();
   }
 
@@ -52,8 +52,8 @@ final class Pools {
     if (unopened < 0 || opened < 0) {
       return Optional.empty();
     }
-    long[] given = new long[measures.count()];
-    must.forEach(slot -> Measures.add(given, measures.of(slot.skein(), slot.role())));
+    long[] given = new long[yields.count()];
+    must.forEach(slot -> Yields.add(given, yields.of(slot.skein(), slot.role())));
     return from(0, (int) unopened, (int) opened, given, must);
   }
 
@@ -74,7 +74,7 @@ final class Pools {
     long later = pools.subList(index + 1, pools.size()).stream().filter(other -> other.opened() == pool.opened()).mapToLong(Pool::size).sum();
     for (int count = Math.min(left, pool.size()); count >= Math.max(0, left - later); count--) {
       long[] more = given.clone();
-      Measures.add(more, pool.first(count));
+      Yields.add(more, pool.first(count));
       List<Slot> with = new ArrayList<>(taken);
       with.addAll(pool.slots().subList(0, count));
       Optional<List<Slot>> found = from(index + 1, pool.opened() ? unopened : unopened - count, pool.opened() ? opened - count : opened, more, with);
@@ -88,9 +88,9 @@ final class Pools {
   private boolean hopeful(int index, int unopened, int opened, long[] given) {
     long[] most = given.clone();
     for (Pool pool : pools.subList(index, pools.size())) {
-      Measures.add(most, pool.first(Math.min(pool.size(), pool.opened() ? opened : unopened)));
+      Yields.add(most, pool.first(Math.min(pool.size(), pool.opened() ? opened : unopened)));
     }
-    return Measures.reaches(most, wanted);
+    return Yields.reaches(most, wanted);
   }
 
   /** With some skein of the choice keeping the remnant that is asked for. */
@@ -111,6 +111,6 @@ final class Pools {
   }
 
   private boolean packs(List<Slot> slots) {
-    return new Packing(task, measures, slots, effort).covers(aim.uncovered());
+    return new Packing(task, yields, slots, effort).covers(aim.uncovered());
   }
 }

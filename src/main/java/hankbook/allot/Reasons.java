@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 final class Reasons {
   private final Choice choice;
   private final Task plain;
-  private final Measures plainMeasures;
+  private final Yields plainYields;
   private final Effort effort;
   private final String onlyLot;
 
@@ -26,7 +26,7 @@ final class Reasons {
     this.choice = choice;
     effort = choice.effort();
     this.plain = plain;
-    plainMeasures = new Measures(plain);
+    plainYields = new Yields(plain);
     onlyLot = onlyLot();
   }
 
@@ -55,30 +55,30 @@ final class Reasons {
 
   /** The lot of all the ends, where no other lot holds as many; empty where there is none. */
   private String onlyLot() {
-    List<String> lots = choice.shelf().lots().stream().filter(this::givesAllEnds).map(Shelf.DyeLot::name).toList();
+    List<String> lots = choice.shelf().lots().stream().filter(this::givesAllEnds).map(DyeLots.DyeLot::name).toList();
     boolean serves = choice.shelf().lots().size() > 1 && lots.size() == 1 && choice.slots().stream().filter(slot -> plain.servesWarp(slot.role())).allMatch(slot -> slot.skein().lotOrOwn().equals(lots.get(0)));
     return serves && plain.ends() > 0 ? lots.get(0) : "";
   }
 
-  private boolean givesAllEnds(Shelf.DyeLot lot) {
+  private boolean givesAllEnds(DyeLots.DyeLot lot) {
     long warp = plain.everything() & ~plain.weftBit();
     List<Slot> slots = Stream.concat(lot.opened().stream(), lot.unopened().stream()).map(skein -> new Slot(skein, warp, 0)).toList();
-    return new Packing(plain, plainMeasures, slots, effort).covers(plain.weft());
+    return new Packing(plain, plainYields, slots, effort).covers(plain.weft());
   }
 
   private Optional<String> without(Candidate skein) {
     if (!effort.proven() || !effort.spend(choice.shelf().size())) {
       return Optional.empty();
     }
-    Shelf others = choice.shelf().without(skein);
-    long more = new Shortage(plain, plainMeasures, others, effort).uncovered() - choice.aim().uncovered();
+    DyeLots others = choice.shelf().without(skein);
+    long more = new Shortage(plain, plainYields, others, effort).uncovered() - choice.aim().uncovered();
     if (more > 0) {
       return said("without it " + metres(more) + " more would lack");
     }
-    if (new Shortage(choice.task(), choice.measures(), others, effort).uncovered() > choice.aim().uncovered()) {
+    if (new Shortage(choice.task(), choice.yields(), others, effort).uncovered() > choice.aim().uncovered()) {
       return said("without it the ends could not be wound as many together");
     }
-    Choice rest = new Choice(choice.task(), choice.measures(), others, effort, choice.aim(), List.of());
+    Choice rest = new Choice(choice.task(), choice.yields(), others, effort, choice.aim(), List.of());
     return rest.found(choice.aim(), Set.of()).isPresent() ? Optional.of("others would serve as well, and the earliest received go first") : worse(rest);
   }
 

@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Looks for a choice of skeins that meets an aim: settles lot by lot what it serves for, turns back where the measures of what is left
+ * Looks for a choice of skeins that meets an aim: settles lot by lot what it serves for, turns back where the yields of what is left
  * cannot reach what is wanted, and then chooses the skeins ({@link Pools}). Finds a choice wherever there is one.
  */
 final class Search {
   private final Task task;
-  private final Measures measures;
+  private final Yields yields;
   private final Aim aim;
   private final Effort effort;
   private final List<Lot> lots;
@@ -21,13 +21,13 @@ final class Search {
   private final List<Long> roles = new ArrayList<>();
 
   /** Over the skeins of a shelf, of which some must be touched. */
-  Search(Task task, Measures measures, Aim aim, Shelf shelf, Set<Candidate> must, Effort effort) {
+  Search(Task task, Yields yields, Aim aim, DyeLots shelf, Set<Candidate> must, Effort effort) {
     this.task = task;
-    this.measures = measures;
+    this.yields = yields;
     this.aim = aim;
     this.effort = effort;
     lots = Lot.of(shelf, must, aim);
-    outlook = new Outlook(task, measures, shelf, aim, lots);
+    outlook = new Outlook(task, yields, shelf, aim, lots);
     for (int i = 0; i < lots.size(); i++) {
       Lot lot = lots.get(i);
       dominators.add(IntStream.range(0, i).filter(before -> lots.get(before).dominates(lot)).boxed().toList());
@@ -50,11 +50,11 @@ final class Search {
       return Optional.empty();
     }
     if (index == lots.size() || (lotsLeft == 0 && lots.get(index).must().isEmpty())) {
-      return new Pools(task, measures, aim, effort, lots.subList(0, index), roles).find();
+      return new Pools(task, yields, aim, effort, lots.subList(0, index), roles).find();
     }
     for (long role : choices(index, lotsLeft, unserved)) {
       long[] more = given.clone();
-      Measures.add(more, outlook.most(index, role));
+      Yields.add(more, outlook.most(index, role));
       roles.add(role);
       Optional<List<Slot>> found = from(lotsLeft - task.lots(role), unserved & ~role, more, role == 0 ? used : used + 1);
       roles.removeLast();

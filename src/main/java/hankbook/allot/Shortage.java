@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  */
 final class Shortage {
   private final Task task;
-  private final Measures measures;
+  private final Yields yields;
   private final Effort effort;
   private final Map<String, List<Candidate>> lots = new LinkedHashMap<>();
   private final Map<String, Long> roles = new LinkedHashMap<>();
@@ -21,9 +21,9 @@ final class Shortage {
   private List<Slot> slots = List.of();
   private long uncovered = Long.MAX_VALUE;
 
-  Shortage(Task task, Measures measures, Shelf shelf, Effort effort) {
+  Shortage(Task task, Yields yields, DyeLots shelf, Effort effort) {
     this.task = task;
-    this.measures = measures;
+    this.yields = yields;
     this.effort = effort;
     shelf.lots().forEach(lot -> lots.put(lot.name(), Stream.concat(lot.opened().stream(), lot.unopened().stream()).toList()));
     long open = task.everything() & ~task.oneLotBits();
@@ -52,7 +52,7 @@ final class Shortage {
   private void keep() {
     List<Slot> all = new ArrayList<>();
     lots.forEach((lot, skeins) -> skeins.forEach(skein -> all.add(new Slot(skein, roles.getOrDefault(lot, 0L), 0))));
-    long left = new Packing(task, measures, all, effort).leastUncovered();
+    long left = new Packing(task, yields, all, effort).leastUncovered();
     if (left < uncovered) {
       uncovered = left;
       slots = all;
@@ -74,7 +74,7 @@ final class Shortage {
   }
 
   private long given(String lot, long bit) {
-    long sum = lots.getOrDefault(lot, List.of()).stream().mapToLong(skein -> measures.of(skein, bit)[index(bit)]).sum();
+    long sum = lots.getOrDefault(lot, List.of()).stream().mapToLong(skein -> yields.of(skein, bit)[index(bit)]).sum();
     return bit == task.weftBit() ? sum : Math.min(sum, task.ends(index(bit)));
   }
 

@@ -32,7 +32,7 @@ final class Thrift {
     for (Slot slot : spared) {
       tryWith(slots.stream().filter(other -> !other.equals(slot)).toList());
     }
-    return new Choice(task, start.measures(), start.shelf(), start.effort(), start.aim(), slots);
+    return new Choice(task, start.yields(), start.shelf(), start.effort(), start.aim(), slots);
   }
 
   private long held(String lot) {
@@ -40,7 +40,7 @@ final class Thrift {
   }
 
   private void tryWith(List<Slot> fewer) {
-    if (new Packing(start.task(), start.measures(), fewer, effort).covers(start.aim().uncovered())) {
+    if (new Packing(start.task(), start.yields(), fewer, effort).covers(start.aim().uncovered())) {
       slots = fewer;
     }
   }

@@ -9,7 +9,7 @@ import java.util.Map;
  * The most that skeins can give, measure by measure: the ends of each kind, the weft, all of the warp, and everything together, lengths in
  * tenths of a millimetre. Each measure alone is an upper bound, so what they deny cannot be; the sum over some skeins bounds what these give.
  */
-final class Measures {
+final class Yields {
   private static final int MOST_LENGTHS = 3;
 
   private final Task task;
@@ -17,7 +17,7 @@ final class Measures {
 
   private final Map<Aim, List<Price>> prices = new HashMap<>();
 
-  Measures(Task task) {
+  Yields(Task task) {
     this.task = task;
   }
 
@@ -55,7 +55,7 @@ final class Measures {
   }
 
   /** The prices to bound an aim's searches with. */
-  List<Price> prices(Shelf shelf, Aim aim) {
+  List<Price> prices(DyeLots shelf, Aim aim) {
     return prices.computeIfAbsent(aim.remnantAtLeast(0), none -> Price.all(this, shelf, aim));
   }
 

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * @param lots their dye lots
  * @param alone those that are the only ones of their lot
  */
-record Shelf(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
+record DyeLots(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
   private static final Comparator<Candidate> LONGEST = Comparator.comparing(Candidate::free).reversed().thenComparing(Allotting.EARLIEST);
 
   /**
@@ -33,21 +33,21 @@ record Shelf(List<Candidate> skeins, List<DyeLot> lots, Set<Candidate> alone) {
     }
   }
 
-  static Shelf of(List<Candidate> skeins) {
+  static DyeLots of(List<Candidate> skeins) {
     Map<String, List<Candidate>> byLot = new LinkedHashMap<>();
     List<Candidate> earliestFirst = skeins.stream().sorted(Allotting.EARLIEST).toList();
     earliestFirst.forEach(skein -> byLot.computeIfAbsent(skein.lotOrOwn(), none -> new ArrayList<>()).add(skein));
     List<DyeLot> lots = new ArrayList<>();
     byLot.forEach((name, those) -> lots.add(new DyeLot(name, longest(those, true), longest(those, false))));
     Set<Candidate> alone = lots.stream().filter(DyeLot::alone).flatMap(lot -> Stream.concat(lot.opened().stream(), lot.unopened().stream())).collect(Collectors.toSet());
-    return new Shelf(earliestFirst, List.copyOf(lots), alone);
+    return new DyeLots(earliestFirst, List.copyOf(lots), alone);
   }
 
   private static List<Candidate> longest(List<Candidate> skeins, boolean opened) {
     return skeins.stream().filter(skein -> skein.opened() == opened).sorted(LONGEST).toList();
   }
 
-  Shelf without(Candidate skein) {
+  DyeLots without(Candidate skein) {
     return of(skeins.stream().filter(other -> !other.code().equals(skein.code())).toList());
   }
 
