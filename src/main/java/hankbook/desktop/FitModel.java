@@ -2,7 +2,6 @@ package hankbook.desktop;
 
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.StandIn;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Piece;
@@ -12,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What more the shelf allows than the open plan asks for, and what of it is like a short yarn but not enough. */
+/** What more the shelf allows than the open plan asks for, where that is not short. */
 final class FitModel {
   /** An answer with the check it belongs to. */
   record Found(PlanCheck check, Fit most) {}
@@ -31,9 +30,9 @@ final class FitModel {
     return fit;
   }
 
-  /** What more a covered plan might be, in a line; empty where it is short or there is no more. */
+  /** What more a plan that is not short might be, in a line; empty where there is no more. */
   String surplus() {
-    return found().filter(now -> !now.check().isShort()).map(now -> surplus(now.check(), now.most())).orElse("");
+    return found().map(now -> surplus(now.check(), now.most())).orElse("");
   }
 
   private static String surplus(PlanCheck check, Fit most) {
@@ -48,22 +47,13 @@ final class FitModel {
     return more.isEmpty() ? "" : "At the most the shelf would allow " + String.join(", or ", more) + ".";
   }
 
-  /** The yarns that are like one that is short, but do not cover what it was to serve, each in a sentence. */
-  List<String> notEnough() {
-    return found().map(now -> now.most().standIns()).orElse(List.of()).stream().filter(standIn -> !standIn.covers()).map(FitModel::notEnough).toList();
-  }
-
-  private static String notEnough(StandIn standIn) {
-    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.metres(standIn.free()) + " free not enough.";
-  }
-
   /** An answer to what is no longer shown says nothing. */
   private Optional<Found> found() {
     return fit.foundProperty().get().filter(now -> check().filter(now.check()::equals).isPresent());
   }
 
   private Optional<PlanCheck> check() {
-    return editor.answerProperty().get() instanceof PlanAnswer.Reckoned(PlanCheck check) ? Optional.of(check) : Optional.empty();
+    return editor.answerProperty().get() instanceof PlanAnswer.Reckoned(PlanCheck check) && !check.isShort() ? Optional.of(check) : Optional.empty();
   }
 
   private static String centimetres(Length length) {

@@ -4,7 +4,6 @@ import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Judgement;
-import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
@@ -40,10 +39,7 @@ public interface PlanDesk {
   /** Holds a plan against what is free for it. */
   PlanCheck check(Plan plan) throws BadInput;
 
-  /** What would make a plan fit on what is free for it, the least change first. */
-  List<Remedy> remedies(Plan plan) throws BadInput;
-
-  /** The most of a plan that what is free for it covers, and what of the shelf might stand in for a yarn that is short. */
+  /** The most of a plan that what is free for it covers, and what would make one fit that is short. */
   Fit fit(Plan plan) throws BadInput;
 
   /** What to have beside the warping board for a plan. */

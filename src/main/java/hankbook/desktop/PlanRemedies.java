@@ -1,7 +1,9 @@
 package hankbook.desktop;
 
+import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
+import hankbook.allot.StandIn;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanPart;
@@ -29,7 +31,7 @@ final class PlanRemedies {
   private final PlanEditor editor;
   private final Consumer<Exception> wrong;
   private final Latest latest = new Latest();
-  private final ReadOnlyObjectWrapper<List<Remedy>> found = new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Optional<Fit>> found = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<Tried>> tried = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   PlanRemedies(PlanDesk desk, Work work, PlanEditor editor, Consumer<Exception> wrong) {
@@ -46,8 +48,23 @@ final class PlanRemedies {
     });
   }
 
-  ReadOnlyObjectProperty<List<Remedy>> foundProperty() {
+  /** What fits of a plan that is short; empty while that is not known, and for one that is not short. */
+  ReadOnlyObjectProperty<Optional<Fit>> foundProperty() {
     return found.getReadOnlyProperty();
+  }
+
+  /** The remedies, the least change first. */
+  List<Remedy> found() {
+    return found.get().map(Fit::remedies).orElse(List.of());
+  }
+
+  /** The yarns that are like one that is short, but do not cover what it was to serve, each in a sentence. */
+  List<String> notEnough() {
+    return found.get().map(Fit::standIns).orElse(List.of()).stream().filter(standIn -> !standIn.covers()).map(PlanRemedies::notEnough).toList();
+  }
+
+  private static String notEnough(StandIn standIn) {
+    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.metres(standIn.free()) + " free not enough.";
   }
 
   /** The remedy that was tried last and can be put back. */
@@ -61,16 +78,16 @@ final class PlanRemedies {
   }
 
   private void look(PlanAnswer answer) {
-    found.set(List.of());
-    Consumer<List<Remedy>> show = latest.only(found::set);
+    found.set(Optional.empty());
+    Consumer<Optional<Fit>> show = latest.only(found::set);
     if (answer instanceof PlanAnswer.Reckoned(PlanCheck check) && check.isShort()) {
-      work.run(() -> remedies(answer, check), show, wrong);
+      work.run(() -> fit(answer, check), show, wrong);
     }
   }
 
   /** Trying larger and smaller plans takes long, so it is not begun for an answer that was overtaken. */
-  private List<Remedy> remedies(PlanAnswer answer, PlanCheck check) throws BadInput {
-    return editor.isLatest(answer) ? desk.remedies(check.plan()) : List.of();
+  private Optional<Fit> fit(PlanAnswer answer, PlanCheck check) throws BadInput {
+    return editor.isLatest(answer) ? Optional.of(desk.fit(check.plan())) : Optional.empty();
   }
 
   /** Tries a remedy: the texts of its fields are changed. A remedy for texts that have changed meanwhile is not tried any more. */

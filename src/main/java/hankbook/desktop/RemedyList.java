@@ -30,17 +30,17 @@ final class RemedyList extends VBox {
   private void show() {
     getChildren().clear();
     remedies.triedProperty().get().ifPresent(tried -> getChildren().add(row("Tried: " + tried.words(), button("Put back", "put-back", remedies::putBack))));
-    if (!remedies.foundProperty().get().isEmpty()) {
+    if (!remedies.found().isEmpty()) {
       Label heading = new Label("What would fit");
       heading.getStyleClass().addAll(Styles.TEXT_BOLD, "plan-heading");
       getChildren().add(heading);
     }
-    for (Remedy remedy : remedies.foundProperty().get()) {
+    for (Remedy remedy : remedies.found()) {
       getChildren().add(remedies.canBeTried(remedy)
           ? row(remedy.words(), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
           : row(remedy.words()));
     }
-    fit.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
+    remedies.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
     if (!fit.surplus().isEmpty()) {
       getChildren().add(Labels.quiet(fit.surplus()));
     }

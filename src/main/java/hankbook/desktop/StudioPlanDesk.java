@@ -3,7 +3,6 @@ package hankbook.desktop;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
@@ -80,11 +79,6 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public PlanCheck check(Plan plan) throws BadInput {
     return check.of(plan).check();
-  }
-
-  @Override
-  public List<Remedy> remedies(Plan plan) throws BadInput {
-    return check.of(plan).remedies();
   }
 
   @Override

@@ -3,8 +3,6 @@ package hankbook.studio;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Remedies;
-import hankbook.allot.Remedy;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
@@ -69,15 +67,6 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Ge
   /** When each skein is expected that was counted and has not come, by its code. */
   public Map<String, LocalDate> dues() {
     return counted.stream().collect(Collectors.toMap(coming -> coming.skein().code(), ExpectedSkein::due, (one, _) -> one, LinkedHashMap::new));
-  }
-
-  /**
-   * What would make the plan fit where it is short, the least change first.
-   *
-   * @throws BadInput where its numbers are too large to try others
-   */
-  public List<Remedy> remedies() throws BadInput {
-    return reckoned(check.plan().name(), () -> Remedies.of(check, stock, judgement));
   }
 
   static <T> T reckoned(String source, Supplier<T> reckoning) throws BadInput {

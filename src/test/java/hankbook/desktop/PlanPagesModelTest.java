@@ -192,9 +192,9 @@ class PlanPagesModelTest {
   void aCoveredPlanIsToldWhatMoreTheShelfAllowsAndAShortOneWhatIsNotEnough() {
     open("Quay towels").fit().fit().watch(true);
     assertThat(model.fit().surplus()).isEqualTo("At the most the shelf would allow a warp of 6.46 m, or pieces up to 88 cm long.");
-    assertThat(model.fit().notEnough()).isEmpty();
+    assertThat(model.remedies().notEnough()).isEmpty();
     model.choose("Linen runner");
     assertThat(model.fit().surplus()).isEmpty();
-    assertThat(model.fit().notEnough()).allSatisfy(words -> assertThat(words).endsWith("free not enough."));
+    assertThat(model.remedies().notEnough()).allSatisfy(words -> assertThat(words).endsWith("free not enough."));
   }
 }

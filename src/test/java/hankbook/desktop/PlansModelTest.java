@@ -349,7 +349,7 @@ class PlansModelTest {
   @Test
   void aRowThatWasTakenAwayCanBePutBackWhereItStood() {
     open("Quay towels").editor().enter(COUNT, "40");
-    model.remedies().attempt(model.remedies().foundProperty().get().get(0));
+    model.remedies().attempt(model.remedies().found().get(0));
     PlanDraft before = model.editor().draftProperty().get();
     model.editor().removeRow(PlanPart.ORDER, 1);
     assertThat(model.remedies().triedProperty().get()).isEmpty();
@@ -403,11 +403,11 @@ class PlansModelTest {
   @Test
   void aShortPlanIsToldWhatWouldFitAndARemedyCanBeTriedAndPutBack() {
     open("Quay towels").editor().enter(COUNT, "40");
-    Remedy fewer = model.remedies().foundProperty().get().stream().filter(remedy -> remedy.change().key().equals("fewerPieces")).findFirst().orElseThrow();
+    Remedy fewer = model.remedies().found().stream().filter(remedy -> remedy.change().key().equals("fewerPieces")).findFirst().orElseThrow();
     assertThat(fewer.words()).matches("Weave only \\d+ of towel instead of 40\\.");
     model.remedies().attempt(fewer);
     assertThat(model.editor().answerProperty().get().standing()).isNotEqualTo(Standing.SHORT);
-    assertThat(model.remedies().foundProperty().get()).isEmpty();
+    assertThat(model.remedies().found()).isEmpty();
     model.remedies().putBack();
     assertThat(model.editor().draftProperty().get().text(COUNT)).isEqualTo("40");
     assertThat(model.remedies().triedProperty().get()).isEmpty();
@@ -417,8 +417,8 @@ class PlansModelTest {
   void everyRemedyThatCanBeTriedMakesThePlanFit() {
     for (String plan : List.of("Gorse shawl", "Linen runner")) {
       open(plan);
-      assertThat(model.remedies().foundProperty().get()).as(plan).isNotEmpty();
-      for (Remedy remedy : model.remedies().foundProperty().get()) {
+      assertThat(model.remedies().found()).as(plan).isNotEmpty();
+      for (Remedy remedy : model.remedies().found()) {
         PlanDraft typed = model.editor().draftProperty().get();
         model.remedies().attempt(remedy);
         boolean cured = remedy.whole() && !(remedy.change() instanceof Change.Buying);
