@@ -32,6 +32,18 @@ final class FieldBox extends VBox {
     return this;
   }
 
+  /** Shows beside the field the colour that is typed in it. */
+  FieldBox withSwatch() {
+    Swatch swatch = new Swatch(28, 28);
+    field.textProperty().subscribe(text -> swatch.show(text.strip(), text.strip()));
+    int place = getChildren().indexOf(field);
+    HBox both = new HBox(field, swatch);
+    both.getStyleClass().add("beside");
+    HBox.setHgrow(field, Priority.ALWAYS);
+    getChildren().add(place, both);
+    return this;
+  }
+
   /** Two of them beside each other. */
   static HBox pair(FieldBox one, FieldBox other) {
     HBox pair = new HBox(one, other);

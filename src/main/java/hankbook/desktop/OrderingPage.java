@@ -3,8 +3,6 @@ package hankbook.desktop;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The form by which yarn is put on order. */
@@ -43,7 +41,7 @@ final class OrderingPage extends SidePage {
     FieldBox alike = ordering(new FieldBox("How many alike", "1", model.alikeProperty(), model.alikeMessageProperty()).named("order-alike"));
     FieldBox due = ordering(new FieldBox("Expected on", "2026-12-20", model.due().textProperty(), model.dueMessageProperty()).named("order-due"));
     grid.addRow(0, first, colour);
-    grid.addRow(1, box("fibre", "Fibre", "wool"), hex());
+    grid.addRow(1, box("fibre", "Fibre", "wool"), box("hex", "Hex", "#2f5d8a").withSwatch());
     grid.addRow(2, box("length", "Length of each", "950 m"), box("gross", "or weight of yarn", "200 g"));
     grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("lot", "Lot", ""));
     grid.addRow(4, alike, box("cost", "Price of each", "24.50 EUR"));
@@ -56,17 +54,6 @@ final class OrderingPage extends SidePage {
 
   private FieldBox ordering(FieldBox box) {
     box.field().setOnAction(_ -> model.order());
-    return box;
-  }
-
-  private FieldBox hex() {
-    Swatch swatch = new Swatch(28, 28);
-    model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
-    FieldBox box = box("hex", "Hex", "#2f5d8a");
-    HBox both = new HBox(box.field(), swatch);
-    both.getStyleClass().add("beside");
-    HBox.setHgrow(box.field(), Priority.ALWAYS);
-    box.getChildren().add(1, both);
     return box;
   }
 

@@ -9,8 +9,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The form for receiving a skein, beside the table. */
@@ -48,7 +46,7 @@ final class ReceivePage extends SidePage {
     });
     grid.addRow(0, first, form());
     grid.addRow(1, box("yarn", "Yarn", ""), colour);
-    grid.addRow(2, box("fibre", "Fibre", "wool"), hex());
+    grid.addRow(2, box("fibre", "Fibre", "wool"), box("hex", "Hex", "#2f5d8a").withSwatch());
     grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("length", "Length on the label", "950 m"));
     grid.addRow(4, box("gross", "Weight with its cone", "240 g"), box("tare", "Weight of the cone", "40 g"));
     grid.addRow(5, box("turns", "Turns on the reel", "950"), box("reel", "Once round the reel", "1 m"));
@@ -88,21 +86,6 @@ final class ReceivePage extends SidePage {
     FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column).withoutMessage();
     box.field().setOnAction(event -> model.receive());
     return box;
-  }
-
-  private Node hex() {
-    Swatch swatch = new Swatch(28, 28);
-    model.field("hex").subscribe(text -> swatch.show(text.strip(), text.strip()));
-    FieldBox box = box("hex", "Hex", "#2f5d8a");
-    box.getChildren().add(beside(box.field(), swatch));
-    return box;
-  }
-
-  private static Node beside(Node field, Node swatch) {
-    HBox both = new HBox(field, swatch);
-    both.getStyleClass().add("beside");
-    HBox.setHgrow(field, Priority.ALWAYS);
-    return both;
   }
 
   private Node form() {

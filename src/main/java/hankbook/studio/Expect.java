@@ -10,7 +10,6 @@ import hankbook.ledger.Transfer;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.Skein;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -109,9 +108,7 @@ public final class Expect {
       session.skeins().add(skein, studio.now());
     }
     Transfer transfer = new Transfer(skein.code(), new Place.Maker(), new Place.Ordered(), Grists.known(session, skein).holds());
-    UUID first = UUID.nameUUIDFromBytes(("expected " + skein.code()).getBytes(StandardCharsets.UTF_8));
-    UUID id = session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
-    studio.post(session, id, EntryKind.EXPECT, note, List.of(transfer));
+    studio.post(session, Studio.onceFor(session, "expected", skein.code()), EntryKind.EXPECT, note, List.of(transfer));
     session.dues().keep(skein.code(), due, studio.author(), studio.now());
   }
 

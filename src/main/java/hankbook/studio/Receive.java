@@ -9,7 +9,6 @@ import hankbook.measure.Length;
 import hankbook.store.Session;
 import hankbook.yarn.Measures;
 import hankbook.yarn.Skein;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,10 +96,10 @@ public final class Receive {
     }
     for (Skein skein : unknown) {
       session.skeins().add(skein, studio.now());
-      enter(session, receiptOf(session, skein), skein, "from " + name);
+      enter(session, Studio.onceFor(session, "received", skein.code()), skein, "from " + name);
     }
     for (Arrival arrival : again) {
-      arrive(session, receiptOf(session, arrival.known()), arrival, "from " + name);
+      arrive(session, Studio.onceFor(session, "received", arrival.known().code()), arrival, "from " + name);
     }
     int received = unknown.size() + again.size();
     return new Delivery(received, rows.size() - received);
@@ -136,12 +135,6 @@ public final class Receive {
   private static boolean wasTakenBack(Session session, Skein skein) {
     Skein known = Grists.known(session, skein);
     return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
-  }
-
-  /** As long as it is not taken back, the receipt of a code has one id however often a file is read. */
-  private static UUID receiptOf(Session session, Skein skein) {
-    UUID first = UUID.nameUUIDFromBytes(("received " + skein.code()).getBytes(StandardCharsets.UTF_8));
-    return session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
   }
 
   private void enter(Session session, UUID id, Skein skein, String note) {

@@ -10,6 +10,7 @@ import hankbook.store.LedgerUnavailable;
 import hankbook.store.Session;
 import hankbook.store.Store;
 import hankbook.yarn.OneLine;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -110,6 +111,12 @@ public final class Studio implements AutoCloseable {
 
   Instant now() {
     return clock.instant();
+  }
+
+  /** The id of what befalls a skein once, however often a file of it is read; as long as that is not taken back, after which it may come again. */
+  static UUID onceFor(Session session, String deed, String code) {
+    UUID first = UUID.nameUUIDFromBytes((deed + " " + code).getBytes(StandardCharsets.UTF_8));
+    return session.entries().entry(first).isEmpty() ? first : UUID.randomUUID();
   }
 
   /** Posts what moves anything at all. */
