@@ -17,7 +17,7 @@ public final class SheetPdf {
 
   private SheetPdf() {}
 
-  private record Printed(byte[] bytes, int pages) {}
+  private record Printed(ByteArrayOutputStream file, int pages) {}
 
   /** The file's content. */
   public static byte[] of(Sheet sheet) {
@@ -27,7 +27,8 @@ public final class SheetPdf {
       size -= STEP;
       printed = set(sheet, size);
     }
-    return printed.pages() > 1 ? set(sheet, LARGEST).bytes() : printed.bytes();
+    Printed chosen = printed.pages() > 1 ? set(sheet, LARGEST) : printed;
+    return chosen.file().toByteArray();
   }
 
   private static Printed set(Sheet sheet, float size) {
@@ -47,7 +48,7 @@ public final class SheetPdf {
     SheetParts parts = new SheetParts(fonts, writer, PageSize.A4.getWidth() - 2 * MARGIN);
     sheet.parts().forEach(part -> parts.of(part).forEach(document::add));
     document.close();
-    return new Printed(out.toByteArray(), writer.getPageNumber() - 1);
+    return new Printed(out, writer.getPageNumber() - 1);
   }
 
   private static HeaderFooter foot(Sheet sheet, SheetFonts fonts) {
