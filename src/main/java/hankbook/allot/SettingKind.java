@@ -1,17 +1,28 @@
 package hankbook.allot;
 
+import hankbook.measure.DurationText;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.function.Function;
+import org.joda.money.Money;
 
 /** What kind of thing a setting is. */
 enum SettingKind {
   PERCENTAGE,
   MASS,
-  LENGTH;
+  LENGTH,
+  /** Of any currency, or not set at all; its range is of amounts alone. */
+  MONEY,
+  DURATION;
+
+  /** What is written where an amount of money is not set. */
+  static final String NOT_SET = "not set";
 
   /**
    * A content as it is written down, which is read back to the same.
@@ -23,6 +34,8 @@ enum SettingKind {
       case PERCENTAGE -> within(content.strip(), least, most, SettingKind::percentage, Comparator.comparing(Percentage::fraction));
       case MASS -> within(content.strip(), least, most, Mass::parse, Comparator.<Mass>naturalOrder());
       case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
+      case MONEY -> content.strip().equals(NOT_SET) ? NOT_SET : money(content.strip(), new BigDecimal(least), new BigDecimal(most));
+      case DURATION -> duration(content.strip(), least, most);
     };
   }
 
@@ -39,5 +52,21 @@ enum SettingKind {
       throw new Unreadable(text, "a percentage such as 3 %");
     }
     return Percentage.parse(text);
+  }
+
+  private static String money(String content, BigDecimal least, BigDecimal most) {
+    Money money = MoneyText.parse(content);
+    if (money.getAmount().compareTo(least) < 0 || money.getAmount().compareTo(most) > 0) {
+      throw new Unreadable(content, "an amount from " + least + " to " + most + ", or " + NOT_SET);
+    }
+    return MoneyText.print(money);
+  }
+
+  private static String duration(String content, String least, String most) {
+    Duration time = DurationText.parse(content);
+    if (time.compareTo(DurationText.parse(least)) < 0 || time.compareTo(DurationText.parse(most)) > 0) {
+      throw new Unreadable(content, "from " + least + " to " + most);
+    }
+    return DurationText.print(time);
   }
 }
