@@ -108,10 +108,19 @@ final class JsonFields {
 
   /** Runs what builds a value of these fields, and says of a refusal where it stood. */
   <T> T built(Supplier<T> builder) {
+    return built("plan", builder);
+  }
+
+  /**
+   * The same.
+   *
+   * @param root what the file as a whole is called
+   */
+  <T> T built(String root, Supplier<T> builder) {
     try {
       return builder.get();
     } catch (Unreadable unreadable) {
-      throw new Refused(path.isEmpty() ? "plan" : path, unreadable);
+      throw new Refused(path.isEmpty() ? root : path, unreadable);
     }
   }
 
