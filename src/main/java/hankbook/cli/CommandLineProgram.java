@@ -46,6 +46,7 @@ import picocli.CommandLine.ParameterException;
       ResleyCommand.class,
       GristCommand.class,
       SettingsCommand.class,
+      LearntCommand.class,
     })
 public final class CommandLineProgram {
   private final Window window;
