@@ -6,7 +6,9 @@ import hankbook.measure.Percentage;
 import hankbook.yarn.Doubts;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.joda.money.CurrencyUnit;
 
 /**
  * By what a check judges: how far each measurement is trusted, when enough is called tight, and what else a weaver may set.
@@ -54,6 +56,11 @@ public record Judgement(Map<Setting, String> set) {
   /** The shortest remnant that is woven from. */
   public Length usefulRemnant() {
     return Length.parse(text(Setting.REMNANT));
+  }
+
+  /** The currency of the house; empty where it is the one in which its yarn was paid. */
+  public Optional<CurrencyUnit> currency() {
+    return Optional.of(text(Setting.CURRENCY)).filter(text -> !text.equals(Setting.CURRENCY.standard())).map(CurrencyUnit::of);
   }
 
   /** How far the grist of a stand-in may lie from that of the yarn it stands for. */

@@ -14,7 +14,8 @@ public enum Setting {
   RISK_LIMIT("riskLimit", "risk of running short over which a yarn is tight", SettingKind.PERCENTAGE, "5 %", "0.01 %", "50 %"),
   REMNANT("remnant", "shortest remnant of a skein that is still woven from", SettingKind.LENGTH, "5 m", "0 m", "1000 m"),
   STAND_IN_GRIST("standInGrist", "how far the grist of a stand-in may lie from the yarn's own", SettingKind.PERCENTAGE, "10 %", "0 %", "100 %"),
-  SETT("sett", "how far the sett that a reed gives may lie from the plan's", SettingKind.PERCENTAGE, "3 %", "0 %", "50 %");
+  SETT("sett", "how far the sett that a reed gives may lie from the plan's", SettingKind.PERCENTAGE, "3 %", "0 %", "50 %"),
+  CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", "");
 
   private final String key;
   private final String words;
@@ -59,12 +60,12 @@ public enum Setting {
     return standard;
   }
 
-  /** The least it may be. */
+  /** The least it may be; empty where there is no such thing. */
   public String least() {
     return least;
   }
 
-  /** The most it may be. */
+  /** The most it may be; empty where there is no such thing. */
   public String most() {
     return most;
   }

@@ -5,13 +5,20 @@ import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.function.Function;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
 
 /** What kind of thing a setting is. */
 enum SettingKind {
   PERCENTAGE,
   MASS,
-  LENGTH;
+  LENGTH,
+  CURRENCY;
+
+  /** No currency is set: it is the one in which the ledger's yarn was paid. */
+  private static final String AS_PAID = "as paid";
 
   /**
    * A content as it is written down, which is read back to the same.
@@ -23,7 +30,19 @@ enum SettingKind {
       case PERCENTAGE -> within(content.strip(), least, most, SettingKind::percentage, Comparator.comparing(Percentage::fraction));
       case MASS -> within(content.strip(), least, most, Mass::parse, Comparator.<Mass>naturalOrder());
       case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
+      case CURRENCY -> currency(content.strip());
     };
+  }
+
+  private static String currency(String text) {
+    if (text.equals(AS_PAID)) {
+      return AS_PAID;
+    }
+    try {
+      return CurrencyUnit.of(text.toUpperCase(Locale.ROOT)).getCode();
+    } catch (IllegalCurrencyException unknown) {
+      throw new Unreadable(text, "a currency by its three letters such as EUR, or " + AS_PAID);
+    }
   }
 
   private static <T> String within(String content, String least, String most, Function<String, T> reader, Comparator<T> order) {

@@ -16,6 +16,7 @@ final class SettingWords {
       case REMNANT -> "Shortest useful remnant";
       case STAND_IN_GRIST -> "Grist of a stand-in";
       case SETT -> "Tolerance of the sett";
+      case CURRENCY -> "Currency of the house";
     };
   }
 
@@ -29,6 +30,7 @@ final class SettingWords {
       case REMNANT -> "What is left on a skein and shorter than this is not counted on for weft.";
       case STAND_IN_GRIST -> "How much thicker or finer another yarn may be that is offered in the place of one that lacks.";
       case SETT -> "How far the sett that a reed gives may be from the plan's before the plan is warned.";
+      case CURRENCY -> "What yarn and work cost is said in this currency. Yarn that was paid in another is entered as a purchase, with its rate.";
     };
   }
 }

@@ -164,7 +164,7 @@ final class StockRow {
     throw new Unreadable(text, "an amount and its currency such as 24.50 EUR");
   }
 
-  private static LocalDate date(String text) {
+  static LocalDate date(String text) {
     try {
       LocalDate date = LocalDate.parse(text);
       if (date.getYear() >= 1 && date.getYear() <= 9999) {
