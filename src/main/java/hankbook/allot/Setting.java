@@ -30,7 +30,8 @@ public enum Setting {
   WEAVING_TIME("weavingTime", "time that weaving takes for each pick", SettingKind.DURATION, "4 s", "0 s", "1 h"),
   FINISHING_TIME("finishingTime", "time that finishing takes for each piece", SettingKind.DURATION, "15 min", "0 s", "24 h"),
   OVERHEAD("overhead", "overheads on yarn and work together", SettingKind.PERCENTAGE, "0 %", "0 %", "1000 %"),
-  PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000");
+  PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %");
 
   private final String key;
   private final String words;

@@ -31,6 +31,7 @@ final class SettingWords {
       case FINISHING_TIME -> "Time for finishing";
       case OVERHEAD -> "Overheads in percent";
       case PLAN_OVERHEAD -> "Overheads of each plan";
+      case UNEXPLAINED -> "What may stay unexplained";
     };
   }
 
@@ -51,6 +52,7 @@ final class SettingWords {
       case FINISHING_TIME -> "For one piece: hems, fringes, washing. Times of plans that were finished take its place.";
       case OVERHEAD -> "Rent, heating, tools: a part of what yarn and work cost, added to every plan.";
       case PLAN_OVERHEAD -> "A fixed sum that is added to every plan, beside the percentage.";
+      case UNEXPLAINED -> "After the cloth: how much of what was used of a yarn may stay unexplained before a reason is asked for.";
     };
   }
 }
