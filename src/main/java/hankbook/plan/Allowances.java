@@ -59,7 +59,7 @@ public record Allowances(
   }
 
   /** What is woven of the sampling, which is a length of warp: cloth off the loom, in tenths of a millimetre, exactly. */
-  BigFraction sampledCloth() {
+  public BigFraction sampledCloth() {
     return sampling.exactTenths().divide(warpTakeUp.yarnPerCloth());
   }
 
