@@ -1,7 +1,5 @@
 package hankbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Actuals;
 import hankbook.yarn.OneLine;
@@ -30,15 +28,7 @@ public record ActualsFile(Optional<String> plan, Actuals actuals) {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static ActualsFile read(String file, String text) throws BadInput {
-    try {
-      JsonNode root = PlanFile.MAPPER.readTree(text);
-      return read(new JsonFields(root, "", known()));
-    } catch (JsonProcessingException broken) {
-      int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
-      throw new BadInput(file + ", line " + line + ": found no JSON (" + broken.getOriginalMessage().lines().findFirst().orElse("") + "), wanted what was found after a cloth");
-    } catch (JsonFields.Refused refused) {
-      throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
-    }
+    return JsonFile.read(file, text, "what was found after a cloth", root -> read(new JsonFields(root, "", known())));
   }
 
   private static Set<String> known() {
@@ -53,7 +43,7 @@ public record ActualsFile(Optional<String> plan, Actuals actuals) {
   }
 
   private static ActualsFile read(JsonFields fields) {
-    fields.required("format", FORMAT, ActualsFile::format);
+    fields.required("format", FORMAT, text -> JsonFile.format(text, FORMAT));
     SaidFields said = new SaidFields(fields);
     Optional<String> plan = said.text("plan", OneLine::of);
     Optional<LocalDate> date = said.text("date", ActualsFile::day);
@@ -63,13 +53,6 @@ public record ActualsFile(Optional<String> plan, Actuals actuals) {
     return fields.built("actuals", () -> new ActualsFile(
         plan,
         new Actuals(date, parts.leftovers(), parts.bundles(ActualsPart.THRUMS), parts.bundles(ActualsPart.SAMPLES), parts.warp(), parts.cloth(), parts.times(), reason, note)));
-  }
-
-  private static String format(String text) {
-    if (!text.equals(FORMAT)) {
-      throw new Unreadable(text, FORMAT);
-    }
-    return text;
   }
 
   private static LocalDate day(String text) {

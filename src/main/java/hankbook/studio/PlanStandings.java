@@ -7,6 +7,7 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.gear.Gear;
 import hankbook.measure.Length;
+import hankbook.reckon.Findings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -30,11 +31,12 @@ public final class PlanStandings {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
       Judgement judgement = Settings.judgement(session);
       Gear gear = OwnGear.of(session);
+      Findings learnt = Learnt.findings(session);
       Set<String> drafted = Set.copyOf(session.actuals().drafted());
       Set<String> finished = session.actuals().standing().keySet();
       return Plans.texts(session).entrySet().stream()
           .map(plan -> kept(
-              plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear), skeins, drafted.contains(plan.getKey()),
+              plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear, learnt), skeins, drafted.contains(plan.getKey()),
               finished.contains(plan.getKey())))
           .toList();
     });
