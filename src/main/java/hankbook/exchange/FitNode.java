@@ -9,6 +9,7 @@ import hankbook.allot.Remedy;
 import hankbook.allot.StandIn;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.MoneyText;
 import hankbook.plan.Plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -55,7 +56,7 @@ final class FitNode {
   }
 
   private static void money(ObjectNode node, String key, Optional<Money> money) {
-    money.ifPresentOrElse(known -> node.put(key, known.getAmount().toPlainString() + " " + known.getCurrencyUnit()), () -> node.putNull(key));
+    money.ifPresentOrElse(known -> node.put(key, MoneyText.print(known)), () -> node.putNull(key));
   }
 
   private static void remedy(ObjectNode node, Remedy remedy) {

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Shares a whole number out into whole numbers by largest remainder; of equal remainders the first listed is served first. */
-final class Apportionment {
+public final class Apportionment {
   private static final BigFraction TOLERANCE = Exact.of(new BigDecimal("1e-9"));
 
   private Apportionment() {}
@@ -22,7 +22,7 @@ final class Apportionment {
    * @param whose shares they are, for a refusal
    * @throws Unreadable if the shares do not sum to 1, to within 1e-9
    */
-  static List<Long> of(long whole, List<BigFraction> shares, String whose) {
+  public static List<Long> of(long whole, List<BigFraction> shares, String whose) {
     BigFraction sum = shares.stream().reduce(BigFraction.ZERO, BigFraction::add);
     if (sum.subtract(BigFraction.ONE).abs().compareTo(TOLERANCE) > 0) {
       throw new Unreadable(Exact.plain(sum, 9), "shares of " + whose + " that sum to 1");
