@@ -33,6 +33,7 @@ import picocli.CommandLine.ParameterException;
       ReleaseCommand.class,
       DrawCommand.class,
       ReturnCommand.class,
+      FinishCommand.class,
       RecountCommand.class,
       DescribeCommand.class,
       PartWithCommand.class,
