@@ -34,7 +34,7 @@ public final class PlanFile {
   private static final Set<String> PLAN =
       Set.of("format", "name", "pieces", "warp", "weft", "weftSuccession", "allowances", "winding", "loom", "reed");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
-  private static final JsonMapper MAPPER =
+  static final JsonMapper MAPPER =
       JsonMapper.builder()
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS, DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
