@@ -69,7 +69,7 @@ final class CostCommand implements Callable<Integer> {
   }
 
   private String page(CostedPlan now, CostedPlan then) throws BadInput {
-    return asked.json() ? CostFile.write(written(now), written(then), now.beside(then)) : CostReport.of(now, skeins) + CostReport.beside(now, then);
+    return asked.json() ? CostFile.write(written(now), written(then), now.beside(then)) : CostReport.of(now, skeins) + CostsBeside.of(now, then);
   }
 
   private static CostFile.Costed written(CostedPlan costed) {

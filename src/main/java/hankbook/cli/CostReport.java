@@ -1,7 +1,6 @@
 package hankbook.cli;
 
 import hankbook.allot.Purchase;
-import hankbook.cost.Comparison;
 import hankbook.cost.CostLine;
 import hankbook.cost.Labour;
 import hankbook.cost.PieceCost;
@@ -16,10 +15,8 @@ import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.measure.MoneyText;
 import hankbook.studio.CostedPlan;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.joda.money.Money;
 
 /** What a plan costs, as a page to read. */
@@ -52,8 +49,11 @@ final class CostReport {
   private void cost(int depth) {
     TextTable table = new TextTable("Cost", ">" + cost.currency(), ">yarn", "how");
     row(table, cost.total(), 0, depth);
+    if (!cost.uncounted().isEmpty()) {
+      table.row("without what is not counted, below", "", "", "");
+    }
     lines.addAll(table.lines());
-    cost.pieces().forEach(piece -> lines.add("Each " + piece(piece) + "."));
+    cost.pieces().forEach(piece -> lines.add(each(piece)));
   }
 
   private static void row(TextTable table, CostLine line, int depth, int deepest) {
@@ -63,16 +63,15 @@ final class CostReport {
     }
   }
 
-  private static String piece(PieceCost piece) {
-    String dearer = piece.dearer() == 0 ? "" : ", " + piece.dearer() + " of them the smallest coin more";
-    return piece.name() + " of " + piece.count() + ": " + MoneyText.print(piece.each()) + dearer;
+  private static String each(PieceCost piece) {
+    return "Each of " + piece.count() + " " + piece.name() + ": " + piece.words() + ".";
   }
 
   private void price() {
     for (Price price : costed.price().stream().toList()) {
       lines.add("");
       lines.add("Price with " + price.pricing().words() + ", to the nearest smallest coin: " + MoneyText.print(price.all()));
-      price.pieces().forEach(piece -> lines.add("Each " + piece(piece) + "."));
+      price.pieces().forEach(piece -> lines.add(each(piece)));
       lines.add("Whether tax comes on top of it or is in it follows local rules; ask someone who is licensed to say.");
     }
   }
@@ -88,15 +87,16 @@ final class CostReport {
     }
   }
 
+  /** Work that has a rate says its hours beside its cost. */
   private void hours() {
-    List<Labour> work = cost.work().stream().filter(labour -> !labour.time().isZero()).toList();
+    List<Labour> work = cost.work().stream().filter(labour -> !labour.time().isZero() && labour.hourly().isEmpty()).toList();
     if (!work.isEmpty()) {
       lines.add("");
-      lines.add("Work of " + DurationText.print(work.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus)) + ":");
-      TextTable table = new TextTable("work", ">count", ">each", ">in all", "known by");
+      TextTable table = new TextTable("Work without a rate", ">count", ">each", ">in all", "known by");
       work.forEach(labour -> table.row(
           labour.kind().key(), Long.toString(labour.count()), DurationText.print(labour.unit().each()), DurationText.print(labour.time()), labour.unit().from()));
-      table.lines().forEach(line -> lines.add("  " + line));
+      lines.addAll(table.lines());
+      lines.add("A rate is set by, for one: settings hourlyRate '18 EUR'; or named here: --rate '18 EUR'.");
     }
   }
 
@@ -150,45 +150,6 @@ final class CostReport {
       case SAMPLE -> "samples";
       case MAKER, ORDERED, SHELF, RESERVED, AWAY, RECOUNT, REWOUND -> throw new IllegalArgumentException(place + " is nowhere that a plan spends yarn");
     };
-  }
-
-  /** Two costs side by side, and what else differs. */
-  static String beside(CostedPlan now, CostedPlan then) {
-    TextTable table = new TextTable("What if: " + then.cost().plan().name(), ">now", ">then", ">difference");
-    row(table, now.beside(then), 0);
-    table.row("To be spent now", plain(now.cost().spendNow()), plain(then.cost().spendNow()), signed(then.cost().spendNow().minus(now.cost().spendNow())));
-    Optional<Money> price = now.price().map(Price::all);
-    Optional<Money> other = then.price().map(Price::all);
-    if (price.isPresent() || other.isPresent()) {
-      table.row(
-          "Price", price.map(CostReport::plain).orElse(""), other.map(CostReport::plain).orElse(""),
-          price.isPresent() && other.isPresent() ? signed(other.get().minus(price.get())) : "");
-    }
-    List<String> lines = new ArrayList<>(List.of("", ""));
-    lines.addAll(table.lines());
-    List<String> uncounted = then.cost().uncounted().stream().filter(left -> !now.cost().uncounted().contains(left)).map(left -> "  " + left + ".").toList();
-    if (!uncounted.isEmpty()) {
-      lines.add("Not counted then:");
-      lines.addAll(uncounted);
-    }
-    return String.join(System.lineSeparator(), lines);
-  }
-
-  private static void row(TextTable table, Comparison comparison, int depth) {
-    table.row(
-        "  ".repeat(depth) + comparison.name(), comparison.now().map(CostReport::plain).orElse(""), comparison.then().map(CostReport::plain).orElse(""),
-        comparison.differs() ? signed(comparison.difference()) : "");
-    if (depth < TO_YARNS) {
-      comparison.parts().forEach(part -> row(table, part, depth + 1));
-    }
-  }
-
-  private static String signed(Money money) {
-    return (money.isPositive() ? "+" : "") + plain(money);
-  }
-
-  private static String plain(Money money) {
-    return money.getAmount().toPlainString();
   }
 
   private static String metres(Length length) {
