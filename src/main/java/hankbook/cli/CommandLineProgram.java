@@ -21,6 +21,7 @@ import picocli.CommandLine.ParameterException;
       OpenCommand.class,
       CheckCommand.class,
       FitCommand.class,
+      CostCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
       ExpectCommand.class,
