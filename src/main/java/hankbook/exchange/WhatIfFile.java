@@ -1,6 +1,5 @@
 package hankbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import hankbook.allot.PutUp;
 import hankbook.cost.CostWish;
@@ -20,6 +19,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
 
@@ -46,15 +46,12 @@ public final class WhatIfFile {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static WhatIf read(String file, String text) throws BadInput {
+    JsonNode root = JsonFile.read(file, text, "a plan or a file of format " + FORMAT, Function.identity());
+    if (!root.path("format").asText().equals(FORMAT)) {
+      return new WhatIf(Optional.of(PlanFile.read(file, text)), CostWish.AS_SET);
+    }
     try {
-      JsonNode root = PlanFile.MAPPER.readTree(text);
-      if (!root.path("format").asText().equals(FORMAT)) {
-        return new WhatIf(Optional.of(PlanFile.read(file, text)), CostWish.AS_SET);
-      }
       return whatIf(file, new JsonFields(root, "", KNOWN), root);
-    } catch (JsonProcessingException broken) {
-      int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
-      throw new BadInput(file + ", line " + line + ": found no JSON, wanted a plan or a file of format " + FORMAT);
     } catch (JsonFields.Refused refused) {
       throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
     }

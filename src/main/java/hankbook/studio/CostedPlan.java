@@ -118,7 +118,7 @@ public final class CostedPlan {
    * @throws BadInput where the other plan does not add up
    */
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
-    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), new Means(answer.stock(), answer.judgement(), answer.gear(), answer.counted()));
+    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), new Means(answer.stock(), answer.judgement(), answer.gear(), answer.counted(), answer.learnt()));
     return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
   }
 
