@@ -23,6 +23,7 @@ import picocli.CommandLine.ParameterException;
       FitCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
+      PurchaseCommand.class,
       ExpectCommand.class,
       ShelfCommand.class,
       PlanCommand.class,

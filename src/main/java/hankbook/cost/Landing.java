@@ -43,10 +43,10 @@ public final class Landing {
   private void refuseWrongCurrencies() {
     boolean foreign = !purchase.currency().equals(home);
     if (foreign && purchase.rate().isEmpty()) {
-      throw new Unreadable("", "the rate of " + purchase.currency() + " and its day, since " + home + " is the currency of this ledger");
+      throw new Unreadable("", "rate and rateDate: what 1 " + purchase.currency() + " was worth on a day in " + home + ", the currency of this ledger");
     }
     if (!foreign && purchase.rate().isPresent()) {
-      throw new Unreadable(purchase.rate().get().text(), "no rate, since " + home + " is the currency of this ledger itself");
+      throw new Unreadable(purchase.rate().get().text(), "no rate, since " + home + " is the currency of this ledger");
     }
     for (Charge charge : List.of(purchase.carriage(), purchase.duty())) {
       if (!isInPurchaseCurrency(charge.amount()) && !charge.amount().getCurrencyUnit().equals(home)) {
