@@ -131,9 +131,10 @@ class GuardsTest {
     String version = "insert into purchase_version (purchase, version, dated, seller, currency, carriage_minor, carriage_currency, carriage_by, duty_minor, duty_currency, duty_by,"
         + " discount_minor, discount_by, rate, rate_day, home_currency, stands, reason, author, recorded_at) select purchase, %s, dated, seller, currency, %s, carriage_currency, %s,"
         + " duty_minor, duty_currency, duty_by, discount_minor, discount_by, cast(%s as varchar), cast(%s as date), %s, stands, reason, author, recorded_at from purchase_version";
-    assertThat(refused(version.formatted("1", "5", "'VALUE'", "null", "null", "'EUR'"))).isEqualTo("23505");
-    for (String values : new String[] {"0;5;'VALUE';null;null;'EUR'", "2;-5;'VALUE';null;null;'EUR'", "2;5;'SIZE';null;null;'EUR'", "2;5;'MASS';'0.09';null;'SEK'",
-      "2;5;'MASS';null;null;'SEK'", "2;5;'MASS';'0.09';'2026-03-14';'EUR'"}) {
+    String turned = "'0.09';'2026-03-14';'EUR'";
+    assertThat(refused(version.formatted((Object[]) ("1;5;'VALUE';" + turned).split(";")))).isEqualTo("23505");
+    for (String values : new String[] {"0;5;'VALUE';" + turned, "2;-5;'VALUE';" + turned, "2;5;'SIZE';" + turned, "2;5;'MASS';'0.09';null;'EUR'",
+      "2;5;'MASS';null;null;'EUR'", "2;5;'MASS';'0.09';'2026-03-14';'SEK'"}) {
       assertThat(refused(version.formatted((Object[]) values.split(";")))).as(values).isEqualTo(vendor.checkState);
     }
     String skein = "insert into purchase_skein (purchase, version, line, turn, skein, landed_minor, before_minor, before_currency) values (1, 1, %s, 2, '%s', %s, 'EUR')";
