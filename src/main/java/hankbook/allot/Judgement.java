@@ -1,14 +1,18 @@
 package hankbook.allot;
 
+import hankbook.measure.DurationText;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
 import hankbook.yarn.Doubts;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * By what a check judges: how far each measurement is trusted, when enough is called tight, and what else a weaver may set.
@@ -71,5 +75,15 @@ public record Judgement(Map<Setting, String> set) {
   /** How far the sett that a reed gives may lie from the plan's. */
   public BigFraction settTolerance() {
     return percentage(Setting.SETT).fraction();
+  }
+
+  /** What holds of a setting that is money, where any is set. */
+  public Optional<Money> money(Setting setting) {
+    return Optional.of(text(setting)).filter(text -> !text.equals(SettingKind.NOT_SET)).map(MoneyText::parse);
+  }
+
+  /** What holds of a setting that is a time. */
+  public Duration duration(Setting setting) {
+    return DurationText.parse(text(setting));
   }
 }

@@ -2,12 +2,14 @@ package hankbook.allot;
 
 import hankbook.measure.Length;
 import hankbook.plan.Need;
+import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
@@ -21,9 +23,10 @@ import org.joda.money.Money;
  * @param yarn the yarn and its colour
  * @param putUps how many whole put-ups, as large as the one last received; empty where the shelf shows none to judge by, or none is
  *     long enough for an end
- * @param each what one of them cost when it was last paid for; empty where no price of one as large is known
+ * @param each what one of them cost when it was last paid for, or the price that was named; empty where no price of one as large is known
+ * @param holds the yarn on one of them; empty where the shelf shows none to judge by
  */
-public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each) {
+public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each, Optional<Length> holds) {
   private static final int MOST = 1_000;
   private static final Comparator<Skein> NEWEST = Comparator.comparing(skein -> skein.received().orElse(LocalDate.MIN));
 
@@ -40,7 +43,16 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
   }
 
   static List<Purchase> of(PlanCheck check, List<Skein> stock, Judgement judgement) {
-    return check.shortYarns().stream().map(yarn -> of(check, yarn, stock, judgement.usefulRemnant())).toList();
+    return of(check, stock, judgement, Map.of());
+  }
+
+  /**
+   * What to buy of each yarn of a plan that is short.
+   *
+   * @param named put-ups whose price was named, and their length where it is another than the shelf shows
+   */
+  public static List<Purchase> of(PlanCheck check, List<Skein> stock, Judgement judgement, Map<YarnColour, PutUp> named) {
+    return check.shortYarns().stream().map(yarn -> of(check, yarn, stock, judgement.usefulRemnant(), Optional.ofNullable(named.get(yarn)))).toList();
   }
 
   /** The stock with what is to be bought in it too. */
@@ -49,13 +61,13 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
     return with(stock, purchase.yarn, like, purchase.putUps.orElseThrow());
   }
 
-  private static Purchase of(PlanCheck check, YarnColour yarn, List<Skein> stock, Length usefulRemnant) {
+  private static Purchase of(PlanCheck check, YarnColour yarn, List<Skein> stock, Length usefulRemnant, Optional<PutUp> named) {
     List<Skein> held = PlanCheck.skeinsOf(yarn, stock);
     List<Skein> shown = shown(yarn, stock);
-    Optional<Skein> like = shown.stream().max(NEWEST);
+    Optional<Skein> like = named.flatMap(PutUp::holds).map(holds -> asNamed(yarn, holds)).or(() -> shown.stream().max(NEWEST));
     List<Need> needs = check.yardage().needs().stream().filter(need -> need.yarn().equals(yarn)).toList();
     OptionalInt count = like.isPresent() ? fewest(needs, held, yarn, like.get(), usefulRemnant) : OptionalInt.empty();
-    return new Purchase(yarn, count, like.flatMap(putUp -> price(shown, putUp)));
+    return new Purchase(yarn, count, named.map(PutUp::each).or(() -> like.flatMap(putUp -> price(shown, putUp))), like.map(Purchase::length));
   }
 
   private static Optional<Money> price(List<Skein> shown, Skein like) {
@@ -97,6 +109,12 @@ public record Purchase(YarnColour yarn, OptionalInt putUps, Optional<Money> each
   private static String unusedMark(List<Skein> stock) {
     Stream<String> marks = IntStream.iterate(1, number -> number + 1).mapToObj(number -> number + "+");
     return marks.filter(mark -> stock.stream().noneMatch(skein -> skein.code().startsWith(mark))).findFirst().orElseThrow();
+  }
+
+  private static Skein asNamed(YarnColour yarn, Length holds) {
+    return new Skein(
+        "named", yarn, "", "", Optional.empty(), PackageForm.SKEIN, Optional.of(holds), Optional.empty(), false, "", "", Optional.empty(), Optional.empty(),
+        Optional.empty());
   }
 
   private static Skein bought(YarnColour yarn, Skein like, String code) {

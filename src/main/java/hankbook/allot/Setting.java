@@ -1,6 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Unreadable;
+import hankbook.plan.WorkKind;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 
@@ -15,6 +16,22 @@ public enum Setting {
   REMNANT("remnant", "shortest remnant of a skein that is still woven from", SettingKind.LENGTH, "5 m", "0 m", "1000 m"),
   STAND_IN_GRIST("standInGrist", "how far the grist of a stand-in may lie from the yarn's own", SettingKind.PERCENTAGE, "10 %", "0 %", "100 %"),
   SETT("sett", "how far the sett that a reed gives may lie from the plan's", SettingKind.PERCENTAGE, "3 %", "0 %", "50 %"),
+  HOURLY_RATE("hourlyRate", "cost of an hour of work, of whatever kind", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  WINDING_RATE("windingRate", "cost of an hour of winding, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  BEAMING_RATE("beamingRate", "cost of an hour of beaming, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  THREADING_RATE("threadingRate", "cost of an hour of threading, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  SLEYING_RATE("sleyingRate", "cost of an hour of sleying, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  WEAVING_RATE("weavingRate", "cost of an hour of weaving, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  FINISHING_RATE("finishingRate", "cost of an hour of finishing, where it is another", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  WINDING_TIME("windingTime", "time that winding takes for each end", SettingKind.DURATION, "30 s", "0 s", "1 h"),
+  BEAMING_TIME("beamingTime", "time that beaming takes for each end", SettingKind.DURATION, "10 s", "0 s", "1 h"),
+  THREADING_TIME("threadingTime", "time that threading takes for each end", SettingKind.DURATION, "30 s", "0 s", "1 h"),
+  SLEYING_TIME("sleyingTime", "time that sleying takes for each end", SettingKind.DURATION, "10 s", "0 s", "1 h"),
+  WEAVING_TIME("weavingTime", "time that weaving takes for each pick", SettingKind.DURATION, "4 s", "0 s", "1 h"),
+  FINISHING_TIME("finishingTime", "time that finishing takes for each piece", SettingKind.DURATION, "15 min", "0 s", "24 h"),
+  OVERHEAD("overhead", "overheads on yarn and work together", SettingKind.PERCENTAGE, "0 %", "0 %", "1000 %"),
+  PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
+  UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %"),
   CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", "");
 
   private final String key;
@@ -45,6 +62,16 @@ public enum Setting {
         .orElseThrow(() -> new Unreadable(key, "one of " + Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", "))));
   }
 
+  /** What an hour of a kind of work costs. */
+  public static Setting rate(WorkKind kind) {
+    return named(kind.key() + "Rate");
+  }
+
+  /** How long a kind of work takes, each time. */
+  public static Setting time(WorkKind kind) {
+    return named(kind.key() + "Time");
+  }
+
   /** By which it is called for and kept; never changed. */
   public String key() {
     return key;
@@ -53,6 +80,11 @@ public enum Setting {
   /** What it is, as a noun phrase. */
   public String words() {
     return words;
+  }
+
+  /** Whether it is an amount of money. */
+  public boolean isMoney() {
+    return kind == SettingKind.MONEY;
   }
 
   /** What it is where nothing is set. */

@@ -1,21 +1,32 @@
 package hankbook.allot;
 
+import hankbook.measure.DurationText;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
+import org.joda.money.Money;
 
 /** What kind of thing a setting is. */
 enum SettingKind {
   PERCENTAGE,
   MASS,
   LENGTH,
+  /** Of any currency, or not set at all; its range is of amounts alone. */
+  MONEY,
+  DURATION,
   CURRENCY;
+
+  /** What is written where an amount of money is not set. */
+  static final String NOT_SET = "not set";
 
   /** No currency is set: it is the one in which the ledger's yarn was paid. */
   private static final String AS_PAID = "as paid";
@@ -30,6 +41,8 @@ enum SettingKind {
       case PERCENTAGE -> within(content.strip(), least, most, SettingKind::percentage, Comparator.comparing(Percentage::fraction));
       case MASS -> within(content.strip(), least, most, Mass::parse, Comparator.<Mass>naturalOrder());
       case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
+      case MONEY -> content.strip().equals(NOT_SET) ? NOT_SET : money(content.strip(), new BigDecimal(least), new BigDecimal(most));
+      case DURATION -> duration(content.strip(), least, most);
       case CURRENCY -> currency(content.strip());
     };
   }
@@ -58,5 +71,21 @@ enum SettingKind {
       throw new Unreadable(text, "a percentage such as 3 %");
     }
     return Percentage.parse(text);
+  }
+
+  private static String money(String content, BigDecimal least, BigDecimal most) {
+    Money money = MoneyText.parse(content);
+    if (money.getAmount().compareTo(least) < 0 || money.getAmount().compareTo(most) > 0) {
+      throw new Unreadable(content, "an amount from " + least + " to " + most + ", or " + NOT_SET);
+    }
+    return MoneyText.print(money);
+  }
+
+  private static String duration(String content, String least, String most) {
+    Duration time = DurationText.parse(content);
+    if (time.compareTo(DurationText.parse(least)) < 0 || time.compareTo(DurationText.parse(most)) > 0) {
+      throw new Unreadable(content, "from " + least + " to " + most);
+    }
+    return DurationText.print(time);
   }
 }

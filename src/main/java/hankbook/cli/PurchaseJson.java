@@ -2,7 +2,6 @@ package hankbook.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hankbook.cost.Amounts;
 import hankbook.cost.Charge;
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.LandedLine;
@@ -10,6 +9,7 @@ import hankbook.cost.LandedSkein;
 import hankbook.cost.Purchase;
 import hankbook.cost.UnitPrice;
 import hankbook.exchange.JsonText;
+import hankbook.measure.MoneyText;
 import hankbook.studio.Purchased;
 import java.util.List;
 import java.util.Optional;
@@ -46,22 +46,22 @@ final class PurchaseJson {
     Purchase purchase = kept.landed().purchase();
     node.put("purchase", kept.number()).put("version", kept.version()).put("stands", kept.stands()).put("reason", kept.reason()).put("author", kept.author());
     node.put("date", purchase.date().toString()).put("from", purchase.from()).put("currency", purchase.currency().getCode());
-    node.put("goods", Amounts.text(purchase.goods())).put("landed", Amounts.text(kept.landed().total()));
+    node.put("goods", MoneyText.print(purchase.goods())).put("landed", MoneyText.print(kept.landed().total()));
   }
 
   private static void charge(ObjectNode node, String key, Charge charge) {
-    node.put(key, Amounts.text(charge.amount())).put(key + "By", charge.basis().words());
+    node.put(key, MoneyText.print(charge.amount())).put(key + "By", charge.basis().words());
   }
 
   private static void line(ObjectNode node, Purchased purchased, LandedLine line) {
-    node.put("words", line.line().words()).put("price", Amounts.text(line.line().price()));
-    node.put("carriage", Amounts.text(line.carriage())).put("duty", Amounts.text(line.duty())).put("discount", Amounts.text(line.discount()));
-    node.put("landed", Amounts.text(line.landed()));
+    node.put("words", line.line().words()).put("price", MoneyText.print(line.line().price()));
+    node.put("carriage", MoneyText.print(line.carriage())).put("duty", MoneyText.print(line.duty())).put("discount", MoneyText.print(line.discount()));
+    node.put("landed", MoneyText.print(line.landed()));
     prices(node, purchased.perMetre(line), purchased.perKilogram(line));
     ArrayNode skeins = node.putArray("skeins");
     for (LandedSkein skein : line.skeins()) {
-      ObjectNode one = skeins.addObject().put("skein", skein.skein()).put("cost", Amounts.text(skein.cost()));
-      skein.before().map(Amounts::text).ifPresentOrElse(before -> one.put("before", before), () -> one.putNull("before"));
+      ObjectNode one = skeins.addObject().put("skein", skein.skein()).put("cost", MoneyText.print(skein.cost()));
+      skein.before().map(MoneyText::print).ifPresentOrElse(before -> one.put("before", before), () -> one.putNull("before"));
       prices(one, purchased.perMetre(skein), purchased.perKilogram(skein));
     }
   }

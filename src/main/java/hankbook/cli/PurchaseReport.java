@@ -1,6 +1,5 @@
 package hankbook.cli;
 
-import hankbook.cost.Amounts;
 import hankbook.cost.Charge;
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.LandedLine;
@@ -8,6 +7,7 @@ import hankbook.cost.LandedSkein;
 import hankbook.cost.Purchase;
 import hankbook.cost.UnitPrice;
 import hankbook.exchange.TextTable;
+import hankbook.measure.MoneyText;
 import hankbook.studio.Purchased;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +31,8 @@ final class PurchaseReport {
       KeptPurchase kept = purchased.kept();
       Purchase purchase = kept.landed().purchase();
       table.row(
-          Integer.toString(kept.number()), purchase.date().toString(), purchase.from(), Integer.toString(purchase.skeins().size()), Amounts.text(purchase.goods()),
-          Amounts.text(kept.landed().total()), kept.stands() ? "" : "taken back: " + kept.reason());
+          Integer.toString(kept.number()), purchase.date().toString(), purchase.from(), Integer.toString(purchase.skeins().size()), MoneyText.print(purchase.goods()),
+          MoneyText.print(kept.landed().total()), kept.stands() ? "" : "taken back: " + kept.reason());
     }
     return page(table.lines());
   }
@@ -69,7 +69,7 @@ final class PurchaseReport {
   private static List<String> sum(KeptPurchase kept) {
     Purchase purchase = kept.landed().purchase();
     List<String> lines = new ArrayList<>();
-    lines.add("In all " + Amounts.text(kept.landed().total()) + ": the skeins' costs sum to it.");
+    lines.add("In all " + MoneyText.print(kept.landed().total()) + ": the skeins' costs sum to it.");
     purchase.rate().ifPresent(rate -> lines.add(
         "What was paid in " + purchase.currency() + " was turned once, at " + rate.text() + " " + kept.landed().home() + " for 1 " + purchase.currency() + " of " + rate.day() + "."));
     List<String> shared = new ArrayList<>();
@@ -96,7 +96,7 @@ final class PurchaseReport {
 
   /** With its currency where that is not the one of the page; nothing for nothing. */
   private static String money(Money amount, CurrencyUnit home) {
-    return amount.isZero() ? "" : amount.getCurrencyUnit().equals(home) ? amount.getAmount().toPlainString() : Amounts.text(amount);
+    return amount.isZero() ? "" : amount.getCurrencyUnit().equals(home) ? amount.getAmount().toPlainString() : MoneyText.print(amount);
   }
 
   private static String text(Optional<UnitPrice> price) {

@@ -42,6 +42,11 @@ public record Worth(Length length, Money cost) {
     return Money.ofMinor(cost.getCurrencyUnit(), minor.longValueExact());
   }
 
+  /** The two together. */
+  public Worth plus(Worth other) {
+    return new Worth(length.plus(other.length), cost.plus(other.cost));
+  }
+
   /** What is left when a part of the length is taken. */
   public Worth without(Length part) {
     return new Worth(length.minus(part), cost.minus(of(part)));

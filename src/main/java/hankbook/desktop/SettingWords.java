@@ -16,6 +16,22 @@ final class SettingWords {
       case REMNANT -> "Shortest useful remnant";
       case STAND_IN_GRIST -> "Grist of a stand-in";
       case SETT -> "Tolerance of the sett";
+      case HOURLY_RATE -> "Cost of an hour";
+      case WINDING_RATE -> "Cost of an hour of winding";
+      case BEAMING_RATE -> "Cost of an hour of beaming";
+      case THREADING_RATE -> "Cost of an hour of threading";
+      case SLEYING_RATE -> "Cost of an hour of sleying";
+      case WEAVING_RATE -> "Cost of an hour of weaving";
+      case FINISHING_RATE -> "Cost of an hour of finishing";
+      case WINDING_TIME -> "Time for winding";
+      case BEAMING_TIME -> "Time for beaming";
+      case THREADING_TIME -> "Time for threading";
+      case SLEYING_TIME -> "Time for sleying";
+      case WEAVING_TIME -> "Time for weaving";
+      case FINISHING_TIME -> "Time for finishing";
+      case OVERHEAD -> "Overheads in percent";
+      case PLAN_OVERHEAD -> "Overheads of each plan";
+      case UNEXPLAINED -> "What may stay unexplained";
       case CURRENCY -> "Currency of the house";
     };
   }
@@ -30,6 +46,14 @@ final class SettingWords {
       case REMNANT -> "What is left on a skein and shorter than this is not counted on for weft.";
       case STAND_IN_GRIST -> "How much thicker or finer another yarn may be that is offered in the place of one that lacks.";
       case SETT -> "How far the sett that a reed gives may be from the plan's before the plan is warned.";
+      case HOURLY_RATE -> "What an hour of work costs where its kind has no rate of its own. Without it hours are shown, and their cost is not counted.";
+      case WINDING_RATE, BEAMING_RATE, THREADING_RATE, SLEYING_RATE, WEAVING_RATE, FINISHING_RATE -> "Where this kind of work costs more or less than the rest.";
+      case WINDING_TIME, BEAMING_TIME, THREADING_TIME, SLEYING_TIME -> "For one end. Times of plans that were finished take its place.";
+      case WEAVING_TIME -> "For one pick. Times of plans that were finished take its place.";
+      case FINISHING_TIME -> "For one piece: hems, fringes, washing. Times of plans that were finished take its place.";
+      case OVERHEAD -> "Rent, heating, tools: a part of what yarn and work cost, added to every plan.";
+      case PLAN_OVERHEAD -> "A fixed sum that is added to every plan, beside the percentage.";
+      case UNEXPLAINED -> "After the cloth: how much of what was used of a yarn may stay unexplained before a reason is asked for.";
       case CURRENCY -> "What yarn and work cost is said in this currency. Yarn that was paid in another is entered as a purchase, with its rate.";
     };
   }

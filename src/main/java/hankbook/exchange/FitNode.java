@@ -9,6 +9,7 @@ import hankbook.allot.Remedy;
 import hankbook.allot.StandIn;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.MoneyText;
 import hankbook.plan.Plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -47,7 +48,7 @@ final class FitNode {
     length.ifPresentOrElse(known -> node.put(key, known.metres()), () -> node.putNull(key));
   }
 
-  private static void purchase(ObjectNode node, Purchase purchase) {
+  static void purchase(ObjectNode node, Purchase purchase) {
     AnswerFile.yarn(node, purchase.yarn());
     purchase.putUps().ifPresentOrElse(putUps -> node.put("putUps", putUps), () -> node.putNull("putUps"));
     money(node, "each", purchase.each());
@@ -55,7 +56,7 @@ final class FitNode {
   }
 
   private static void money(ObjectNode node, String key, Optional<Money> money) {
-    money.ifPresentOrElse(known -> node.put(key, known.getAmount().toPlainString() + " " + known.getCurrencyUnit()), () -> node.putNull(key));
+    money.ifPresentOrElse(known -> node.put(key, MoneyText.print(known)), () -> node.putNull(key));
   }
 
   private static void remedy(ObjectNode node, Remedy remedy) {

@@ -110,7 +110,7 @@ public final class PlanFile {
     return fields.read("oneLot", PlanFile::yesOrNo).orElse(false);
   }
 
-  private static boolean yesOrNo(String text) {
+  static boolean yesOrNo(String text) {
     return switch (text.strip().toLowerCase(Locale.ROOT)) {
       case "yes", "true" -> true;
       case "no", "false", "" -> false;

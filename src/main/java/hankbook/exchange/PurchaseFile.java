@@ -2,12 +2,12 @@ package hankbook.exchange;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hankbook.cost.Amounts;
 import hankbook.cost.Basis;
 import hankbook.cost.Charge;
 import hankbook.cost.ExchangeRate;
 import hankbook.cost.Purchase;
 import hankbook.cost.PurchaseLine;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.math.BigDecimal;
@@ -46,7 +46,7 @@ public final class PurchaseFile {
     purchase.rate().ifPresent(rate -> root.put("rate", rate.text()).put("rateDate", rate.day().toString()));
     ArrayNode lines = root.putArray("lines");
     for (PurchaseLine line : purchase.lines()) {
-      ArrayNode skeins = lines.addObject().put("words", line.words()).put("price", Amounts.text(line.price())).putArray("skeins");
+      ArrayNode skeins = lines.addObject().put("words", line.words()).put("price", MoneyText.print(line.price())).putArray("skeins");
       line.skeins().forEach(skeins::add);
     }
     write(root, "carriage", purchase.carriage());
@@ -56,7 +56,7 @@ public final class PurchaseFile {
   }
 
   private static void write(ObjectNode root, String key, Charge charge) {
-    root.put(key, Amounts.text(charge.amount())).put(key + "By", charge.basis().words());
+    root.put(key, MoneyText.print(charge.amount())).put(key + "By", charge.basis().words());
   }
 
   private static Purchase purchase(JsonFields fields) {
@@ -111,7 +111,7 @@ public final class PurchaseFile {
 
   private static Optional<Money> readable(String text) {
     try {
-      return Optional.of(StockRow.money(text));
+      return Optional.of(MoneyText.parse(text));
     } catch (Unreadable none) {
       return Optional.empty();
     }

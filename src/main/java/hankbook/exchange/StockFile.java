@@ -6,6 +6,7 @@ import com.opencsv.ICSVParser;
 import com.opencsv.RFC4180ParserBuilder;
 import com.opencsv.enums.CSVReaderNullFieldIndicator;
 import com.opencsv.exceptions.CsvValidationException;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.Skein;
 import java.io.IOException;
@@ -84,7 +85,7 @@ public final class StockFile {
    * @throws Unreadable if it is none
    */
   public static Money money(String text) {
-    return StockRow.money(text.strip());
+    return MoneyText.parse(text);
   }
 
   private void rows(CSVReader rows) throws IOException, CsvValidationException, BadInput {

@@ -2,6 +2,7 @@ package hankbook.exchange;
 
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
@@ -44,7 +45,7 @@ final class StockRow {
     Optional<Length> length = cell("length", Length::parse);
     Optional<PackageForm> form = cell("form", PackageForm::parse);
     Optional<Boolean> opened = cell("opened", StockRow::yesOrNo);
-    Optional<Money> cost = cell("cost", StockRow::money);
+    Optional<Money> cost = cell("cost", MoneyText::parse);
     Optional<LocalDate> received = cell("received", StockRow::date);
     Optional<Turns> turns = turns();
     Optional<Weighing> weighing = weighing(form.orElse(PackageForm.SKEIN));
@@ -150,18 +151,6 @@ final class StockRow {
       throw new Unreadable(text, "a colour such as #2f5d8a");
     }
     return lower.startsWith("#") ? lower : "#" + lower;
-  }
-
-  static Money money(String text) {
-    String[] parts = text.split("\\s+", -1);
-    try {
-      if (parts.length == 2 && parts[0].matches("\\d{1,9}(\\.\\d{1,3})?")) {
-        return Money.parse(parts[1] + " " + parts[0]);
-      }
-    } catch (IllegalArgumentException | ArithmeticException notMoney) {
-      throw new Unreadable(text, "an amount and its currency such as 24.50 EUR");
-    }
-    throw new Unreadable(text, "an amount and its currency such as 24.50 EUR");
   }
 
   static LocalDate date(String text) {

@@ -59,7 +59,7 @@ public record Allowances(
   }
 
   /** What is woven of the sampling, which is a length of warp: cloth off the loom, in tenths of a millimetre, exactly. */
-  BigFraction sampledCloth() {
+  public BigFraction sampledCloth() {
     return sampling.exactTenths().divide(warpTakeUp.yarnPerCloth());
   }
 
@@ -67,5 +67,53 @@ public record Allowances(
   public Allowances withSampling(Length other) {
     return new Allowances(
         warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, other, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another take-up of the warp. */
+  public Allowances withWarpTakeUp(Percentage other) {
+    return new Allowances(
+        other, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, sampling, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another take-up of the weft. */
+  public Allowances withWeftTakeUp(Percentage other) {
+    return new Allowances(
+        warpTakeUp, other, drawIn, lengthShrinkage, widthShrinkage, sampling, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another draw-in. */
+  public Allowances withDrawIn(Percentage other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, other, lengthShrinkage, widthShrinkage, sampling, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another shrinkage in length. */
+  public Allowances withLengthShrinkage(Percentage other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, other, widthShrinkage, sampling, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another shrinkage in width. */
+  public Allowances withWidthShrinkage(Percentage other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, other, sampling, loomWaste, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another loom waste. */
+  public Allowances withLoomWaste(Length other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, sampling, other, gap, winding, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another part lost in winding. */
+  public Allowances withWinding(Percentage other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, sampling, loomWaste, gap, other, repairEnds, roundUpTo);
+  }
+
+  /** The same allowances with another step that the warp length is rounded up to, zero for none. */
+  public Allowances withRoundUpTo(Length other) {
+    return new Allowances(
+        warpTakeUp, weftTakeUp, drawIn, lengthShrinkage, widthShrinkage, sampling, loomWaste, gap, winding, repairEnds, other);
   }
 }

@@ -100,6 +100,11 @@ public final class PlanVariants {
     return plan.withAllowances(plan.allowances().withSampling(sampling));
   }
 
+  /** With other allowances; ends that the width asks for follow. */
+  public static Plan withAllowances(Plan plan, Allowances allowances) {
+    return reordered(plan.withAllowances(allowances));
+  }
+
   /** With one yarn in the place of another, in warp and weft. */
   public static Plan withYarn(Plan plan, YarnColour from, YarnColour to) {
     Warp warp = plan.warp();

@@ -126,6 +126,16 @@ public final class Entries implements Known {
     return recorded(ENTRY.KIND.eq(EntryKind.EXPECT.name()).and(ofSkein)).stream().map(RecordedEntry::entry).filter(entry -> !isReversed(entry.id())).findFirst();
   }
 
+  /** Every entry that moves yarn of a plan, first to last. */
+  public List<RecordedEntry> ofPlan(String plan) {
+    return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.FROM_PLAN.eq(plan).or(TRANSFER.TO_PLAN.eq(plan)))));
+  }
+
+  /** The entry that takes another back. */
+  public Optional<Entry> reversalOf(UUID id) {
+    return recorded(ENTRY.REVERSES.eq(id)).stream().findFirst().map(RecordedEntry::entry);
+  }
+
   @Override
   public boolean isReversed(UUID id) {
     return sql.fetchExists(ENTRY, ENTRY.REVERSES.eq(id));

@@ -33,6 +33,24 @@ public final class PlanVersions {
         .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
   }
 
+  /** One version of a plan. */
+  public Optional<PlanVersion> numbered(String plan, int version) {
+    return sql.select(PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR)
+        .from(PLAN_VERSION)
+        .where(PLAN_VERSION.PLAN.eq(plan), PLAN_VERSION.VERSION.eq(version))
+        .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
+  }
+
+  /** A plan as it was at a moment. */
+  public Optional<PlanVersion> at(String plan, Instant moment) {
+    return sql.select(PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR)
+        .from(PLAN_VERSION)
+        .where(PLAN_VERSION.PLAN.eq(plan), PLAN_VERSION.RECORDED_AT.le(moment.atOffset(ZoneOffset.UTC)))
+        .orderBy(PLAN_VERSION.VERSION.desc())
+        .limit(1)
+        .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
+  }
+
   /** Every plan as last kept, by name. */
   public Map<String, PlanVersion> allNewest() {
     hankbook.store.schema.tables.PlanVersion later = PLAN_VERSION.as("later");

@@ -9,7 +9,7 @@ import java.util.UUID;
  * A skein measured again after it came.
  *
  * @param skein its code
- * @param entry that put the book right; empty where it was right
+ * @param entry that put the book right, or beside which it was measured; empty where the book was right
  * @param found all that was on the skein
  * @param measures what was read off it; nothing where only the length was given
  */

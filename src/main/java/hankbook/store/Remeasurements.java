@@ -40,21 +40,34 @@ public final class Remeasurements {
 
   private List<Remeasurement> standing(Condition condition) {
     hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
-    Condition reversed = DSL.exists(sql.selectOne().from(reversal).where(reversal.REVERSES.eq(SKEIN_MEASURE.ENTRY)));
+    Condition reversed = DSL.exists(
+        sql.selectOne().from(reversal).where(reversal.REVERSES.eq(SKEIN_MEASURE.ENTRY).or(reversal.REVERSES.eq(SKEIN_MEASURE.BESIDE))));
     return sql.selectFrom(SKEIN_MEASURE)
         .where(condition, DSL.not(reversed))
         .orderBy(SKEIN_MEASURE.SKEIN, SKEIN_MEASURE.NUMBER)
         .fetch(Remeasurements::remeasurement);
   }
 
-  /** Writes one down. */
+  /** Writes one down, whose entry is of this skein alone. */
   public void add(Remeasurement measured, String author, Instant now) {
+    SkeinMeasureRecord row = row(measured, author, now);
+    row.setEntry(measured.entry().orElse(null));
+    row.insert();
+  }
+
+  /** Writes one down, whose entry may be of other skeins too. */
+  public void addBeside(Remeasurement measured, String author, Instant now) {
+    SkeinMeasureRecord row = row(measured, author, now);
+    row.setBeside(measured.entry().orElse(null));
+    row.insert();
+  }
+
+  private SkeinMeasureRecord row(Remeasurement measured, String author, Instant now) {
     SkeinMeasureRecord row = sql.newRecord(SKEIN_MEASURE);
     Optional<Turns> turns = measured.measures().turns();
     Optional<Weighing> weighing = measured.measures().weighing();
     row.setSkein(measured.skein());
     row.setNumber(sql.fetchCount(SKEIN_MEASURE, SKEIN_MEASURE.SKEIN.eq(measured.skein())) + 1);
-    row.setEntry(measured.entry().orElse(null));
     row.setFoundTenths(measured.found().tenthsOfMillimetre());
     row.setTurns(turns.map(Turns::count).orElse(null));
     row.setReelTenths(turns.map(counted -> counted.reel().tenthsOfMillimetre()).orElse(null));
@@ -63,13 +76,13 @@ public final class Remeasurements {
     row.setRegain(weighing.flatMap(Weighing::regain).map(Percentage::toString).orElse(null));
     row.setAuthor(author);
     row.setRecordedAt(now.atOffset(ZoneOffset.UTC));
-    row.insert();
+    return row;
   }
 
   private static Remeasurement remeasurement(SkeinMeasureRecord row) {
     Optional<Turns> turns = Optional.ofNullable(row.getTurns()).map(count -> new Turns(count, new Length(row.getReelTenths())));
     Optional<Weighing> weighing = Optional.ofNullable(row.getGrossMilligrams())
         .map(gross -> new Weighing(new Mass(gross), new Mass(row.getTareMilligrams()), Optional.ofNullable(row.getRegain()).map(Percentage::parse)));
-    return new Remeasurement(row.getSkein(), Optional.ofNullable(row.getEntry()), new Length(row.getFoundTenths()), new Measures(Optional.empty(), turns, weighing));
+    return new Remeasurement(row.getSkein(), Optional.ofNullable(row.getEntry()).or(() -> Optional.ofNullable(row.getBeside())), new Length(row.getFoundTenths()), new Measures(Optional.empty(), turns, weighing));
   }
 }

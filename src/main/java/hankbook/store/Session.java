@@ -1,5 +1,6 @@
 package hankbook.store;
 
+import static hankbook.store.schema.tables.ActualsVersion.ACTUALS_VERSION;
 import static hankbook.store.schema.tables.ChainEnd.CHAIN_END;
 import static hankbook.store.schema.tables.DueVersion.DUE_VERSION;
 import static hankbook.store.schema.tables.LoomVersion.LOOM_VERSION;
@@ -80,6 +81,11 @@ public final class Session {
     return new Remeasurements(sql);
   }
 
+  /** What was found after cloths were cut off. */
+  public ActualsVersions actuals() {
+    return new ActualsVersions(sql);
+  }
+
   /** What was paid. */
   public PurchaseVersions purchases() {
     return new PurchaseVersions(sql);
@@ -93,6 +99,7 @@ public final class Session {
         + sql.fetchCount(REED_VERSION, REED_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(DUE_VERSION, DUE_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SKEIN_VERSION, SKEIN_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(ACTUALS_VERSION, ACTUALS_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(PURCHASE_VERSION, PURCHASE_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
   }

@@ -27,6 +27,7 @@ public final class Studio implements AutoCloseable {
   private final Store store;
   private final String author;
   private final Clock clock;
+  private final LearntSoFar learnt = new LearntSoFar();
 
   private Studio(Store store, String author, Clock clock) {
     this.store = store;
@@ -84,9 +85,18 @@ public final class Studio implements AutoCloseable {
 
   /** Does all of the work or, where it throws, nothing of it. */
   <T, X extends Exception> T write(Work<T, X> work) throws NotDone, X {
+    return within(store::write, work);
+  }
+
+  /** Looks whether work that writes nothing is possible. */
+  <T, X extends Exception> T tried(Work<T, X> work) throws NotDone, X {
+    return within(store::read, work);
+  }
+
+  private static <T, X extends Exception> T within(Function<Function<Session, T>, T> transaction, Work<T, X> work) throws NotDone, X {
     AtomicReference<Exception> why = new AtomicReference<>();
     try {
-      return store.write(session -> {
+      return transaction.apply(session -> {
         try {
           return work.on(session);
         } catch (RuntimeException fault) {
@@ -107,6 +117,11 @@ public final class Studio implements AutoCloseable {
       X reason = (X) Objects.requireNonNull(why.get());
       throw reason;
     }
+  }
+
+  /** What its finished plans taught. */
+  LearntSoFar learnt() {
+    return learnt;
   }
 
   Instant now() {

@@ -31,13 +31,18 @@ public record Uncertainty(Length combined, List<Part> parts) {
    * One cause.
    *
    * @param cause as a noun phrase
-   * @param skeins how many it is in
+   * @param skeins how many it is in; 0 where it is in no skein but in what is needed of them
    * @param error its standard uncertainty, of all of them together
    */
   public record Part(String cause, int skeins, Length error) {
+    /** A cause that is in no skein. */
+    public static Part of(String cause, Length error) {
+      return new Part(cause, 0, error);
+    }
+
     /** The cause and how many skeins it is in. */
     public String words() {
-      return cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
+      return skeins == 0 ? cause : cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
     }
   }
 
@@ -70,10 +75,22 @@ public record Uncertainty(Length combined, List<Part> parts) {
     return new Uncertainty(combined, List.of());
   }
 
+  /** With causes that are independent of those there are. */
+  public Uncertainty with(List<Part> others) {
+    if (others.isEmpty()) {
+      return this;
+    }
+    List<Part> all = new ArrayList<>(parts);
+    all.addAll(others);
+    all.sort(Comparator.comparing(Part::error).reversed());
+    double square = tenths(combined) * tenths(combined) + others.stream().mapToDouble(part -> tenths(part.error()) * tenths(part.error())).sum();
+    return new Uncertainty(length(square), all);
+  }
+
   /** How surely the metres of these skeins are known. */
   public static Uncertainty of(List<Skein> skeins, Doubts doubts) {
     Map<String, Cause> causes = new LinkedHashMap<>();
-    skeins.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes));
+    skeins.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes, 1));
     List<Part> parts = new ArrayList<>();
     causes.forEach((name, cause) -> parts.add(cause.part(name)));
     parts.removeIf(part -> part.error().isZero());
@@ -81,12 +98,26 @@ public record Uncertainty(Length combined, List<Part> parts) {
     return new Uncertainty(length(causes.values().stream().mapToDouble(Cause::square).sum()), parts);
   }
 
+  /**
+   * How surely it is known what was taken off skeins, which were measured before and after. The grist that both measurements go by errs both the same way,
+   * so of that only what was taken off counts.
+   *
+   * @param before as they were, each with how it was measured then
+   * @param after the same skeins, each with how it was measured then
+   */
+  public static Length ofDifference(List<Skein> before, List<Skein> after, Doubts doubts) {
+    Map<String, Cause> causes = new LinkedHashMap<>();
+    before.forEach(skein -> add(skein, doubts, causes, 1));
+    after.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes, -1));
+    return length(causes.values().stream().mapToDouble(Cause::square).sum());
+  }
+
   private static Length length(double square) {
     return new Length(Math.round(Math.sqrt(square)));
   }
 
   /** What was taken from a skein since it was measured left the error of that measurement in what remains. */
-  private static void add(Skein skein, Doubts doubts, Map<String, Cause> causes) {
+  private static void add(Skein skein, Doubts doubts, Map<String, Cause> causes, int sign) {
     switch (skein.measurement()) {
       case Measurement.ByLabel label -> label.nominal().ifPresentOrElse(
           mass -> alone("labels", causes, tenths(label.printed()) * ofLabel(mass)),
@@ -95,8 +126,8 @@ public record Uncertainty(Length combined, List<Part> parts) {
       case Measurement.ByWeight weight -> {
         alone("balance", causes, Math.sqrt(2) * doubts.balanceDivision().milligrams() / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue());
         double grist = relative(weight.sample().map(GristSample::uncertainty).orElseGet(doubts::unmeasuredGrist));
-        shared(gristOf(skein, weight), causes, tenths(weight.length().orElseThrow()) * grist);
-        shared("metres not yet recounted by the grist that was weighed", causes, tenths(skein.toRecount()));
+        shared(gristOf(skein, weight), causes, sign * tenths(weight.length().orElseThrow()) * grist);
+        shared("metres not yet recounted by the grist that was weighed", causes, sign * tenths(skein.toRecount()));
       }
       case Measurement.Unmeasured _ -> alone("lengths found", causes, tenths(skein.holds()) * relative(doubts.bareLength()));
     }
