@@ -88,6 +88,20 @@ class PurchaseCommandsTest {
     assertThat(new ObjectMapper().readTree(out).at("/purchases/0/goods").asText()).isEqualTo("60.00 EUR");
   }
 
+  /** By mass 5.175 and 1.725 of 6.90, the half coin to the first; by value 2.97 and 1.07 of 4.04. */
+  @Test
+  void theBillOfTheSampleStudioIsEntered() {
+    assertThat(run("receive", "--csv", "imports/stock.csv")).isZero();
+    assertThat(run("purchase", "add", "imports/spring-fair-bill.json")).isZero();
+    assertThat(out).contains("""
+        Skerry 16/2 Chalk, three cones  59.40      5.18           -2.97  61.61  0.01284  173.88
+          S001                                                           20.54  0.01284  173.91
+          S002                                                           20.54  0.01284  173.91
+          S003                                                           20.53  0.01283  173.83
+        Skerry 16/2 Woad, one cone      21.40      1.72           -1.07  22.05  0.01378  186.70
+        """).contains("In all 83.66 EUR").doesNotContain("local rules");
+  }
+
   @Test
   void badInputIsSaidInOneLineAndNothingIsDone() throws IOException {
     refused(List.of("purchase", "add", bill(BILL.replace("\"duty\"", "\"tax\""))), folder.resolve("bill.json") + ", tax: found 'tax', wanted one of carriage, carriageBy, ");

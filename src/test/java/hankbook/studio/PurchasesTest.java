@@ -45,6 +45,7 @@ class PurchasesTest {
   private final Vendor vendor;
 
   @TempDir private Path folder;
+  private LedgerAddress address;
   private Studio studio;
   private Purchases purchases;
 
@@ -54,7 +55,7 @@ class PurchasesTest {
 
   @BeforeEach
   void open() throws Exception {
-    LedgerAddress address = vendor.ledger(folder);
+    address = vendor.ledger(folder);
     studio = Studio.open(address, "Ida", NOON);
     purchases = new Purchases(studio);
     new Receive(studio).file("stock.csv", STOCK);
@@ -168,6 +169,24 @@ class PurchasesTest {
       new Receive(fresh).file("a.csv", rows.formatted("5.00 SEK"));
       assertThat(new Purchases(fresh).homeCurrency().getCode()).isEqualTo("SEK");
     }
+  }
+
+  @Test
+  void aLedgerThatHasSeveralCurrenciesFromBeforeWorksOn() throws Exception {
+    studio.close();
+    Vendor.run(address,
+        "insert into skein (code, yarn, colour, hex, fibre, form, opened, lot, location, cost_minor, currency, recorded_at)"
+            + " values ('D1', 'Fjara', 'Rust', '', 'wool', 'SKEIN', false, '', '', 1800, 'SEK', timestamp with time zone '2026-03-01 12:00:00+00')");
+    studio = Studio.open(address, "Ida", NOON);
+    purchases = new Purchases(studio);
+    assertThat(purchases.homeCurrency().getCode()).as("the commonest").isEqualTo("EUR");
+    assertThat(new Describe(studio).skeins(List.of("D1"), new SkeinFacts(Optional.of("B7"), Optional.empty(), Optional.empty(), Optional.empty()))).isEqualTo(1);
+    assertThat(new Describe(studio).skeins(List.of("D1"), cost("SEK 18"))).as("it is said so already").isZero();
+    purchases.add("bill.json", BILL.replace("\"B1\"", "\"D1\"").replace("mass", "value"));
+    assertThat(costs().getLast()).isEqualTo("25.00");
+    purchases.takeBack(1, "another bill");
+    assertThat(costs().getLast()).isEqualTo("18.00");
+    assertThat(new Shelf(studio).everySkein().getLast().skein().cost()).contains(Money.parse("SEK 18"));
   }
 
   @Test
