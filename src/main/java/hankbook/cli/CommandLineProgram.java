@@ -38,6 +38,7 @@ import picocli.CommandLine.ParameterException;
       PartWithCommand.class,
       JournalCommand.class,
       ReverseCommand.class,
+      UsedCommand.class,
       AuditCommand.class,
       LoomCommand.class,
       ReedCommand.class,
