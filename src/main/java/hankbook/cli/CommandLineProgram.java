@@ -41,6 +41,7 @@ import picocli.CommandLine.ParameterException;
       PartWithCommand.class,
       JournalCommand.class,
       ReverseCommand.class,
+      UsedCommand.class,
       AuditCommand.class,
       LoomCommand.class,
       ReedCommand.class,
