@@ -11,7 +11,7 @@ import hankbook.yarn.YarnColour;
  * @param yarn the yarn and its colour
  * @param need in every role
  * @param free on the shelf and promised to no other plan
- * @param doubt how surely what is free is known, and by what
+ * @param doubt how surely what is free is known, and what is needed where earlier cloths tell how that scatters, and by what
  * @param wholeEnds whether every end can be one unbroken thread and the weft still has its metres
  * @param limit the risk of running short over which a yarn is tight
  */
@@ -21,7 +21,7 @@ public record Cover(YarnColour yarn, Length need, Length free, Uncertainty doubt
     this(yarn, need, free, Uncertainty.outright(uncertainty), wholeEnds, Judgement.DEFAULT.percentage(Setting.RISK_LIMIT));
   }
 
-  /** Combined standard uncertainty of what is free. */
+  /** Combined standard uncertainty of what is free and what is needed. */
   public Length uncertainty() {
     return doubt.combined();
   }

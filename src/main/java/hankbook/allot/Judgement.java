@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -59,6 +60,11 @@ public record Judgement(Map<Setting, String> set) {
   /** The shortest remnant that is woven from. */
   public Length usefulRemnant() {
     return Length.parse(text(Setting.REMNANT));
+  }
+
+  /** The currency of the house; empty where it is the one in which its yarn was paid. */
+  public Optional<CurrencyUnit> currency() {
+    return Optional.of(text(Setting.CURRENCY)).filter(text -> !text.equals(Setting.CURRENCY.standard())).map(CurrencyUnit::of);
   }
 
   /** How far the grist of a stand-in may lie from that of the yarn it stands for. */

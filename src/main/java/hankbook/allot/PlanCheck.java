@@ -4,6 +4,7 @@ import hankbook.gear.Gear;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Need;
+import hankbook.plan.NeedSpread;
 import hankbook.plan.Plan;
 import hankbook.plan.WarpPart;
 import hankbook.plan.Yardage;
@@ -35,18 +36,28 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
   }
 
   /**
-   * Holds a plan against the skeins that are free.
+   * Holds a plan against the skeins that are free; it is taken to need what is planned.
    *
    * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
    */
   public static PlanCheck of(Plan plan, List<Skein> stock, Judgement judgement) {
+    return of(plan, stock, judgement, NeedSpread.UNKNOWN);
+  }
+
+  /**
+   * Holds a plan against the skeins that are free.
+   *
+   * @param spread how far its needs may turn out other than planned
+   * @throws hankbook.measure.Unreadable if the plan's order or shares do not add up
+   */
+  public static PlanCheck of(Plan plan, List<Skein> stock, Judgement judgement, NeedSpread spread) {
     Yardage yardage = Yardage.of(plan);
     List<Cover> covers = new ArrayList<>();
     List<Share> shares = new ArrayList<>();
     List<Warning> warnings = new ArrayList<>();
     needsByYarn(yardage).forEach(
         (yarn, ofYarn) -> {
-          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeinsOf(yarn, stock), judgement);
+          YarnCheck check = YarnCheck.of(yarn, ofYarn, plan.threads(), skeinsOf(yarn, stock), judgement, spread.of(yarn));
           covers.add(check.cover());
           shares.addAll(check.shares());
           warnings.addAll(check.warnings());

@@ -31,7 +31,8 @@ public enum Setting {
   FINISHING_TIME("finishingTime", "time that finishing takes for each piece", SettingKind.DURATION, "15 min", "0 s", "24 h"),
   OVERHEAD("overhead", "overheads on yarn and work together", SettingKind.PERCENTAGE, "0 %", "0 %", "1000 %"),
   PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
-  UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %");
+  UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %"),
+  CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", "");
 
   private final String key;
   private final String words;
@@ -91,12 +92,12 @@ public enum Setting {
     return standard;
   }
 
-  /** The least it may be. */
+  /** The least it may be; empty where there is no such thing. */
   public String least() {
     return least;
   }
 
-  /** The most it may be. */
+  /** The most it may be; empty where there is no such thing. */
   public String most() {
     return most;
   }

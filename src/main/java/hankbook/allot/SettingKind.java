@@ -9,7 +9,10 @@ import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.function.Function;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
 
 /** What kind of thing a setting is. */
@@ -19,10 +22,14 @@ enum SettingKind {
   LENGTH,
   /** Of any currency, or not set at all; its range is of amounts alone. */
   MONEY,
-  DURATION;
+  DURATION,
+  CURRENCY;
 
   /** What is written where an amount of money is not set. */
   static final String NOT_SET = "not set";
+
+  /** No currency is set: it is the one in which the ledger's yarn was paid. */
+  private static final String AS_PAID = "as paid";
 
   /**
    * A content as it is written down, which is read back to the same.
@@ -36,7 +43,19 @@ enum SettingKind {
       case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
       case MONEY -> content.strip().equals(NOT_SET) ? NOT_SET : money(content.strip(), new BigDecimal(least), new BigDecimal(most));
       case DURATION -> duration(content.strip(), least, most);
+      case CURRENCY -> currency(content.strip());
     };
+  }
+
+  private static String currency(String text) {
+    if (text.equals(AS_PAID)) {
+      return AS_PAID;
+    }
+    try {
+      return CurrencyUnit.of(text.toUpperCase(Locale.ROOT)).getCode();
+    } catch (IllegalCurrencyException unknown) {
+      throw new Unreadable(text, "a currency by its three letters such as EUR, or " + AS_PAID);
+    }
   }
 
   private static <T> String within(String content, String least, String most, Function<String, T> reader, Comparator<T> order) {

@@ -17,12 +17,12 @@ import java.util.List;
  * @param warnings what the weaver should know
  */
 record YarnCheck(Cover cover, List<Share> shares, List<Warning> warnings) {
-  static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins, Judgement judgement) {
+  static YarnCheck of(YarnColour yarn, List<Need> needs, int threads, List<Skein> skeins, Judgement judgement, List<Uncertainty.Part> ofNeed) {
     List<Skein> measured = measured(skeins);
     Demand demand = demand(needs, threads, judgement.usefulRemnant());
     Allotment allotment = Allotting.best(candidates(measured), demand);
-    Cover cover =
-        new Cover(yarn, need(needs), free(measured), Uncertainty.of(measured, judgement.doubts()), allotment.complete(), judgement.percentage(Setting.RISK_LIMIT));
+    Uncertainty doubt = Uncertainty.of(measured, judgement.doubts()).with(ofNeed);
+    Cover cover = new Cover(yarn, need(needs), free(measured), doubt, allotment.complete(), judgement.percentage(Setting.RISK_LIMIT));
     List<Warning> warnings = new ArrayList<>(ShelfWarnings.of(yarn, skeins));
     warnings.addAll(new CoverWarnings(cover, judgement.usefulRemnant()).all());
     warnings.addAll(new AllotmentWarnings(yarn, demand, allotment, measured).all());

@@ -55,7 +55,7 @@ final class LedgerJson {
     for (PlanStanding plan : plans) {
       ObjectNode node = array.addObject().put("plan", plan.name());
       plan.verdict().ifPresentOrElse(verdict -> node.put("verdict", verdict.name()), () -> node.putNull("verdict").put("unfinished", plan.unfinished()));
-      node.put("reservedM", plan.reserved().metres()).put("onLoomM", plan.onLoom().metres());
+      node.put("reservedM", plan.reserved().metres()).put("onLoomM", plan.onLoom().metres()).put("stands", plan.life());
     }
     return JsonText.of(root);
   }

@@ -32,12 +32,16 @@ final class SettingCard extends HBox {
     Labels.showOnly(back, row.standardProperty().map(standard -> !standard));
     VBox words = new VBox(
         Labels.heading(SettingWords.name(setting)), Labels.quiet(SettingWords.what(setting)),
-        Labels.quiet("From " + setting.least() + " to " + setting.most() + "; " + setting.standard() + " where nothing is set."));
+        Labels.quiet(range(setting) + setting.standard() + " where nothing is set."));
     HBox.setHgrow(words, Priority.ALWAYS);
     VBox number = new VBox(box, back);
     number.getStyleClass().add("setting-number");
     getStyleClass().add("setting-card");
     getChildren().addAll(words, number);
+  }
+
+  private static String range(Setting setting) {
+    return setting.least().isEmpty() ? "" : "From " + setting.least() + " to " + setting.most() + "; ";
   }
 
   TextField field() {

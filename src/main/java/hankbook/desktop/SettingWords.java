@@ -32,6 +32,7 @@ final class SettingWords {
       case OVERHEAD -> "Overheads in percent";
       case PLAN_OVERHEAD -> "Overheads of each plan";
       case UNEXPLAINED -> "What may stay unexplained";
+      case CURRENCY -> "Currency of the house";
     };
   }
 
@@ -53,6 +54,7 @@ final class SettingWords {
       case OVERHEAD -> "Rent, heating, tools: a part of what yarn and work cost, added to every plan.";
       case PLAN_OVERHEAD -> "A fixed sum that is added to every plan, beside the percentage.";
       case UNEXPLAINED -> "After the cloth: how much of what was used of a yarn may stay unexplained before a reason is asked for.";
+      case CURRENCY -> "What yarn and work cost is said in this currency. Yarn that was paid in another is entered as a purchase, with its rate.";
     };
   }
 }

@@ -96,7 +96,7 @@ final class DraftJson {
     return new DraftRow(texts);
   }
 
-  private static String text(JsonNode node) {
+  static String text(JsonNode node) {
     if (node.isNumber()) {
       BigDecimal number = node.decimalValue();
       return Math.abs(number.scale()) > JsonFields.MOST_DIGITS ? number.toString() : number.toPlainString();

@@ -106,12 +106,29 @@ final class JsonFields {
     return fields;
   }
 
+  /** The texts or numbers of the list under a key; none where it is missing. */
+  List<String> texts(String key) {
+    JsonNode value = node.get(key);
+    if (value == null) {
+      return List.of();
+    }
+    if (!value.isArray() || value.valueStream().anyMatch(item -> !item.isValueNode() || item.isNull())) {
+      throw new Refused(at(key), new Unreadable(value.toString(), "a list of texts in square brackets"));
+    }
+    return value.valueStream().map(JsonNode::asText).toList();
+  }
+
   /** Runs what builds a value of these fields, and says of a refusal where it stood. */
   <T> T built(Supplier<T> builder) {
+    return built("plan", builder);
+  }
+
+  /** The same, where the file as a whole is something else than a plan. */
+  <T> T built(String whole, Supplier<T> builder) {
     try {
       return builder.get();
     } catch (Unreadable unreadable) {
-      throw new Refused(path.isEmpty() ? "plan" : path, unreadable);
+      throw new Refused(path.isEmpty() ? whole : path, unreadable);
     }
   }
 

@@ -1,10 +1,6 @@
 package hankbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import hankbook.gear.Sley;
 import hankbook.gear.Weave;
 import hankbook.measure.Arithmetic;
@@ -34,11 +30,6 @@ public final class PlanFile {
   private static final Set<String> PLAN =
       Set.of("format", "name", "pieces", "warp", "weft", "weftSuccession", "allowances", "winding", "loom", "reed");
   private static final String WANTED_LENGTH = "a length such as 70 cm";
-  static final JsonMapper MAPPER =
-      JsonMapper.builder()
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS, DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .build();
 
   private PlanFile() {}
 
@@ -49,19 +40,15 @@ public final class PlanFile {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static Plan read(String file, String text) throws BadInput {
-    try {
-      JsonNode root = MAPPER.readTree(text);
-      return plan(new JsonFields(root, "", PLAN));
-    } catch (JsonProcessingException broken) {
-      int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
-      throw new BadInput(file + ", line " + line + ": found no JSON (" + broken.getOriginalMessage().lines().findFirst().orElse("") + "), wanted a plan");
-    } catch (JsonFields.Refused refused) {
-      throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
-    }
+    return JsonFile.read(file, text, "a plan", PlanFile::plan);
+  }
+
+  static Plan plan(JsonNode root) {
+    return plan(new JsonFields(root, "", PLAN));
   }
 
   private static Plan plan(JsonFields fields) {
-    fields.required("format", FORMAT, PlanFile::format);
+    fields.required("format", FORMAT, text -> JsonFile.format(text, FORMAT));
     String name = fields.required("name", "a name for the plan", OneLine::of);
     List<Piece> pieces = fields.list("pieces", PlanPart.PIECES.known()).stream().map(PlanFile::piece).toList();
     JsonFields warpFields = fields.object("warp", WarpFields.KNOWN);
@@ -77,13 +64,6 @@ public final class PlanFile {
   private static Dressing dressing(JsonFields fields, JsonFields warp) {
     return new Dressing(
         fields.read("loom", OneLine::of), fields.read("reed", OneLine::of), warp.read("weave", Weave::parse), warp.read("sley", Sley::parse));
-  }
-
-  private static String format(String text) {
-    if (!text.equals(FORMAT)) {
-      throw new Unreadable(text, FORMAT);
-    }
-    return text;
   }
 
   private static Piece piece(JsonFields fields) {
@@ -135,7 +115,7 @@ public final class PlanFile {
     return fields.read("oneLot", PlanFile::yesOrNo).orElse(false);
   }
 
-  private static boolean yesOrNo(String text) {
+  static boolean yesOrNo(String text) {
     return switch (text.strip().toLowerCase(Locale.ROOT)) {
       case "yes", "true" -> true;
       case "no", "false", "" -> false;

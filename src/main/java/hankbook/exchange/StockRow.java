@@ -153,7 +153,7 @@ final class StockRow {
     return lower.startsWith("#") ? lower : "#" + lower;
   }
 
-  private static LocalDate date(String text) {
+  static LocalDate date(String text) {
     try {
       LocalDate date = LocalDate.parse(text);
       if (date.getYear() >= 1 && date.getYear() <= 9999) {

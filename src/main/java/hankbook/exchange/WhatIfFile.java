@@ -1,6 +1,5 @@
 package hankbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import hankbook.allot.PutUp;
 import hankbook.cost.CostWish;
@@ -46,22 +45,15 @@ public final class WhatIfFile {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static WhatIf read(String file, String text) throws BadInput {
-    try {
-      JsonNode root = PlanFile.MAPPER.readTree(text);
-      if (!root.path("format").asText().equals(FORMAT)) {
-        return new WhatIf(Optional.of(PlanFile.read(file, text)), CostWish.AS_SET);
-      }
-      return whatIf(file, new JsonFields(root, "", KNOWN), root);
-    } catch (JsonProcessingException broken) {
-      int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
-      throw new BadInput(file + ", line " + line + ": found no JSON, wanted a plan or a file of format " + FORMAT);
-    } catch (JsonFields.Refused refused) {
-      throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
-    }
+    return JsonFile.read(file, text, "a plan, or a file of format " + FORMAT, WhatIfFile::whatIf);
   }
 
-  private static WhatIf whatIf(String file, JsonFields fields, JsonNode root) throws BadInput {
-    Optional<Plan> plan = fields.has("plan") ? Optional.of(PlanFile.read(file + ", plan", root.get("plan").toString())) : Optional.empty();
+  private static WhatIf whatIf(JsonNode root) {
+    if (!root.path("format").asText().equals(FORMAT)) {
+      return new WhatIf(Optional.of(PlanFile.plan(root)), CostWish.AS_SET);
+    }
+    JsonFields fields = new JsonFields(root, "", KNOWN);
+    Optional<Plan> plan = fields.has("plan") ? Optional.of(PlanFile.plan(root.get("plan"))) : Optional.empty();
     Optional<Pricing> margin = fields.read("margin", text -> new Pricing.Margin(Percentage.parse(text)));
     Optional<Pricing> markup = fields.read("markup", text -> new Pricing.Markup(Percentage.parse(text)));
     if (margin.isPresent() && markup.isPresent()) {

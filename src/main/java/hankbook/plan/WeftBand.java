@@ -21,7 +21,7 @@ final class WeftBand {
   }
 
   static Optional<Band> of(Plan plan, WarpLength warp) {
-    return ground(plan).map(wefts -> band(plan, wefts, Yardage.picksIn(plan, wefts.getFirst(), warp))).filter(band -> band.count() > 0);
+    return ground(plan).map(wefts -> band(plan, wefts, WeftPicks.picksIn(wefts.getFirst(), Making.of(plan, Width.of(plan), warp)))).filter(band -> band.count() > 0);
   }
 
   /** Without a written order each weft is one stretch of its picks; where there are no picks, any of them stands for none. */

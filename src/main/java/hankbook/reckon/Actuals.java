@@ -48,4 +48,14 @@ public record Actuals(
       }
     });
   }
+
+  /** The same, cut off on this day. */
+  public Actuals dated(LocalDate day) {
+    return new Actuals(Optional.of(day), leftovers, thrums, samples, warp, cloth, times, reason, note);
+  }
+
+  /** The same, with a reason why what cannot be explained is accepted. */
+  public Actuals because(String why) {
+    return new Actuals(date, leftovers, thrums, samples, warp, cloth, times, why, note);
+  }
 }

@@ -5,6 +5,7 @@ import static hankbook.store.schema.tables.ChainEnd.CHAIN_END;
 import static hankbook.store.schema.tables.DueVersion.DUE_VERSION;
 import static hankbook.store.schema.tables.LoomVersion.LOOM_VERSION;
 import static hankbook.store.schema.tables.PlanVersion.PLAN_VERSION;
+import static hankbook.store.schema.tables.PurchaseVersion.PURCHASE_VERSION;
 import static hankbook.store.schema.tables.ReedVersion.REED_VERSION;
 import static hankbook.store.schema.tables.Setting.SETTING;
 import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
@@ -85,7 +86,12 @@ public final class Session {
     return new ActualsVersions(sql);
   }
 
-  /** How many versions of plans, of their order, of looms and reeds, of expected days and of settings others than an author have written. */
+  /** What was paid. */
+  public PurchaseVersions purchases() {
+    return new PurchaseVersions(sql);
+  }
+
+  /** How many versions of plans, of their order, of looms and reeds, of expected days, of purchases and of settings others than an author have written. */
   public long writtenByOthers(String author) {
     return (long) sql.fetchCount(PLAN_VERSION, PLAN_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(TURN_VERSION, TURN_VERSION.AUTHOR.ne(author))
@@ -94,6 +100,7 @@ public final class Session {
         + sql.fetchCount(DUE_VERSION, DUE_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SKEIN_VERSION, SKEIN_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(ACTUALS_VERSION, ACTUALS_VERSION.AUTHOR.ne(author))
+        + sql.fetchCount(PURCHASE_VERSION, PURCHASE_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
   }
 

@@ -9,6 +9,8 @@ import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
+import hankbook.reckon.Findings;
+import hankbook.reckon.Offer;
 import hankbook.yarn.Skein;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -25,8 +27,9 @@ import java.util.stream.Collectors;
  * @param judgement by which it was judged
  * @param gear the looms and reeds it was held against
  * @param counted the yarn on order that is counted among them as though it had come
+ * @param learnt what finished plans taught
  */
-public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Gear gear, List<ExpectedSkein> counted) {
+public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Gear gear, List<ExpectedSkein> counted, Findings learnt) {
   public Answer {
     stock = List.copyOf(stock);
     counted = List.copyOf(counted);
@@ -39,7 +42,7 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Ge
    * @throws BadInput where the plan does not add up
    */
   static Answer of(String source, Plan plan, Means means) throws BadInput {
-    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement(), means.gear(), means.counted());
+    return new Answer(means.stock(), reckoned(source, () -> means.check(plan)), means.judgement(), means.gear(), means.counted(), means.learnt());
   }
 
   /**
@@ -61,7 +64,17 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Ge
   }
 
   private PlanCheck heldTogether(int threads) {
-    return threads == check.plan().threads() ? check : new Means(stock, judgement, gear, counted).check(check.plan().wound(threads));
+    return threads == check.plan().threads() ? check : means().check(check.plan().wound(threads));
+  }
+
+  /** What finished plans propose for this one; nothing of it is in it by itself. */
+  public List<Offer> offers() {
+    return learnt.equals(Findings.NONE) ? List.of() : learnt.offers(means().manner(check.plan()));
+  }
+
+  /** What it was held against. */
+  Means means() {
+    return new Means(stock, judgement, gear, counted, learnt);
   }
 
   /** When each skein is expected that was counted and has not come, by its code. */

@@ -19,14 +19,17 @@ public final class Describe {
    * Says something of skeins, of all or of none.
    *
    * @return how many were described otherwise until now
-   * @throws NotDone if there is no such skein, or it would have come on a day to come or while it is on order
+   * @throws NotDone if there is no such skein, a purchase says its cost, or the cost is in another currency than the ledger's, or it would have come on a day to come or while it is on order
    */
   public int skeins(List<String> codes, SkeinFacts facts) throws NotDone {
     facts.refuseWhatIsYetToCome(studio.today());
     return studio.write(session -> {
       int changed = 0;
+      CostSaid costs = new CostSaid(session);
       for (String given : new LinkedHashSet<>(codes)) {
-        changed += session.skeins().describe(facts.of(known(session, OneLine.of(given), facts)), studio.author(), studio.now()) ? 1 : 0;
+        Skein skein = known(session, OneLine.of(given), facts);
+        costs.refuse(skein.code(), Optional.of(skein), facts.cost());
+        changed += session.skeins().describe(facts.of(skein), studio.author(), studio.now()) ? 1 : 0;
       }
       return changed;
     });

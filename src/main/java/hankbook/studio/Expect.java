@@ -62,11 +62,15 @@ public final class Expect {
     refusePast(due);
     return studio.write(session -> {
       int fresh = 0;
+      CostSaid costs = new CostSaid(session);
       for (Skein skein : skeins) {
         if (session.skeins().find(skein.code()).isPresent() && !session.skeins().wasEver(skein)) {
           throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
         }
         if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
+          if (session.skeins().find(skein.code()).isEmpty()) {
+            costs.refuse(skein.code(), Optional.empty(), skein.cost());
+          }
           order(session, "by " + due, skein, due);
           fresh++;
         }
@@ -84,6 +88,7 @@ public final class Expect {
   private Ordered order(Session session, String name, List<StockFile.Row> rows, LocalDate due) throws BadInput {
     List<String> faults = new ArrayList<>();
     List<Skein> fresh = new ArrayList<>();
+    CostSaid costs = new CostSaid(session);
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       if (!Grists.known(session, row.skein()).holds().isPositive()) {
@@ -92,6 +97,8 @@ public final class Expect {
         faults.add(name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
       } else if (there.isEmpty() || session.balances().ofSkein(row.skein().code()).lengths().isEmpty()) {
         fresh.add(row.skein());
+        Optional<String> cost = there.isEmpty() ? costs.fault(there, row.skein().cost()) : Optional.empty();
+        cost.ifPresent(fault -> faults.add(name + ", row " + row.number() + ", " + fault));
       } else if (ExpectedYarn.isOnOrder(session, row.skein().code())) {
         session.dues().keep(row.skein().code(), due, studio.author(), studio.now());
       }
@@ -152,8 +159,11 @@ public final class Expect {
         return Optional.empty();
       }
       List<Transfer> transfers = new ArrayList<>();
+      CostSaid costs = new CostSaid(session);
       for (String code : onOrder(session, codes)) {
-        session.skeins().describe(now.of(session.skeins().find(code).orElseThrow()), studio.author(), studio.now());
+        Skein skein = session.skeins().find(code).orElseThrow();
+        costs.refuse(code, Optional.of(skein), now.cost());
+        session.skeins().describe(now.of(skein), studio.author(), studio.now());
         transfers.add(ExpectedYarn.arrival(session, code));
       }
       return studio.post(session, id, EntryKind.RECEIVE, now.received().orElseThrow(), "arrived", transfers);

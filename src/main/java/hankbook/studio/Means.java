@@ -3,10 +3,16 @@ package hankbook.studio;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.gear.Gear;
+import hankbook.plan.NeedSpread;
 import hankbook.plan.Plan;
+import hankbook.reckon.Findings;
+import hankbook.reckon.Manner;
+import hankbook.reckon.Sensitivity;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * What a plan is held against.
@@ -15,16 +21,17 @@ import java.util.List;
  * @param judgement by which it is judged
  * @param gear the looms and reeds there are
  * @param counted the yarn on order that is in the stock as though it had come
+ * @param learnt what finished plans taught
  */
-record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSkein> counted) {
+record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSkein> counted, Findings learnt) {
   Means {
     stock = List.copyOf(stock);
     counted = List.copyOf(counted);
   }
 
   /** With nothing on order that counts. */
-  Means(List<Skein> stock, Judgement judgement, Gear gear) {
-    this(stock, judgement, gear, List.of());
+  Means(List<Skein> stock, Judgement judgement, Gear gear, Findings learnt) {
+    this(stock, judgement, gear, List.of(), learnt);
   }
 
   /** What a ledger has for a plan. */
@@ -35,16 +42,33 @@ record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSke
   /** What a ledger has for a plan once some of the yarn on order has come. */
   static Means of(Session session, String plan, ExpectedBy by) {
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
-    return new Means(Shelf.freeFor(plan, ExpectedYarn.everySkein(session, counted)), Settings.judgement(session), OwnGear.of(session), counted);
+    List<Skein> stock = Shelf.freeFor(plan, ExpectedYarn.everySkein(session, counted));
+    return new Means(stock, Settings.judgement(session), OwnGear.of(session), counted, Learnt.findings(session));
   }
 
-  /** Without a ledger: nothing is set, and nothing known of looms and reeds. */
+  /** Without a ledger: nothing is set or learnt, and nothing known of looms and reeds. */
   static Means of(List<Skein> stock) {
-    return new Means(stock, Judgement.DEFAULT, Gear.UNKNOWN);
+    return new Means(stock, Judgement.DEFAULT, Gear.UNKNOWN, Findings.NONE);
   }
 
   /** Holds a plan against them. */
   PlanCheck check(Plan plan) {
-    return PlanCheck.of(plan, stock, judgement).heldAgainst(gear, judgement.settTolerance());
+    NeedSpread spread = learnt.equals(Findings.NONE) ? NeedSpread.UNKNOWN : new Sensitivity(plan, learnt, manner(plan)).spread();
+    return PlanCheck.of(plan, stock, judgement, spread).heldAgainst(gear, judgement.settTolerance());
+  }
+
+  /** How a plan's cloth is to be made, as far as plan and stock say. */
+  Manner manner(Plan plan) {
+    return Manner.of(plan, this::fibre);
+  }
+
+  /** Of another colour where none of its own says it. */
+  private String fibre(YarnColour yarn) {
+    String own = fibre(skein -> skein.yarn().equals(yarn));
+    return own.isEmpty() ? fibre(skein -> skein.yarn().yarn().equals(yarn.yarn())) : own;
+  }
+
+  private String fibre(Predicate<Skein> of) {
+    return stock.stream().filter(of).map(Skein::fibre).filter(fibre -> !fibre.isEmpty()).findFirst().orElse("");
   }
 }

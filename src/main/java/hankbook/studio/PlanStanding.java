@@ -12,13 +12,18 @@ import java.util.Optional;
  * @param unfinished what is missing or cannot be read in it; empty where it is finished
  * @param reserved for it, of all skeins together
  * @param onLoom of all skeins together
+ * @param isBeingFinished whether what was found after its cloth is being entered
+ * @param isFinished whether the book was squared after its cloth was cut off
  */
-public record PlanStanding(String name, Optional<Verdict> verdict, String unfinished, Length reserved, Length onLoom) {
+public record PlanStanding(
+    String name, Optional<Verdict> verdict, String unfinished, Length reserved, Length onLoom, boolean isBeingFinished, boolean isFinished) {
   /** What has become of it so far. */
   public String life() {
     if (onLoom.isPositive()) {
-      return "on the loom";
+      return isBeingFinished ? "cut off" : "on the loom";
+    } else if (reserved.isPositive()) {
+      return "reserved";
     }
-    return reserved.isPositive() ? "reserved" : "planned";
+    return isFinished ? "squared" : "planned";
   }
 }

@@ -7,10 +7,12 @@ import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.gear.Gear;
 import hankbook.measure.Length;
+import hankbook.reckon.Findings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** How every plan of the ledger stands, each on its own against what is free for it. */
@@ -21,7 +23,7 @@ public final class PlanStandings {
     this.studio = studio;
   }
 
-  private record Kept(String name, String text, Means means, Length reserved, Length onLoom) {}
+  private record Kept(String name, String text, Means means, Length reserved, Length onLoom, boolean isBeingFinished, boolean isFinished) {}
 
   /** In the order of the plans' names. */
   public List<PlanStanding> all() {
@@ -29,15 +31,20 @@ public final class PlanStandings {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
       Judgement judgement = Settings.judgement(session);
       Gear gear = OwnGear.of(session);
+      Findings learnt = Learnt.findings(session);
+      Set<String> drafted = Set.copyOf(session.actuals().drafted());
+      Set<String> finished = session.actuals().standing().keySet();
       return Plans.texts(session).entrySet().stream()
-          .map(plan -> kept(plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear), skeins))
+          .map(plan -> kept(
+              plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear, learnt), skeins, drafted.contains(plan.getKey()),
+              finished.contains(plan.getKey())))
           .toList();
     });
     return kept.stream().map(PlanStandings::standing).toList();
   }
 
-  private static Kept kept(String name, String text, Means means, List<ShelfSkein> skeins) {
-    return new Kept(name, text, means, sum(skeins, name, ShelfSkein::reserved), sum(skeins, name, ShelfSkein::onLoom));
+  private static Kept kept(String name, String text, Means means, List<ShelfSkein> skeins, boolean isBeingFinished, boolean isFinished) {
+    return new Kept(name, text, means, sum(skeins, name, ShelfSkein::reserved), sum(skeins, name, ShelfSkein::onLoom), isBeingFinished, isFinished);
   }
 
   private static Length sum(List<ShelfSkein> skeins, String plan, Function<ShelfSkein, Map<String, Length>> where) {
@@ -48,9 +55,13 @@ public final class PlanStandings {
     try {
       Answer answer = Answer.of(kept.name(), PlanFile.read(kept.name(), kept.text()), kept.means());
       Optional<Verdict> worst = answer.check().covers().stream().map(Cover::verdict).max(Comparator.naturalOrder());
-      return new PlanStanding(kept.name(), worst, worst.isPresent() ? "" : kept.name() + " asks for no yarn", kept.reserved(), kept.onLoom());
+      return standing(kept, worst, worst.isPresent() ? "" : kept.name() + " asks for no yarn");
     } catch (BadInput unfinished) {
-      return new PlanStanding(kept.name(), Optional.empty(), String.join("; ", unfinished.faults()), kept.reserved(), kept.onLoom());
+      return standing(kept, Optional.empty(), String.join("; ", unfinished.faults()));
     }
+  }
+
+  private static PlanStanding standing(Kept kept, Optional<Verdict> verdict, String unfinished) {
+    return new PlanStanding(kept.name(), verdict, unfinished, kept.reserved(), kept.onLoom(), kept.isBeingFinished(), kept.isFinished());
   }
 }

@@ -4,6 +4,7 @@ import hankbook.allot.Judgement;
 import hankbook.ledger.Balances;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
+import hankbook.reckon.Findings;
 import hankbook.store.Session;
 import hankbook.yarn.YarnColour;
 import java.util.HashMap;
@@ -42,7 +43,7 @@ public final class QueuePlans {
    * @param plans by name
    */
   private record Found(
-      List<String> turns, Map<String, TakingTurns.Waiting> plans, List<ShelfSkein> skeins, Judgement judgement, List<ExpectedSkein> counted) {}
+      List<String> turns, Map<String, TakingTurns.Waiting> plans, List<ShelfSkein> skeins, Judgement judgement, Findings learnt, List<ExpectedSkein> counted) {}
 
   /** The plans in the order kept. */
   public PlanQueue all(ExpectedBy by) {
@@ -80,13 +81,14 @@ public final class QueuePlans {
 
   private static Found found(Session session, ExpectedBy by) {
     Set<String> woven = woven(session.balances().all());
+    woven.addAll(session.actuals().standing().keySet());
     Set<String> gaveBack = session.loomVisits().putBack();
     Map<String, TakingTurns.Waiting> plans = new HashMap<>();
     SortedMap<String, String> texts = Plans.texts(session);
     texts.forEach((name, text) -> plans.put(name, new TakingTurns.Waiting(name, text, woven.contains(name), gaveBack.contains(name))));
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
     List<String> turns = PlanTurns.of(texts.keySet(), session.turns().newest());
-    return new Found(turns, plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), counted);
+    return new Found(turns, plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), Learnt.findings(session), counted);
   }
 
   private static Set<String> woven(Balances balances) {
@@ -100,7 +102,7 @@ public final class QueuePlans {
   }
 
   private static PlanQueue run(Found found, List<String> order) {
-    TakingTurns turns = new TakingTurns(found.skeins(), found.judgement());
+    TakingTurns turns = new TakingTurns(found.skeins(), found.judgement(), found.learnt());
     List<QueuedPlan> plans = order.stream().map(name -> turns.next(Objects.requireNonNull(found.plans().get(name)))).toList();
     List<String> asking = plans.stream().filter(QueuedPlan::takesYarn).map(QueuedPlan::name).toList();
     return new PlanQueue(plans, found.counted(), freeFor(asking, found.skeins()));

@@ -49,6 +49,9 @@ public final class Receive {
       if (isEmptied(session, skein)) {
         throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
       }
+      if (there.isEmpty() || arrival.isPresent()) {
+        new CostSaid(session).refuse(skein.code(), there, arrival.map(Arrival::comes).orElse(skein).cost());
+      }
       if (there.isEmpty()) {
         session.skeins().add(skein, studio.now());
         enter(session, id, skein, "");
@@ -74,12 +77,17 @@ public final class Receive {
     List<Skein> unknown = new ArrayList<>();
     List<Arrival> again = new ArrayList<>();
     List<String> faults = new ArrayList<>();
+    CostSaid costs = new CostSaid(session);
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       Optional<Arrival> arrival = arrival(session, there, row.skein());
       Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
+      boolean comes = there.isEmpty() || (arrival.isPresent() && another.isEmpty());
+      Optional<String> cost = comes ? costs.fault(there, arrival.map(Arrival::comes).orElse(row.skein()).cost()) : Optional.empty();
       if (isEmptied(session, row.skein())) {
         faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
+      } else if (cost.isPresent()) {
+        faults.add(name + ", row " + row.number() + ", " + cost.get());
       } else if (there.isEmpty()) {
         unknown.add(row.skein());
       } else if (another.isPresent()) {
@@ -107,13 +115,13 @@ public final class Receive {
 
   /** A skein that was written down and may come now, being on order or in no place. */
   private static Optional<Arrival> arrival(Session session, Optional<Skein> there, Skein comes) {
-    return there.filter(known -> wasTakenBack(session, known) || ExpectedYarn.isOnOrder(session, known.code())).map(known -> new Arrival(known, comes));
+    return there.filter(known -> wasTakenBack(session, known) || ExpectedYarn.isOnOrder(session, known.code())).map(known -> CostSaid.ruled(session, known, comes));
   }
 
   private static boolean cameSo(Session session, Skein known, Skein comes) {
     return known.equals(comes)
         || session.skeins().wasEver(comes)
-        || (session.skeins().wasDescribed(known.code()) && new Arrival(known, comes).isKnown(session.remeasurements().of(known.code())));
+        || (session.skeins().wasDescribed(known.code()) && CostSaid.ruled(session, known, comes).isKnown(session.remeasurements().of(known.code())));
   }
 
   private void arrive(Session session, UUID id, Arrival arrival, String note) throws NotDone {

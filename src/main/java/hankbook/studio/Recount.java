@@ -85,7 +85,8 @@ public final class Recount {
     correct(session, arrived, found(session, skein, measures), measures);
   }
 
-  private static Length found(Session session, Skein skein, Measures measures) throws NotDone {
+  /** All that is on a skein by what was read off it. */
+  static Length found(Session session, Skein skein, Measures measures) throws NotDone {
     boolean moistureUnknown = measures.weighing().flatMap(Weighing::regain).isPresent() && Regain.standard(skein.fibre()).isEmpty();
     if (moistureUnknown) {
       throw NotDone.because("The standard regain of " + skein.code() + " is not known, its fibre being '" + skein.fibre() + "'; leave the regain out.");

@@ -84,9 +84,18 @@ public final class Studio implements AutoCloseable {
 
   /** Does all of the work or, where it throws, nothing of it. */
   <T, X extends Exception> T write(Work<T, X> work) throws NotDone, X {
+    return within(store::write, work);
+  }
+
+  /** Looks whether work that writes nothing is possible. */
+  <T, X extends Exception> T tried(Work<T, X> work) throws NotDone, X {
+    return within(store::read, work);
+  }
+
+  private static <T, X extends Exception> T within(Function<Function<Session, T>, T> transaction, Work<T, X> work) throws NotDone, X {
     AtomicReference<Exception> why = new AtomicReference<>();
     try {
-      return store.write(session -> {
+      return transaction.apply(session -> {
         try {
           return work.on(session);
         } catch (RuntimeException fault) {

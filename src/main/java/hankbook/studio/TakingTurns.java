@@ -10,6 +10,7 @@ import hankbook.gear.Gear;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.plan.Plan;
+import hankbook.reckon.Findings;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
@@ -26,10 +27,12 @@ import java.util.stream.Collectors;
 final class TakingTurns {
   private final Map<String, ShelfSkein> skeins = new LinkedHashMap<>();
   private final Judgement judgement;
+  private final Findings learnt;
 
   /** From all skeins of the house. */
-  TakingTurns(List<ShelfSkein> house, Judgement judgement) {
+  TakingTurns(List<ShelfSkein> house, Judgement judgement, Findings learnt) {
     this.judgement = judgement;
+    this.learnt = learnt;
     house.forEach(held -> skeins.put(held.skein().code(), held));
   }
 
@@ -72,7 +75,7 @@ final class TakingTurns {
 
   private QueuedPlan next(String name, QueuedPlan.Stands stands, Plan plan) throws BadInput {
     List<ShelfSkein> house = List.copyOf(skeins.values());
-    PlanCheck check = Answer.of(name, plan, new Means(Shelf.freeFor(name, house), judgement, Gear.UNKNOWN)).check();
+    PlanCheck check = Answer.of(name, plan, new Means(Shelf.freeFor(name, house), judgement, Gear.UNKNOWN, learnt)).check();
     Reservation reservation = Reservation.of(check, house);
     if (stands == QueuedPlan.Stands.ON_THE_LOOM && !check.isShort() && reservation.lacking().isEmpty()) {
       return new QueuedPlan(name, stands, "", List.of(), List.of());

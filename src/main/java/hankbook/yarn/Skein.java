@@ -127,6 +127,11 @@ public record Skein(
     return new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, begun, lot, location, cost, received, Optional.of(now), sample);
   }
 
+  /** The same skein, another cost being known of it, or none. */
+  public Skein withCost(Optional<Money> paid) {
+    return new Skein(code, yarn, hex, fibre, grist, form, label, turns, weighing, opened, lot, location, paid, received, kept, sample);
+  }
+
   /** The same skein as its label alone says it was sold. */
   public Skein asLabelled() {
     return new Skein(

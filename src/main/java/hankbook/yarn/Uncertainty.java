@@ -31,13 +31,18 @@ public record Uncertainty(Length combined, List<Part> parts) {
    * One cause.
    *
    * @param cause as a noun phrase
-   * @param skeins how many it is in
+   * @param skeins how many it is in; 0 where it is in no skein but in what is needed of them
    * @param error its standard uncertainty, of all of them together
    */
   public record Part(String cause, int skeins, Length error) {
+    /** A cause that is in no skein. */
+    public static Part of(String cause, Length error) {
+      return new Part(cause, 0, error);
+    }
+
     /** The cause and how many skeins it is in. */
     public String words() {
-      return cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
+      return skeins == 0 ? cause : cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
     }
   }
 
@@ -68,6 +73,18 @@ public record Uncertainty(Length combined, List<Part> parts) {
   /** An uncertainty of which no more is known. */
   public static Uncertainty outright(Length combined) {
     return new Uncertainty(combined, List.of());
+  }
+
+  /** With causes that are independent of those there are. */
+  public Uncertainty with(List<Part> others) {
+    if (others.isEmpty()) {
+      return this;
+    }
+    List<Part> all = new ArrayList<>(parts);
+    all.addAll(others);
+    all.sort(Comparator.comparing(Part::error).reversed());
+    double square = tenths(combined) * tenths(combined) + others.stream().mapToDouble(part -> tenths(part.error()) * tenths(part.error())).sum();
+    return new Uncertainty(length(square), all);
   }
 
   /** How surely the metres of these skeins are known. */

@@ -1,0 +1,79 @@
+package hankbook.reckon;
+
+import hankbook.measure.Exact;
+import java.math.RoundingMode;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** In what a thing that is learnt is told, and how far it may differ from cloth to cloth before that means anything. */
+public enum LearntUnit {
+  /** A part of the cloth, such as take-up. */
+  OF_CLOTH(" %", " % of cloth", BigFraction.of(1, 100), 1),
+  /** A part of the larger state, such as shrinkage. */
+  PART(" %", " %", BigFraction.of(1, 100), 1),
+  /** A length, in tenths of a millimetre. */
+  LENGTH(" cm", " cm", BigFraction.of(100), 1),
+  /** Time, in seconds for an end. */
+  END(" s", " s an end", BigFraction.ONE, 1),
+  /** Time, in seconds for a pick. */
+  PICK(" s", " s a pick", BigFraction.ONE, 1),
+  /** Time, in seconds for a piece. */
+  PIECE(" min", " min a piece", BigFraction.of(60), 1);
+
+  private static final BigFraction HARDLY = BigFraction.of(1, 100);
+  private static final BigFraction TWO_CENTIMETRES = BigFraction.of(200);
+  private static final BigFraction ALMOST_ALL = BigFraction.of(99, 100);
+  private static final BigFraction A_FIFTH = BigFraction.of(1, 5);
+
+  private final String symbol;
+  private final String words;
+  private final BigFraction told;
+  private final int places;
+
+  LearntUnit(String symbol, String words, BigFraction told, int places) {
+    this.symbol = symbol;
+    this.words = words;
+    this.told = told;
+    this.places = places;
+  }
+
+  /** Whether it is a time. */
+  public boolean isTime() {
+    return this == END || this == PICK || this == PIECE;
+  }
+
+  /** The number alone, as it is told. */
+  public String number(BigFraction value) {
+    return Exact.plain(value.divide(told), places);
+  }
+
+  /** With its unit: {@code 7.4 %}, {@code 68.3 cm}, {@code 12.4 s}. */
+  public String print(BigFraction value) {
+    return number(value) + symbol;
+  }
+
+  /** With its unit and what it is of: {@code 7.4 % of cloth}, {@code 12.4 s an end}. */
+  public String printInFull(BigFraction value) {
+    return number(value) + words;
+  }
+
+  /** Whether two values differ by no more than a tape, a clock and rounding make; common practice. */
+  boolean nearlyAlike(BigFraction value, BigFraction mean) {
+    BigFraction most = switch (this) {
+      case OF_CLOTH, PART -> HARDLY;
+      case LENGTH -> TWO_CENTIMETRES;
+      case END, PICK, PIECE -> mean.abs().multiply(A_FIFTH);
+    };
+    return value.subtract(mean).abs().compareTo(most) <= 0;
+  }
+
+  /** The nearest that it can be as an allowance: nothing is less than 0, and less is lost of a thing than all of it. */
+  BigFraction within(BigFraction value) {
+    BigFraction least = value.signum() < 0 ? BigFraction.ZERO : value;
+    return this == PART && least.compareTo(ALMOST_ALL) > 0 ? ALMOST_ALL : least;
+  }
+
+  /** A value as it is told, exactly. */
+  BigFraction told(BigFraction value) {
+    return Exact.of(Exact.decimal(value.divide(told), places, RoundingMode.HALF_UP)).multiply(told);
+  }
+}

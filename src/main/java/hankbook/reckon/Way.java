@@ -1,0 +1,66 @@
+package hankbook.reckon;
+
+import hankbook.measure.Exact;
+import hankbook.measure.Percentage;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The ways of cloth and loom that show when a cloth is made, each as a part of something. What is likely of each is common practice. */
+public enum Way {
+  /** How much longer the warp is than the cloth off the loom it is woven up in. */
+  WARP_TAKE_UP("warpTakeUp", "warp take-up", -5, 100, Percentage.Base.CLOTH),
+  /** How much longer the weft's yarn is than the width in the reed, pick by pick. */
+  WEFT_TAKE_UP("weftTakeUp", "weft take-up", -5, 100, Percentage.Base.CLOTH),
+  /** How much narrower the cloth is than the reed. */
+  DRAW_IN("drawIn", "draw-in", -3, 60, Percentage.Base.UNSAID),
+  /** Lost in length from the loom to the finished cloth. */
+  LENGTH_SHRINKAGE("lengthShrinkage", "length shrinkage", -10, 80, Percentage.Base.UNSAID),
+  /** Lost in width from the loom to the finished cloth. */
+  WIDTH_SHRINKAGE("widthShrinkage", "width shrinkage", -10, 80, Percentage.Base.UNSAID),
+  /** Yarn lost in winding, as a part of what lies in the warp. */
+  WINDING("winding", "winding", -10, 50, Percentage.Base.UNSAID);
+
+  private final String key;
+  private final String words;
+  private final int least;
+  private final int most;
+  private final Percentage.Base base;
+
+  Way(String key, String words, int least, int most, Percentage.Base base) {
+    this.key = key;
+    this.words = words;
+    this.least = least;
+    this.most = most;
+    this.base = base;
+  }
+
+  /** The allowance's name in files. */
+  public String key() {
+    return key;
+  }
+
+  /** What it is called. */
+  public String words() {
+    return words;
+  }
+
+  /** Whether a cloth can be so: a little under zero is a measurement's error, or a cloth that grew. */
+  public boolean likely(BigFraction part) {
+    // Not compareTo, which takes the greater of two fractions under zero for the smaller.
+    return part.subtract(BigFraction.of(least, 100)).signum() >= 0 && part.subtract(BigFraction.of(most, 100)).signum() <= 0;
+  }
+
+  /** What is likely, in words. */
+  public String likely() {
+    return "from " + least + " % to " + most + " %";
+  }
+
+  /** A part as an allowance of a plan; none for what is under zero. */
+  public Percentage allowance(BigFraction part) {
+    return new Percentage(part.signum() < 0 ? BigFraction.ZERO : part, base);
+  }
+
+  /** A part as a percentage to read, to two places. */
+  public static String percent(BigFraction part) {
+    return Exact.plain(part.multiply(100), 2) + " %";
+  }
+}

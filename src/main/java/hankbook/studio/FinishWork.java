@@ -1,0 +1,146 @@
+package hankbook.studio;
+
+import hankbook.allot.Setting;
+import hankbook.exchange.BadInput;
+import hankbook.ledger.Balances;
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.reckon.Actuals;
+import hankbook.reckon.Leftover;
+import hankbook.reckon.Made;
+import hankbook.reckon.Squared;
+import hankbook.reckon.Unsquared;
+import hankbook.store.ActualsVersion;
+import hankbook.store.PlanVersion;
+import hankbook.store.Remeasurement;
+import hankbook.store.Session;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/** The work of finishing one plan within a transaction. */
+record FinishWork(Studio studio, Session session, String name) {
+  /**
+   * What finishing comes to.
+   *
+   * @param former what finished it before, as though that were taken back already
+   * @param balances with that taken back
+   */
+  Finishing finishing(Actuals actuals, Optional<ActualsVersion> former, Balances balances) throws BadInput, NotDone {
+    if (Plans.text(session, name).isEmpty()) {
+      throw CheckPlan.noSuchPlan(name);
+    }
+    TakenFor taken = TakenFor.of(session, name);
+    Set<UUID> aside = former.map(version -> Set.copyOf(version.entries())).orElse(Set.of());
+    LocalDate date = date(actuals, taken, aside);
+    Optional<PlanVersion> version = former.isPresent() ? session.plans().numbered(name, former.get().planVersion().orElse(0)) : taken.version(session);
+    FinishGround ground = FinishGround.of(session, name, version, balances);
+    Squared squared = switch (ground.squaring(actuals).outcome()) {
+      case Squared done -> done;
+      case Unsquared why -> throw NotDone.because(why.message() + " Nothing was posted.");
+    };
+    YarnsUsed used = new YarnsUsed(session, name, after(balances, squared), actuals, aside);
+    Made made = new Made(ground.plan(), actuals, used.inOrderOf(ground.plan()));
+    return new Finishing(name, ground.version(), date, squared, made, Unexplained.of(made, Settings.judgement(session).percentage(Setting.UNEXPLAINED)));
+  }
+
+  private LocalDate date(Actuals actuals, TakenFor taken, Set<UUID> aside) throws NotDone {
+    LocalDate date = actuals.date().orElse(studio.today());
+    if (date.isAfter(studio.today())) {
+      throw NotDone.because("A cloth cannot have been cut off on " + date + ", which is yet to come; give today or a day that is past.");
+    }
+    Optional<LocalDate> lastTaken = taken.lastTaken(aside);
+    if (lastTaken.filter(date::isBefore).isPresent()) {
+      throw NotDone.because(name + " cannot have been cut off on " + date + ", before its yarn was taken on " + lastTaken.get() + "; give that day or a later one.");
+    }
+    return date;
+  }
+
+  private Balances after(Balances balances, Squared squared) {
+    Balances after = balances;
+    for (Map.Entry<EntryKind, List<Transfer>> movement : squared.movements().entrySet()) {
+      after = after.after(Entry.of(UUID.randomUUID(), movement.getKey(), studio.today(), studio.author(), "", movement.getValue()));
+    }
+    return after;
+  }
+
+  /** Posts what squares the book, and notes how what is left was measured. */
+  List<ChainedEntry> post(UUID id, Finishing finishing, Actuals actuals) {
+    List<ChainedEntry> posted = new ArrayList<>();
+    finishing.squared().movements().forEach((kind, transfers) -> {
+      String note = kind == EntryKind.RECOUNT ? "found after the cloth of " + name + " was cut off" : "";
+      studio.post(session, beside(id, kind.name()), kind, finishing.date(), note, transfers).ifPresent(posted::add);
+    });
+    actuals.leftovers().forEach(leftover -> remember(leftover, posted));
+    return posted;
+  }
+
+  private void remember(Leftover leftover, List<ChainedEntry> posted) {
+    Optional<UUID> beside = posted.stream().map(ChainedEntry::entry).filter(entry -> moves(entry, leftover.skein())).map(Entry::id).findFirst();
+    if (beside.isPresent()) {
+      Remeasurement measured = new Remeasurement(leftover.skein(), beside, wound(leftover.skein()), LeftOn.measures(leftover.left()));
+      session.remeasurements().addBeside(measured, studio.author(), studio.now());
+    }
+  }
+
+  /** All that is wound on a skein by the book: what is on the shelf, free or promised. */
+  private Length wound(String skein) {
+    return session.balances().ofSkein(skein).lengths().entrySet().stream()
+        .filter(balance -> balance.getKey().place() instanceof Place.Shelf || balance.getKey().place() instanceof Place.Reserved)
+        .map(Map.Entry::getValue)
+        .reduce(Length.ZERO, Length::plus);
+  }
+
+  private static boolean moves(Entry entry, String skein) {
+    return entry.transfers().stream().anyMatch(transfer -> transfer.skein().equals(skein));
+  }
+
+  /** Takes back what finished the plan before, the last entry first; what someone took back by hand since is left so. */
+  List<ChainedEntry> takeBack(UUID id, ActualsVersion former, String why) {
+    List<ChainedEntry> entered = new ArrayList<>();
+    for (Entry entry : standing(former)) {
+      Entry reversal = Entry.reversing(entry, beside(id, "back " + entry.id()), studio.today(), studio.author(), why);
+      session.entries().post(reversal, studio.now()).ifPresent(entered::add);
+    }
+    return entered;
+  }
+
+  /** The balances as they would be with that taken back. */
+  Balances without(ActualsVersion former) {
+    Balances balances = session.balances().all();
+    for (Entry entry : standing(former)) {
+      balances = balances.after(Entry.reversing(entry, UUID.randomUUID(), studio.today(), studio.author(), "taken back"));
+    }
+    return balances;
+  }
+
+  /** What is to be taken back of it, in that order: each entry, or what brought it back after it was taken back. */
+  private List<Entry> standing(ActualsVersion former) {
+    List<Entry> standing = new ArrayList<>();
+    for (UUID id : former.entries().reversed()) {
+      Optional<Entry> last = session.entries().entry(id);
+      boolean stands = true;
+      for (Optional<Entry> by = session.entries().reversalOf(id); by.isPresent(); by = session.entries().reversalOf(by.get().id())) {
+        last = by;
+        stands = !stands;
+      }
+      if (stands) {
+        last.ifPresent(standing::add);
+      }
+    }
+    return standing;
+  }
+
+  private static UUID beside(UUID id, String what) {
+    return UUID.nameUUIDFromBytes(("finish " + id + " " + what).getBytes(StandardCharsets.UTF_8));
+  }
+}
