@@ -82,6 +82,11 @@ public enum Setting {
     return words;
   }
 
+  /** Whether it is an amount of money. */
+  public boolean isMoney() {
+    return kind == SettingKind.MONEY;
+  }
+
   /** What it is where nothing is set. */
   public String standard() {
     return standard;

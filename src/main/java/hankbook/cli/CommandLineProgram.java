@@ -21,6 +21,7 @@ import picocli.CommandLine.ParameterException;
       OpenCommand.class,
       CheckCommand.class,
       FitCommand.class,
+      CostCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
       ExpectCommand.class,
@@ -33,6 +34,7 @@ import picocli.CommandLine.ParameterException;
       ReleaseCommand.class,
       DrawCommand.class,
       ReturnCommand.class,
+      FinishCommand.class,
       RecountCommand.class,
       DescribeCommand.class,
       PartWithCommand.class,
@@ -46,6 +48,7 @@ import picocli.CommandLine.ParameterException;
       ResleyCommand.class,
       GristCommand.class,
       SettingsCommand.class,
+      LearntCommand.class,
     })
 public final class CommandLineProgram {
   private final Window window;
