@@ -88,6 +88,16 @@ final class AfterEditor {
     preview.ask();
   }
 
+  /** Looks at what the ledger has of the plan now, where that is another; what is filled in stays. */
+  void lookAgain(ToFinish before, ToFinish now) {
+    if (ground.get().equals(Optional.of(before)) && !before.equals(now)) {
+      draft.set(FoundRows.begun(now, draft.get()));
+      ground.set(Optional.of(now));
+      act.renew();
+    }
+    preview.ask();
+  }
+
   /** Keeps what was filled in and leaves no form open. */
   void close() {
     keep();

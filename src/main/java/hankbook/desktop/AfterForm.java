@@ -91,17 +91,31 @@ final class AfterForm extends VBox {
     List<DraftRow> rows = draft.rows(ActualsPart.LEFTOVERS);
     for (int i = 0; i < rows.size(); i++) {
       int row = i + 1;
-      FoundRows.taken(ground, FoundRows.code(rows.get(i))).ifPresent(taken -> {
-        LeftoverCard card = new LeftoverCard(editor, taken, row);
-        shown.add(card::show);
-        step.getChildren().add(card);
-      });
+      step.getChildren().add(FoundRows.taken(ground, FoundRows.code(rows.get(i))).map(taken -> card(taken, row)).orElseGet(() -> stranger(FoundRows.code(rows.get(row - 1)), row)));
     }
     List<ToFinish.Taken> others = FoundRows.others(ground, draft);
     if (!others.isEmpty()) {
       step.getChildren().add(another(ground, others));
     }
     return step;
+  }
+
+  private Node card(ToFinish.Taken taken, int row) {
+    LeftoverCard card = new LeftoverCard(editor, taken, row);
+    shown.add(card::show);
+    return card;
+  }
+
+  private Node stranger(String code, int row) {
+    Button out = new Button("Take out");
+    out.getStyleClass().addAll("small", "flat");
+    out.setOnAction(_ -> {
+      editor.enter(FoundRows.without(editor.draftProperty().get(), ActualsPart.LEFTOVERS, row));
+      editor.keep();
+    });
+    HBox line = new HBox(new Label(code + " is of no yarn of this plan."), out);
+    line.getStyleClass().add("beside");
+    return line;
   }
 
   private Node another(ToFinish ground, List<ToFinish.Taken> others) {
@@ -154,8 +168,7 @@ final class AfterForm extends VBox {
   private Node[] measured(ToFinish ground) {
     List<Node> rows = new ArrayList<>();
     for (FoundField field : FoundField.values()) {
-      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD);
-      box.field().setAccessibleRoleDescription(field.help());
+      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD).helped(field.help());
       Label help = Labels.quiet(field.help());
       HBox.setHgrow(help, Priority.ALWAYS);
       HBox row = new HBox(box, help);

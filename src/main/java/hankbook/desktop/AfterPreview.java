@@ -9,6 +9,7 @@ import hankbook.measure.Unreadable;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Made;
 import hankbook.reckon.Realised;
+import hankbook.reckon.Reckoning;
 import hankbook.studio.Finish;
 import hankbook.studio.Finishing;
 import hankbook.studio.NotDone;
@@ -17,6 +18,7 @@ import hankbook.studio.UsedAgainstPlan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,9 +28,10 @@ import java.util.stream.Stream;
  * @param actuals what it says; empty where it cannot be read
  * @param finishing what squaring the book by it would come to; empty as long as that cannot be done
  * @param really the ways of cloth and loom as far as they are known already
+ * @param went where the yarn went, where that can be told
  * @param whyNot why the book cannot be squared by it, or empty
  */
-record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Optional<Realised> really, String whyNot) {
+record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Optional<Realised> really, Optional<Reckoning> went, String whyNot) {
   /** Works it out; may take long. */
   static AfterPreview of(ToFinish ground, ActualsDraft draft, Finish finish) {
     String plan = ground.plan().name();
@@ -37,7 +40,7 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     try {
       actuals = ActualsFile.read(plan, draft.with(ActualsPart.LEFTOVERS, said).json()).actuals();
     } catch (BadInput unreadable) {
-      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + PlanWords.why(unreadable, plan));
+      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + PlanWords.why(unreadable, plan));
     }
     String unsaid = unsaid(ground, draft, said);
     if (!unsaid.isEmpty()) {
@@ -45,7 +48,7 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     }
     try {
       Finishing finishing = finish.preview(plan, actuals);
-      return new AfterPreview(Optional.of(actuals), Optional.of(finishing), really(finishing.made()), "");
+      return new AfterPreview(Optional.of(actuals), Optional.of(finishing), known(() -> Realised.of(finishing.made())), known(() -> Reckoning.of(finishing.made())), "");
     } catch (BadInput unreadable) {
       return refused(ground, actuals, PlanWords.why(unreadable, plan));
     } catch (NotDone why) {
@@ -54,7 +57,8 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
   }
 
   private static AfterPreview refused(ToFinish ground, Actuals actuals, String whyNot) {
-    return new AfterPreview(Optional.of(actuals), Optional.empty(), really(new Made(ground.plan(), actuals, List.of())), whyNot);
+    Made soFar = new Made(ground.plan(), actuals, List.of());
+    return new AfterPreview(Optional.of(actuals), Optional.empty(), known(() -> Realised.of(soFar)), Optional.empty(), whyNot);
   }
 
   private static String unsaid(ToFinish ground, ActualsDraft draft, List<DraftRow> said) {
@@ -63,9 +67,9 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     return Stream.concat(drawn, draft.rows(ActualsPart.LEFTOVERS).stream().map(FoundRows::code)).distinct().filter(code -> !codes.contains(code)).collect(Collectors.joining(", "));
   }
 
-  private static Optional<Realised> really(Made made) {
+  private static <T> Optional<T> known(Supplier<T> reckoned) {
     try {
-      return Optional.of(Realised.of(made));
+      return Optional.of(reckoned.get());
     } catch (Unreadable | ArithmeticException unfinished) {
       return Optional.empty();
     }

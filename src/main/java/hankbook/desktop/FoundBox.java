@@ -73,6 +73,13 @@ final class FoundBox extends VBox {
     }
   }
 
+  /** Says how it is measured, to who cannot see what stands beside it. */
+  FoundBox helped(String help) {
+    field.accessibleHelpProperty().unbind();
+    field.accessibleHelpProperty().bind(fault.map(wrong -> wrong.isEmpty() ? help : wrong));
+    return this;
+  }
+
   TextField field() {
     return field;
   }
