@@ -41,6 +41,7 @@ import picocli.CommandLine.ParameterException;
       JournalCommand.class,
       ReverseCommand.class,
       AuditCommand.class,
+      ValueCommand.class,
       LoomCommand.class,
       ReedCommand.class,
       SettCommand.class,
