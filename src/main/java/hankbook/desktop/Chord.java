@@ -14,6 +14,7 @@ enum Chord {
   AHEAD(KeyCode.DIGIT4, "Ctrl+4"),
   LOOMS(KeyCode.DIGIT5, "Ctrl+5"),
   SETTINGS(KeyCode.DIGIT6, "Ctrl+6"),
+  AFTER(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T");

@@ -24,6 +24,7 @@ public final class Home {
   private final JournalModel journal;
   private final AheadModel ahead;
   private final OnOrderModel onOrder;
+  private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
@@ -48,6 +49,7 @@ public final class Home {
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
+    after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -55,13 +57,23 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
+    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
   }
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
+  }
+
+  private Screen afterScreen() {
+    AfterView view = new AfterView(after);
+    return new Screen("After", "after-mark", Chord.AFTER, view, after::refresh, view::search);
+  }
+
+  private void clothFinished() {
+    yarnMoved();
+    plans.refresh();
   }
 
   private Screen gearScreen() {
@@ -132,7 +144,7 @@ public final class Home {
   /** Puts into the ledger what was typed and not kept yet, then tells whether all of it is there; for when the window closes. */
   public void keep(Consumer<Boolean> then) {
     boolean named = plansView.commit();
-    plans.keep(kept -> then.accept(kept && named));
+    plans.keep(kept -> after.keep(found -> then.accept(kept && named && found)));
   }
 
   /** What stands in the scene. */

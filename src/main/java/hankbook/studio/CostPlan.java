@@ -21,7 +21,7 @@ public final class CostPlan {
    * @throws BadInput where it does not add up
    */
   public CostedPlan of(Plan plan, CostWish wish) throws BadInput {
-    Found found = studio.read(session -> Found.of(session, plan.name(), ExpectedBy.NOTHING));
+    Found found = studio.read(session -> Found.of(studio, session, plan.name(), ExpectedBy.NOTHING));
     return CostedPlan.of(plan.name(), Answer.of(plan.name(), plan, found.means()), found.costs(), wish);
   }
 
@@ -32,7 +32,7 @@ public final class CostPlan {
    * @throws BadInput if there is none of that name, it is not finished, or it does not add up
    */
   public CostedPlan named(String name, ExpectedBy by, CostWish wish) throws BadInput {
-    Found found = studio.read(session -> Found.of(session, name, by));
+    Found found = studio.read(session -> Found.of(studio, session, name, by));
     return CostedPlan.of(name, Answer.of(name, CheckPlan.plan(name, found.text()), found.means()), found.costs(), wish);
   }
 
@@ -47,8 +47,8 @@ public final class CostPlan {
   }
 
   private record Found(Optional<String> text, Means means, CostMeans costs) {
-    static Found of(Session session, String plan, ExpectedBy by) {
-      return new Found(Plans.text(session, plan), Means.of(session, plan, by), CostMeans.of(session, plan));
+    static Found of(Studio studio, Session session, String plan, ExpectedBy by) {
+      return new Found(Plans.text(session, plan), Means.of(studio, session, plan, by), CostMeans.of(session, plan));
     }
   }
 }
