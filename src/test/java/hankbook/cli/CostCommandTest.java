@@ -187,6 +187,8 @@ class CostCommandTest {
     assertThat(err).isEqualTo("--markup: found it beside --margin, wanted one of them\n");
     assertThat(files(QUAY, "--price", "A, B=1 EUR", "--price", "A, B=2 EUR")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err).isEqualTo("--price: found A B twice, wanted each yarn once\n");
+    assertThat(files(GORSE, "--price", "Gorse, Gld=1 EUR")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).isEqualTo(GORSE + ": found a price of Gorse, Gld, wanted one of a yarn of the plan: Gorse, Gold; Selkie 20/2, Plum\n");
     assertThat(run("cost", "Kay towels")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err).isEqualTo("Kay towels: found no plan of this name in the ledger, wanted one that plan list shows\n");
   }
