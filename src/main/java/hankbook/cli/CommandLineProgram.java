@@ -21,8 +21,10 @@ import picocli.CommandLine.ParameterException;
       OpenCommand.class,
       CheckCommand.class,
       FitCommand.class,
+      CostCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
+      PurchaseCommand.class,
       ExpectCommand.class,
       ShelfCommand.class,
       PlanCommand.class,
@@ -33,11 +35,13 @@ import picocli.CommandLine.ParameterException;
       ReleaseCommand.class,
       DrawCommand.class,
       ReturnCommand.class,
+      FinishCommand.class,
       RecountCommand.class,
       DescribeCommand.class,
       PartWithCommand.class,
       JournalCommand.class,
       ReverseCommand.class,
+      UsedCommand.class,
       AuditCommand.class,
       LoomCommand.class,
       ReedCommand.class,
@@ -46,6 +50,7 @@ import picocli.CommandLine.ParameterException;
       ResleyCommand.class,
       GristCommand.class,
       SettingsCommand.class,
+      LearntCommand.class,
     })
 public final class CommandLineProgram {
   private final Window window;

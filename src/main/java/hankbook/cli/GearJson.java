@@ -11,6 +11,8 @@ import hankbook.gear.Sleying;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
 import hankbook.plan.SettChange;
+import hankbook.reckon.Findings;
+import hankbook.studio.Learnt;
 import hankbook.studio.SleyPlan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -21,11 +23,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class GearJson {
   private GearJson() {}
 
-  static String looms(List<Loom> looms) {
+  static String looms(List<Loom> looms, Findings learnt) {
     ObjectNode root = JsonText.object();
     ArrayNode array = root.putArray("looms");
     for (Loom loom : looms) {
-      array.addObject().put("loom", loom.name()).put("widthM", loom.width().metres()).put("wasteM", loom.waste().metres()).put("shafts", loom.shafts());
+      ObjectNode node = array.addObject().put("loom", loom.name()).put("widthM", loom.width().metres()).put("wasteM", loom.waste().metres()).put("shafts", loom.shafts());
+      Learnt.waste(learnt, loom.name()).ifPresent(finding -> node.put("learntWasteM", Length.ofTenths(finding.mean(), RoundingMode.HALF_UP).metres()).put("learntPlans", finding.count()));
     }
     return JsonText.of(root);
   }

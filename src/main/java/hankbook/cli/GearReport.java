@@ -6,6 +6,9 @@ import hankbook.gear.Reed;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.SettChange;
+import hankbook.reckon.Finding;
+import hankbook.reckon.Findings;
+import hankbook.studio.Learnt;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,13 +16,21 @@ import java.util.List;
 final class GearReport {
   private GearReport() {}
 
-  static String looms(List<Loom> looms) {
+  /** A loom that finished plans were woven on says what it was found to waste. */
+  static String looms(List<Loom> looms, Findings learnt) {
     if (looms.isEmpty()) {
       return "No loom yet; loom add enters one.";
     }
-    TextTable table = new TextTable("loom", ">width", ">waste", ">shafts");
-    looms.forEach(loom -> table.row(loom.name(), centimetres(loom.width()), centimetres(loom.waste()), Integer.toString(loom.shafts())));
+    boolean told = looms.stream().anyMatch(loom -> Learnt.waste(learnt, loom.name()).isPresent());
+    TextTable table = new TextTable("loom", ">width", ">waste", ">shafts", told ? "learnt waste" : "");
+    looms.forEach(loom -> table.row(
+        loom.name(), centimetres(loom.width()), centimetres(loom.waste()), Integer.toString(loom.shafts()), Learnt.waste(learnt, loom.name()).map(GearReport::waste).orElse("")));
     return page(table.lines());
+  }
+
+  private static String waste(Finding finding) {
+    String mean = finding.which().unit().print(finding.mean());
+    return mean + (finding.count() == 1 ? ", one plan only" : ", " + finding.count() + " plans, " + finding.range());
   }
 
   static String reeds(List<Reed> reeds) {

@@ -68,12 +68,17 @@ final class LedgerReport {
     }
     TextTable table = new TextTable("plan", "verdict", "stands", ">reserved", ">on loom");
     plans.forEach(plan -> table.row(
-        plan.name(), plan.verdict().map(Enum::name).orElse("unfinished"), plan.life(), metresOrNothing(plan.reserved()), metresOrNothing(plan.onLoom())));
+        plan.name(), verdict(plan), plan.life(), metresOrNothing(plan.reserved()), metresOrNothing(plan.onLoom())));
     List<String> lines = new ArrayList<>(table.lines());
     lines.add("");
     lines.add("Each verdict is for that plan alone: what two plans both want is counted for each of them until one reserves it.");
-    plans.stream().filter(plan -> plan.verdict().isEmpty()).forEach(plan -> lines.add(plan.unfinished()));
+    plans.stream().filter(plan -> verdict(plan).equals("unfinished")).forEach(plan -> lines.add(plan.unfinished()));
     return page(lines);
+  }
+
+  /** Of a plan that is woven already, nobody asks whether the shelf covers it. */
+  private static String verdict(PlanStanding plan) {
+    return plan.life().equals(PlanStanding.SQUARED) ? "" : plan.verdict().map(Enum::name).orElse("unfinished");
   }
 
   static String entered(List<ChainedEntry> entries) {

@@ -3,6 +3,7 @@ package hankbook.cli;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Loom;
 import hankbook.measure.Length;
+import hankbook.reckon.Findings;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.Looms;
 import hankbook.studio.NotDone;
@@ -36,7 +37,7 @@ final class LoomAddCommand extends LedgerCommand {
     Loom loom = new Loom(name, Typed.read("--width", width, Length::parse), Typed.read("--waste", waste, Length::parse), shafts);
     return ledger().inExistingOrNew(studio -> {
       new Looms(studio).add(loom, replace);
-      out().println(ledger().json() ? GearJson.looms(List.of(loom)) : "Entered the loom " + loom.name() + ".");
+      out().println(ledger().json() ? GearJson.looms(List.of(loom), Findings.NONE) : "Entered the loom " + loom.name() + ".");
       return ExitCode.DONE;
     });
   }

@@ -2,7 +2,9 @@ package hankbook.cli;
 
 import hankbook.exchange.BadInput;
 import hankbook.gear.Loom;
+import hankbook.reckon.Findings;
 import hankbook.store.LedgerUnavailable;
+import hankbook.studio.Learnt;
 import hankbook.studio.Looms;
 import hankbook.studio.NotDone;
 import java.util.List;
@@ -17,7 +19,8 @@ final class LoomListCommand extends LedgerCommand {
   public Integer call() throws BadInput, NotDone, LedgerUnavailable {
     return ledger().inExisting(studio -> {
       List<Loom> looms = new Looms(studio).all();
-      out().println(ledger().json() ? GearJson.looms(looms) : GearReport.looms(looms));
+      Findings learnt = new Learnt(studio).all();
+      out().println(ledger().json() ? GearJson.looms(looms, learnt) : GearReport.looms(looms, learnt));
       return ExitCode.DONE;
     });
   }

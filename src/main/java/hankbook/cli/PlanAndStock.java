@@ -7,6 +7,7 @@ import hankbook.studio.CheckFiles;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.ExpectedBy;
 import hankbook.studio.NotDone;
+import hankbook.studio.Studio;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,19 +34,45 @@ final class PlanAndStock {
     String of(Answer answer, boolean json) throws BadInput;
   }
 
-  /** Prints a page on the answer, and says to the shell whether a yarn is short. */
-  int print(PrintWriter out, Page page) throws BadInput, NotDone, LedgerUnavailable {
+  /** What is asked of two files, or of a plan of the ledger; gives the exit code. */
+  interface Asked {
+    int files(Path plan, Path stock) throws BadInput;
+
+    int named(Studio studio, String plan, ExpectedBy by) throws BadInput, NotDone;
+  }
+
+  /** Asks of whichever was given. */
+  int ask(Asked asked) throws BadInput, NotDone, LedgerUnavailable {
     ExpectedBy by = expected.expectedBy();
     if (stock != null && expected.isGiven()) {
       throw new BadInput("--count-expected: found it beside --stock, wanted a plan of the ledger, which knows what is on order");
     }
     if (stock != null) {
-      return print(out, page, CheckFiles.check(Path.of(plan), stock));
+      return asked.files(Path.of(plan), stock);
     }
     if (plan.endsWith(".json") && Files.exists(Path.of(plan))) {
       throw new BadInput(plan + ": found a plan file without a stock, wanted --stock STOCK.csv, or a plan of the ledger by its name");
     }
-    return ledger.inExisting(studio -> print(out, page, new CheckPlan(studio).named(plan, by)));
+    return ledger.inExisting(studio -> asked.named(studio, plan, by));
+  }
+
+  boolean json() {
+    return ledger.json();
+  }
+
+  /** Prints a page on the answer, and says to the shell whether a yarn is short. */
+  int print(PrintWriter out, Page page) throws BadInput, NotDone, LedgerUnavailable {
+    return ask(new Asked() {
+      @Override
+      public int files(Path planFile, Path stockFile) throws BadInput {
+        return print(out, page, CheckFiles.check(planFile, stockFile));
+      }
+
+      @Override
+      public int named(Studio studio, String name, ExpectedBy by) throws BadInput {
+        return print(out, page, new CheckPlan(studio).named(name, by));
+      }
+    });
   }
 
   private int print(PrintWriter out, Page page, Answer answer) throws BadInput {

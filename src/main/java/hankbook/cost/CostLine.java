@@ -39,12 +39,15 @@ public record CostLine(String key, String name, String basis, Optional<Length> l
     return new CostLine(key, name, "", Optional.of(length), amount, List.of());
   }
 
-  /** All of these together, and their yarn where they are all of yarn. */
-  static CostLine sumOf(String key, String name, CurrencyUnit currency, List<CostLine> parts) {
-    boolean allYarn = !parts.isEmpty() && parts.stream().allMatch(part -> part.length().isPresent());
-    Optional<Length> length =
-        allYarn ? Optional.of(parts.stream().map(part -> part.length().orElseThrow()).reduce(Length.ZERO, Length::plus)) : Optional.empty();
-    return new CostLine(key, name, "", length, sum(currency, parts), parts);
+  /** All of these together. */
+  static CostLine ofAll(String key, String name, CurrencyUnit currency, List<CostLine> parts) {
+    return new CostLine(key, name, "", Optional.empty(), sum(currency, parts), parts);
+  }
+
+  /** All of these together, each of yarn. */
+  static CostLine ofAllYarn(String key, String name, CurrencyUnit currency, List<CostLine> parts) {
+    Length length = parts.stream().flatMap(part -> part.length().stream()).reduce(Length.ZERO, Length::plus);
+    return new CostLine(key, name, "", Optional.of(length), sum(currency, parts), parts);
   }
 
   private static Money sum(CurrencyUnit currency, List<CostLine> parts) {

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.Length;
+import hankbook.measure.MoneyText;
 import hankbook.plan.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,12 @@ public record PieceCost(String name, int count, Money all) {
   /** How many of them cost one smallest coin more. */
   public int dearer() {
     return Math.toIntExact(all.getAmountMinorLong() % count);
+  }
+
+  /** As it is said: {@code 12.38 EUR}, or {@code 12.38 EUR, 2 of them 12.39 EUR}. */
+  public String words() {
+    Money more = Money.ofMinor(all.getCurrencyUnit(), each().getAmountMinorLong() + 1);
+    return MoneyText.print(each()) + (dearer() == 0 ? "" : ", " + dearer() + " of them " + MoneyText.print(more));
   }
 
   /** An amount shared over kinds of pieces by the area that is woven for them, hems with it; without kinds nothing. */

@@ -46,12 +46,12 @@ public record PlanCost(
     WorkCosts work = WorkCosts.of(check.plan(), check.yardage(), costing);
     List<CostLine> lines = new ArrayList<>(List.of(yarn.line()));
     work.line().ifPresent(lines::add);
-    overheads(CostLine.sumOf("direct", "Yarn and work", costing.currency(), lines).amount(), costing).ifPresent(lines::add);
+    overheads(CostLine.ofAll("direct", "Yarn and work", costing.currency(), lines).amount(), costing).ifPresent(lines::add);
     List<Uncounted> uncounted = new ArrayList<>(yarn.uncounted());
     uncounted.addAll(work.uncounted());
     costing.planOverhead().filter(fixed -> !fixed.getCurrencyUnit().equals(costing.currency())).ifPresent(
         fixed -> uncounted.add(new Uncounted("Overheads of each plan", "they are in " + fixed.getCurrencyUnit() + ", and this is reckoned in " + costing.currency())));
-    CostLine total = CostLine.sumOf("total", "Total", costing.currency(), lines);
+    CostLine total = CostLine.ofAll("total", "Total", costing.currency(), lines);
     return new PlanCost(
         check.plan(), total, work.labour(), PieceCost.shared(total.amount(), check.plan().pieces()), costing.purchases(), spent(costing), yarn.remnants(), uncounted);
   }
@@ -64,7 +64,7 @@ public record PlanCost(
     }
     costing.planOverhead().filter(fixed -> fixed.getCurrencyUnit().equals(costing.currency())).ifPresent(
         fixed -> lines.add(CostLine.of("perPlan", "For each plan", "", fixed)));
-    return lines.isEmpty() ? Optional.empty() : Optional.of(CostLine.sumOf("overheads", "Overheads", costing.currency(), lines));
+    return lines.isEmpty() ? Optional.empty() : Optional.of(CostLine.ofAll("overheads", "Overheads", costing.currency(), lines));
   }
 
   private static Money spent(Costing costing) {

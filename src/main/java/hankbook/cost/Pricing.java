@@ -12,6 +12,7 @@ public sealed interface Pricing {
   /** The price of which the cost leaves this part: cost / (1 − margin). Under 100 %. */
   record Margin(Percentage part) implements Pricing {
     public Margin {
+      plain(part);
       if (part.fraction().compareTo(BigFraction.ONE) >= 0) {
         throw new Unreadable(part.toString(), "a margin under 100 % of the price");
       }
@@ -30,6 +31,10 @@ public sealed interface Pricing {
 
   /** The cost and this part of it: cost × (1 + markup). */
   record Markup(Percentage part) implements Pricing {
+    public Markup {
+      plain(part);
+    }
+
     @Override
     public BigFraction factor() {
       return part.growth();
@@ -38,6 +43,12 @@ public sealed interface Pricing {
     @Override
     public String words() {
       return "a markup of " + part + " on the cost";
+    }
+  }
+
+  private static void plain(Percentage part) {
+    if (part.base() != Percentage.Base.UNSAID) {
+      throw new Unreadable(part.toString(), "a percentage such as 40 %");
     }
   }
 

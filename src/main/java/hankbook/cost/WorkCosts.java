@@ -56,7 +56,7 @@ record WorkCosts(List<Labour> labour, CurrencyUnit currency) {
       WorkKind kind = costed.get(i).kind();
       lines.add(CostLine.of(kind.key(), heading(kind), costed.get(i).basis(), amounts.get(i)));
     }
-    return Optional.of(CostLine.sumOf("work", "Work", currency, lines));
+    return Optional.of(CostLine.ofAll("work", "Work", currency, lines));
   }
 
   /** The work that has none. */

@@ -49,7 +49,7 @@ final class YarnCosts {
                 .add(CostLine.ofYarn(skein.code(), skein.code(), line.length(), line.cost()))),
         () -> uncounted.add(new Uncounted(skein.code() + ", " + metres(taken) + " of " + skein.yarn(), worth.whyUnknown())));
     if (left.isPositive()) {
-      remnants.add(new Remnant(skein.code(), skein.yarn(), left, cost.map(worth.all()::minus), isUseful(left)));
+      remnants.add(new Remnant(skein.code(), skein.yarn(), left, cost.map(amount -> worth.all().minus(amount)), isUseful(left)));
     }
   }
 
@@ -72,7 +72,7 @@ final class YarnCosts {
     Length used = Length.min(lack.length(), bought.length());
     List<CostLine> lines = new ArrayList<>();
     split(uses.of(yarn, lack.warp(), lack.weft()), bought.of(used)).forEach((use, part) -> lines.add(CostLine.ofYarn(use.key(), use.words(), part.length(), part.cost())));
-    toBuy.add(CostLine.sumOf(key(yarn), yarn.toString(), costing.currency(), lines));
+    toBuy.add(CostLine.ofAllYarn(key(yarn), yarn.toString(), costing.currency(), lines));
     Worth left = bought.without(used);
     if (left.length().isPositive()) {
       remnants.add(new Remnant("", yarn, left.length(), Optional.of(left.cost()), isUseful(left.length())));
@@ -99,13 +99,13 @@ final class YarnCosts {
     List<CostLine> lines = new ArrayList<>();
     given.forEach((use, yarns) -> {
       List<CostLine> parts = new ArrayList<>();
-      yarns.forEach((yarn, ofSkeins) -> parts.add(CostLine.sumOf(key(yarn), yarn.toString(), costing.currency(), ofSkeins)));
-      lines.add(CostLine.sumOf(use.key(), use.words(), costing.currency(), parts));
+      yarns.forEach((yarn, ofSkeins) -> parts.add(CostLine.ofAllYarn(key(yarn), yarn.toString(), costing.currency(), ofSkeins)));
+      lines.add(CostLine.ofAllYarn(use.key(), use.words(), costing.currency(), parts));
     });
     if (!toBuy.isEmpty()) {
-      lines.add(CostLine.sumOf("toBuy", "Still to buy", costing.currency(), toBuy));
+      lines.add(CostLine.ofAllYarn("toBuy", "Still to buy", costing.currency(), toBuy));
     }
-    return CostLine.sumOf("yarn", "Yarn", costing.currency(), lines);
+    return CostLine.ofAllYarn("yarn", "Yarn", costing.currency(), lines);
   }
 
   List<Remnant> remnants() {

@@ -15,6 +15,7 @@ enum Chord {
   LOOMS(KeyCode.DIGIT5, "Ctrl+5"),
   SETTINGS(KeyCode.DIGIT6, "Ctrl+6"),
   COSTS(KeyCode.DIGIT7, "Ctrl+7"),
+  AFTER(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T");

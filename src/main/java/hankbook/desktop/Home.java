@@ -25,6 +25,7 @@ public final class Home {
   private final AheadModel ahead;
   private final OnOrderModel onOrder;
   private final PurchasesModel purchases;
+  private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
@@ -51,6 +52,7 @@ public final class Home {
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
     purchases = new PurchasesModel(studio, work, status, this::costsMoved);
+    after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -59,13 +61,24 @@ public final class Home {
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen();
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), gearScreen(), costsScreen, settingsScreen()), status, name(studio.address()), studio.address().text());
+    List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
+    window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
   }
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
+  }
+
+  private Screen afterScreen() {
+    AfterView view = new AfterView(after);
+    return new Screen("After", "after-mark", Chord.AFTER, view, after::refresh, view::search);
+  }
+
+  private void clothFinished() {
+    yarnMoved();
+    plans.refresh();
   }
 
   private Screen gearScreen() {
@@ -150,7 +163,7 @@ public final class Home {
     if (halfTyped) {
       window.turnTo(costsScreen);
     }
-    plans.keep(kept -> then.accept(kept && named && !halfTyped));
+    plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
   /** What stands in the scene. */

@@ -48,7 +48,7 @@ final class FitNode {
     length.ifPresentOrElse(known -> node.put(key, known.metres()), () -> node.putNull(key));
   }
 
-  private static void purchase(ObjectNode node, Purchase purchase) {
+  static void purchase(ObjectNode node, Purchase purchase) {
     AnswerFile.yarn(node, purchase.yarn());
     purchase.putUps().ifPresentOrElse(putUps -> node.put("putUps", putUps), () -> node.putNull("putUps"));
     money(node, "each", purchase.each());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -35,8 +36,14 @@ public record Making(
 
   static Making of(Plan plan, Width width, WarpLength warp) {
     BigFraction sampled = plan.allowances().sampledCloth();
-    BigFraction cloth = warp.woven().subtract(sampled);
+    BigFraction cloth = saidByWefts(plan).orElseGet(() -> warp.woven().subtract(sampled));
     return new Making(plan, width.ends(), warp.total().exactTenths(), cloth, BigFraction.ONE, sampled, width.inReedTenths(), OptionalLong.empty());
+  }
+
+  /** The length that all wefts give to be woven, where they give the same. */
+  private static Optional<BigFraction> saidByWefts(Plan plan) {
+    List<Optional<Length>> lengths = plan.wefts().stream().map(Weft::length).distinct().toList();
+    return lengths.size() == 1 ? lengths.getFirst().map(Length::exactTenths) : Optional.empty();
   }
 
   /**

@@ -1,6 +1,5 @@
 package hankbook.reckon;
 
-import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,20 +7,19 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What a finished cloth can teach the next plan: an allowance, or how long a kind of work takes. By what its values differ most (loom, weave, fibre, the
  * most telling first) is common practice.
  */
 public enum Learnable {
-  WARP_TAKE_UP("warpTakeUp", "warp take-up", LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),
-  WEFT_TAKE_UP("weftTakeUp", "weft take-up", LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),
-  DRAW_IN("drawIn", "draw-in", LearntUnit.PART, Telling.WEAVE, Telling.FIBRE),
-  LENGTH_SHRINKAGE("lengthShrinkage", "shrinkage in length", LearntUnit.PART, Telling.FIBRE, Telling.WEAVE),
-  WIDTH_SHRINKAGE("widthShrinkage", "shrinkage in width", LearntUnit.PART, Telling.FIBRE, Telling.WEAVE),
+  WARP_TAKE_UP(Way.WARP_TAKE_UP, LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),
+  WEFT_TAKE_UP(Way.WEFT_TAKE_UP, LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),
+  DRAW_IN(Way.DRAW_IN, LearntUnit.PART, Telling.WEAVE, Telling.FIBRE),
+  LENGTH_SHRINKAGE(Way.LENGTH_SHRINKAGE, LearntUnit.PART, Telling.FIBRE, Telling.WEAVE),
+  WIDTH_SHRINKAGE(Way.WIDTH_SHRINKAGE, LearntUnit.PART, Telling.FIBRE, Telling.WEAVE),
   LOOM_WASTE("loomWaste", "loom waste", LearntUnit.LENGTH, Telling.LOOM),
-  WINDING("winding", "lost in winding", LearntUnit.PART, Telling.FIBRE),
+  WINDING(Way.WINDING, LearntUnit.PART, Telling.FIBRE),
   WINDING_TIME(WorkKind.WINDING, Telling.FIBRE),
   BEAMING_TIME(WorkKind.BEAMING, Telling.LOOM),
   THREADING_TIME(WorkKind.THREADING, Telling.LOOM),
@@ -32,44 +30,39 @@ public enum Learnable {
   private final String key;
   private final String words;
   private final LearntUnit unit;
+  private final Optional<Way> way;
   private final Optional<WorkKind> work;
   private final List<Telling> tellings;
 
-  Learnable(String key, String words, LearntUnit unit, Telling... tellings) {
+  Learnable(String key, String words, LearntUnit unit, Optional<Way> way, Optional<WorkKind> work, List<Telling> tellings) {
     this.key = key;
     this.words = words;
     this.unit = unit;
-    this.work = Optional.empty();
-    this.tellings = List.of(tellings);
+    this.way = way;
+    this.work = work;
+    this.tellings = tellings;
+  }
+
+  Learnable(Way way, LearntUnit unit, Telling... tellings) {
+    this(way.key(), way.words(), unit, Optional.of(way), Optional.empty(), List.of(tellings));
+  }
+
+  Learnable(String key, String words, LearntUnit unit, Telling... tellings) {
+    this(key, words, unit, Optional.empty(), Optional.empty(), List.of(tellings));
   }
 
   Learnable(WorkKind kind, Telling... tellings) {
-    this.key = kind.key() + "Time";
-    this.words = kind.key();
-    this.unit = switch (kind.per()) {
-      case END -> LearntUnit.END;
-      case PICK -> LearntUnit.PICK;
-      case PIECE -> LearntUnit.PIECE;
-    };
-    this.work = Optional.of(kind);
-    this.tellings = List.of(tellings);
+    this(kind.key() + "Time", kind.key(), LearntUnit.of(kind.per()), Optional.empty(), Optional.of(kind), List.of(tellings));
+  }
+
+  /** The allowance for one of the ways of cloth and loom. */
+  public static Learnable of(Way way) {
+    return Arrays.stream(values()).filter(which -> which.way.equals(Optional.of(way))).findFirst().orElseThrow();
   }
 
   /** The time of a kind of work. */
   public static Learnable time(WorkKind kind) {
     return Arrays.stream(values()).filter(which -> which.work.equals(Optional.of(kind))).findFirst().orElseThrow();
-  }
-
-  /**
-   * The one with a key.
-   *
-   * @throws Unreadable if there is none
-   */
-  public static Learnable named(String key) {
-    return Arrays.stream(values())
-        .filter(which -> which.key.equals(key))
-        .findFirst()
-        .orElseThrow(() -> new Unreadable(key, "one of " + Arrays.stream(values()).map(Learnable::key).collect(Collectors.joining(", "))));
   }
 
   /** Its name in files; an allowance's is that of the plan's. */

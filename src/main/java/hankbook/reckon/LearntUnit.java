@@ -1,6 +1,7 @@
 package hankbook.reckon;
 
 import hankbook.measure.Exact;
+import hankbook.plan.WorkKind;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -36,9 +37,13 @@ public enum LearntUnit {
     this.places = places;
   }
 
-  /** Whether it is a time. */
-  public boolean isTime() {
-    return this == END || this == PICK || this == PIECE;
+  /** Of a time by what it is counted by. */
+  static LearntUnit of(WorkKind.Per per) {
+    return switch (per) {
+      case END -> END;
+      case PICK -> PICK;
+      case PIECE -> PIECE;
+    };
   }
 
   /** The number alone, as it is told. */
@@ -73,7 +78,7 @@ public enum LearntUnit {
   }
 
   /** A value as it is told, exactly. */
-  BigFraction told(BigFraction value) {
+  public BigFraction told(BigFraction value) {
     return Exact.of(Exact.decimal(value.divide(told), places, RoundingMode.HALF_UP)).multiply(told);
   }
 }

@@ -71,7 +71,7 @@ public record Manner(Optional<String> loom, Optional<Weave> weave, Set<FibreFami
   }
 
   /** Both together; what this one says wins. */
-  Manner and(Manner other) {
+  public Manner and(Manner other) {
     return new Manner(loom.or(() -> other.loom), weave.or(() -> other.weave), fibre.isEmpty() ? other.fibre : fibre);
   }
 

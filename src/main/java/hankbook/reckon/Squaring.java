@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Squares the book of a plan whose cloth was cut off: says of all that was drawn for it where it went, so that its loom comes out empty and nothing stays
@@ -83,6 +84,7 @@ public record Squaring(
   /** Says of what was used how much is in the samples and how much in the thrums, skein by skein as each gave. */
   private List<SkeinUse> split(List<SkeinUse> uses) {
     Map<YarnColour, List<SkeinUse>> byYarn = uses.stream().collect(Collectors.groupingBy(use -> use.skein().yarn(), TreeMap::new, Collectors.toList()));
+    refuseWhatWasNotUsed(byYarn);
     BundleLengths lengths = new BundleLengths(plan, grists(byYarn), warpUsed(byYarn));
     Map<YarnColour, Length> sampled = lengths.of(samples);
     Map<YarnColour, Length> wasted = lengths.of(thrums);
@@ -92,6 +94,16 @@ public record Squaring(
       split(ofYarn, sampled.getOrDefault(yarn, Length.ZERO), wasted.getOrDefault(yarn, Length.ZERO)).forEach(use -> told.put(use.skein().code(), use));
     });
     return uses.stream().map(use -> told.getOrDefault(use.skein().code(), use)).toList();
+  }
+
+  private void refuseWhatWasNotUsed(Map<YarnColour, List<SkeinUse>> byYarn) {
+    Stream.concat(samples.stream(), thrums.stream())
+        .flatMap(bundle -> bundle.yarn().stream())
+        .filter(yarn -> used(byYarn.getOrDefault(yarn, List.of())).isZero())
+        .findFirst()
+        .ifPresent(yarn -> {
+          throw new Refusing(new Unsquared.NotUsed(yarn));
+        });
   }
 
   /** The samples first; the thrums of what is left, so that no skein gives more than it gave. */

@@ -66,6 +66,14 @@ public sealed interface Unsquared extends SquaringOutcome {
     }
   }
 
+  /** A bundle of a yarn of which nothing was used. */
+  record NotUsed(YarnColour yarn) implements Unsquared {
+    @Override
+    public String message() {
+      return "Nothing of " + yarn + " was used, so none of it can be in the thrums or the samples.";
+    }
+  }
+
   /** A bundle that was weighed, of a yarn whose grist is not known. */
   record NoGrist(YarnColour yarn) implements Unsquared {
     @Override

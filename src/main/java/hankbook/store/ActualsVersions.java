@@ -57,6 +57,11 @@ public final class ActualsVersions {
     return versions(ACTUALS_VERSION.ACT.eq(act)).findFirst();
   }
 
+  /** How many versions there are in all. */
+  public int count() {
+    return sql.fetchCount(ACTUALS_VERSION);
+  }
+
   /** The number that the next version of a plan gets. */
   public int next(String plan) {
     return sql.fetchCount(ACTUALS_VERSION, ACTUALS_VERSION.PLAN.eq(plan)) + 1;

@@ -43,6 +43,11 @@ public final class SkeinRows {
     return written(skein.code()).filter(there -> versions.of(there).contains(skein)).isPresent();
   }
 
+  /** How often anything was said of skeins after they were written down. */
+  public int descriptions() {
+    return versions.count();
+  }
+
   /** Whether anything was said of it after it was written down. */
   public boolean wasDescribed(String code) {
     return written(code).filter(there -> versions.of(there).size() > 1).isPresent();

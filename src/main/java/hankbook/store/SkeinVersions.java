@@ -42,6 +42,11 @@ final class SkeinVersions {
     return newest;
   }
 
+  /** How many versions there are in all. */
+  int count() {
+    return sql.fetchCount(SKEIN_VERSION);
+  }
+
   /** Keeps the next version of a skein. */
   void keep(Skein skein, String author, Instant now) {
     SkeinVersionRecord row = sql.newRecord(SKEIN_VERSION);

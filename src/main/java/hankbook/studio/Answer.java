@@ -10,6 +10,7 @@ import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.reckon.Findings;
+import hankbook.reckon.Manner;
 import hankbook.reckon.Offer;
 import hankbook.yarn.Skein;
 import java.time.LocalDate;
@@ -67,12 +68,18 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Ge
     return threads == check.plan().threads() ? check : means().check(check.plan().wound(threads));
   }
 
-  /** What finished plans propose for this one; nothing of it is in it by itself. */
-  public List<Offer> offers() {
-    return learnt.equals(Findings.NONE) ? List.of() : learnt.offers(means().manner(check.plan()));
+  /** How the plan's cloth is to be made, as far as plan and stock say. */
+  public Manner manner() {
+    return means().manner(check.plan());
   }
 
-  private Means means() {
+  /** What finished plans propose for this one; nothing of it is in it by itself. */
+  public List<Offer> offers() {
+    return learnt.equals(Findings.NONE) ? List.of() : learnt.offers(manner());
+  }
+
+  /** What it was held against. */
+  Means means() {
     return new Means(stock, judgement, gear, counted, learnt);
   }
 

@@ -20,7 +20,7 @@ public final class CheckPlan {
    * @throws BadInput where it does not add up
    */
   public Answer of(Plan plan) throws BadInput {
-    return Answer.of(plan.name(), plan, studio.read(session -> Means.of(session, plan.name())));
+    return Answer.of(plan.name(), plan, studio.read(session -> Means.of(studio, session, plan.name())));
   }
 
   /**
@@ -39,12 +39,12 @@ public final class CheckPlan {
    */
   public Answer named(String name, ExpectedBy by) throws BadInput {
     record Found(Optional<String> text, Means means) {}
-    Found found = studio.read(session -> new Found(Plans.text(session, name), Means.of(session, name, by)));
+    Found found = studio.read(session -> new Found(Plans.text(session, name), Means.of(studio, session, name, by)));
     return Answer.of(name, plan(name, found.text()), found.means());
   }
 
-  static Answer named(String name, Session session) throws BadInput {
-    return Answer.of(name, plan(name, Plans.text(session, name)), Means.of(session, name));
+  static Answer named(Studio studio, String name, Session session) throws BadInput {
+    return Answer.of(name, plan(name, Plans.text(session, name)), Means.of(studio, session, name));
   }
 
   /** What is said where the ledger has no plan of a name. */

@@ -38,7 +38,7 @@ public final class Draw {
     });
   }
 
-  private static void refuseIfItLacks(Session session, String name) throws NotDone {
+  private void refuseIfItLacks(Session session, String name) throws NotDone {
     Length lacks = lacks(session, name);
     if (lacks.isPositive()) {
       throw NotDone.because(
@@ -46,9 +46,9 @@ public final class Draw {
     }
   }
 
-  private static Length lacks(Session session, String name) throws NotDone {
+  private Length lacks(Session session, String name) throws NotDone {
     try {
-      Reservation wanted = Reservation.of(CheckPlan.named(name, session).check(), Shelf.everySkein(session));
+      Reservation wanted = Reservation.of(CheckPlan.named(studio, name, session).check(), Shelf.everySkein(session));
       return wanted.lacking().stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
     } catch (BadInput unfinished) {
       throw NotDone.because(name + " cannot be reckoned as it is now; mend it and reserve again before it is wound. Nothing was drawn.");

@@ -65,7 +65,7 @@ public final class FinishedPlans {
   }
 
   /** Empty where it cannot be read or does not add up. */
-  private static Optional<Plan> plan(String name, PlanVersion version) {
+  static Optional<Plan> plan(String name, PlanVersion version) {
     try {
       Plan plan = PlanFile.read(name, version.body());
       return Yardage.of(plan).needs().isEmpty() ? Optional.empty() : Optional.of(plan);

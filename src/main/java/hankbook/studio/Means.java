@@ -35,15 +35,15 @@ record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSke
   }
 
   /** What a ledger has for a plan. */
-  static Means of(Session session, String plan) {
-    return of(session, plan, ExpectedBy.NOTHING);
+  static Means of(Studio studio, Session session, String plan) {
+    return of(studio, session, plan, ExpectedBy.NOTHING);
   }
 
   /** What a ledger has for a plan once some of the yarn on order has come. */
-  static Means of(Session session, String plan, ExpectedBy by) {
+  static Means of(Studio studio, Session session, String plan, ExpectedBy by) {
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
     List<Skein> stock = Shelf.freeFor(plan, ExpectedYarn.everySkein(session, counted));
-    return new Means(stock, Settings.judgement(session), OwnGear.of(session), counted, Learnt.findings(session));
+    return new Means(stock, Settings.judgement(session), OwnGear.of(session), counted, studio.learnt().findings(session));
   }
 
   /** Without a ledger: nothing is set or learnt, and nothing known of looms and reeds. */

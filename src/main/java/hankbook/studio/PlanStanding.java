@@ -17,6 +17,9 @@ import java.util.Optional;
  */
 public record PlanStanding(
     String name, Optional<Verdict> verdict, String unfinished, Length reserved, Length onLoom, boolean isBeingFinished, boolean isFinished) {
+  /** What is said of a plan that is finished. */
+  public static final String SQUARED = "squared";
+
   /** What has become of it so far. */
   public String life() {
     if (onLoom.isPositive()) {
@@ -24,6 +27,6 @@ public record PlanStanding(
     } else if (reserved.isPositive()) {
       return "reserved";
     }
-    return isFinished ? "squared" : "planned";
+    return isFinished ? SQUARED : "planned";
   }
 }

@@ -31,7 +31,7 @@ public final class PlanStandings {
       List<ShelfSkein> skeins = Shelf.everySkein(session);
       Judgement judgement = Settings.judgement(session);
       Gear gear = OwnGear.of(session);
-      Findings learnt = Learnt.findings(session);
+      Findings learnt = studio.learnt().findings(session);
       Set<String> drafted = Set.copyOf(session.actuals().drafted());
       Set<String> finished = session.actuals().standing().keySet();
       return Plans.texts(session).entrySet().stream()

@@ -79,7 +79,7 @@ public final class QueuePlans {
     return new Compared(run(found, found.turns()), run(found, after));
   }
 
-  private static Found found(Session session, ExpectedBy by) {
+  private Found found(Session session, ExpectedBy by) {
     Set<String> woven = woven(session.balances().all());
     woven.addAll(session.actuals().standing().keySet());
     Set<String> gaveBack = session.loomVisits().putBack();
@@ -88,7 +88,7 @@ public final class QueuePlans {
     texts.forEach((name, text) -> plans.put(name, new TakingTurns.Waiting(name, text, woven.contains(name), gaveBack.contains(name))));
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
     List<String> turns = PlanTurns.of(texts.keySet(), session.turns().newest());
-    return new Found(turns, plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), Learnt.findings(session), counted);
+    return new Found(turns, plans, ExpectedYarn.everySkein(session, counted), Settings.judgement(session), studio.learnt().findings(session), counted);
   }
 
   private static Set<String> woven(Balances balances) {

@@ -52,7 +52,7 @@ public final class Reserve {
     if (session.entries().entry(id).isPresent()) {
       return List.of();
     }
-    PlanCheck check = CheckPlan.named(name, session).check();
+    PlanCheck check = CheckPlan.named(studio, name, session).check();
     if (check.isShort() && !evenIfShort) {
       throw NotDone.shortOfYarn(shortage("Nothing was reserved for ", check));
     }

@@ -27,6 +27,7 @@ public final class Studio implements AutoCloseable {
   private final Store store;
   private final String author;
   private final Clock clock;
+  private final LearntSoFar learnt = new LearntSoFar();
 
   private Studio(Store store, String author, Clock clock) {
     this.store = store;
@@ -116,6 +117,11 @@ public final class Studio implements AutoCloseable {
       X reason = (X) Objects.requireNonNull(why.get());
       throw reason;
     }
+  }
+
+  /** What its finished plans taught. */
+  LearntSoFar learnt() {
+    return learnt;
   }
 
   Instant now() {

@@ -1,0 +1,66 @@
+package hankbook.studio;
+
+import hankbook.cost.CostBook;
+import hankbook.cost.PlanSpent;
+import hankbook.cost.Worth;
+import hankbook.ledger.Place;
+import hankbook.measure.Length;
+import hankbook.store.RecordedEntry;
+import hankbook.store.Session;
+import hankbook.yarn.Skein;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/**
+ * What is known of costs before anything is costed.
+ *
+ * @param currency in which it is reckoned; empty where none is set and nothing was paid yet
+ * @param worths what is there of each skein for a plan and what was paid for it, in the order it is taken
+ * @param spent on the plan so far
+ */
+record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worths, Optional<PlanSpent> spent) {
+  /** What a ledger knows: what is on the plan's loom comes first, then what is set aside for it, then the shelf and what is on order. */
+  static CostMeans of(Session session, String plan) {
+    List<Skein> skeins = session.skeins().all();
+    Optional<CurrencyUnit> currency = HomeCurrency.decided(session);
+    if (currency.isEmpty()) {
+      return new CostMeans(currency, Map.of(), Optional.empty());
+    }
+    Map<String, Money> paid = new HashMap<>();
+    skeins.forEach(skein -> skein.cost().filter(cost -> cost.getCurrencyUnit().equals(currency.get())).ifPresent(cost -> paid.put(skein.code(), cost)));
+    CostBook book = CostBook.of(currency.get(), session.entries().all().stream().map(RecordedEntry::entry).toList(), paid);
+    Map<String, List<Worth>> worths = new HashMap<>();
+    paid.keySet().forEach(code -> held(book, code, plan).ifPresent(held -> worths.put(code, held)));
+    skeins.forEach(skein -> skein.cost().filter(cost -> !cost.getCurrencyUnit().equals(currency.get())).ifPresent(
+        cost -> worths.put(skein.code(), List.of(new Worth(Length.ZERO, cost)))));
+    return new CostMeans(currency, worths, Optional.of(PlanSpent.of(book, plan)).filter(spent -> !spent.isNothing()));
+  }
+
+  private static Optional<List<Worth>> held(CostBook book, String code, String plan) {
+    List<Worth> held = new ArrayList<>();
+    for (Place place : List.of(new Place.Loom(plan), new Place.Reserved(plan), new Place.Shelf(), new Place.Ordered())) {
+      book.worth(code, place::equals).filter(worth -> worth.length().isPositive()).ifPresent(held::add);
+    }
+    return Optional.of(held).filter(found -> !found.isEmpty());
+  }
+
+  /** What a stock file says: what was paid for all that is there of a skein. */
+  static CostMeans of(List<Skein> stock) {
+    Map<String, List<Worth>> worths = new HashMap<>();
+    stock.forEach(skein -> skein.cost().ifPresent(cost -> worths.put(skein.code(), List.of(new Worth(skein.holds(), cost)))));
+    return new CostMeans(mostPaid(stock), worths, Optional.empty());
+  }
+
+  private static Optional<CurrencyUnit> mostPaid(List<Skein> skeins) {
+    Map<CurrencyUnit, Long> counts = skeins.stream().flatMap(skein -> skein.cost().stream()).collect(Collectors.groupingBy(Money::getCurrencyUnit, Collectors.counting()));
+    return counts.keySet().stream().min(Comparator.comparing((Function<CurrencyUnit, Long>) counts::get).reversed().thenComparing(CurrencyUnit::getCode));
+  }
+}
