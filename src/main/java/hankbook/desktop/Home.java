@@ -60,7 +60,7 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    costsScreen = costsScreen();
+    costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
   }
@@ -92,8 +92,8 @@ public final class Home {
     return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
   }
 
-  private Screen costsScreen() {
-    CostsView view = new CostsView(List.of(new PurchasesPage(purchases)));
+  private Screen costsScreen(Work reckoning) {
+    CostsView view = new CostsView(purchases, new ValueModel(studio, reckoning, status));
     return new Screen("Costs", "costs-mark", Chord.COSTS, view, view::refresh, view::search);
   }
 
