@@ -7,6 +7,7 @@ import hankbook.allot.Cover;
 import hankbook.exchange.ActualsFile;
 import hankbook.gear.Weave;
 import hankbook.reckon.Finding;
+import hankbook.reckon.Findings;
 import hankbook.reckon.Lesson;
 import hankbook.reckon.Manner;
 import hankbook.reckon.Offer;
@@ -121,7 +122,9 @@ class LearntTest {
   @Test
   void aProgramThatOpensTheLedgerAnewHasLearntTheSame() throws Exception {
     finishThree();
-    assertThat(studio.read(session -> new LearntSoFar().findings(session))).isEqualTo(new Learnt(studio).all());
+    Findings anew = studio.read(session -> new LearntSoFar().findings(session));
+    assertThat(anew).isEqualTo(new Learnt(studio).all());
+    assertThat(anew.lessons()).isNotEmpty();
   }
 
   private Cover cover() throws Exception {
