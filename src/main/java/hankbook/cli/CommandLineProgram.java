@@ -24,6 +24,7 @@ import picocli.CommandLine.ParameterException;
       CostCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
+      PurchaseCommand.class,
       ExpectCommand.class,
       ShelfCommand.class,
       PlanCommand.class,

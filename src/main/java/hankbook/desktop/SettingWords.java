@@ -33,6 +33,7 @@ final class SettingWords {
       case PLAN_OVERHEAD -> "Overheads of each plan";
       case UNEXPLAINED -> "What may stay unexplained";
       case CURRENCY -> "Currency of the house";
+      case VALUE_METHOD -> "Valuing the stock";
     };
   }
 
@@ -55,6 +56,7 @@ final class SettingWords {
       case PLAN_OVERHEAD -> "A fixed sum that is added to every plan, beside the percentage.";
       case UNEXPLAINED -> "After the cloth: how much of what was used of a yarn may stay unexplained before a reason is asked for.";
       case CURRENCY -> "What yarn and work cost is said in this currency. Yarn that was paid in another is entered as a purchase, with its rate.";
+      case VALUE_METHOD -> "By identified cost each skein is worth what was paid for it; fifo takes the newest metres of a yarn and colour, average one price for all of them.";
     };
   }
 }

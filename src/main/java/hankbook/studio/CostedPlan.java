@@ -11,13 +11,18 @@ import hankbook.cost.PlanCost;
 import hankbook.cost.PlanSpent;
 import hankbook.cost.Price;
 import hankbook.cost.Rates;
+import hankbook.cost.UnitTime;
 import hankbook.cost.Worth;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Exact;
 import hankbook.plan.Plan;
+import hankbook.plan.WorkKind;
+import hankbook.reckon.Offer;
 import hankbook.yarn.Skein;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +33,8 @@ import org.joda.money.Money;
 
 /** A plan held against the skeins that are free for it, and what it costs. */
 public final class CostedPlan {
+  private static final long MILLISECONDS = 1_000;
+
   private final String source;
   private final Answer answer;
   private final CostMeans means;
@@ -59,8 +66,18 @@ public final class CostedPlan {
     Judgement judgement = answer.judgement();
     List<Purchase> purchases = Purchase.of(answer.check(), answer.stock(), judgement, wish.prices());
     return new Costing(
-        currency, worths(), purchases, wish.over(Rates.of(judgement, means.learnt())), wish.overhead().orElseGet(() -> judgement.percentage(Setting.OVERHEAD)),
+        currency, worths(), purchases, wish.over(Rates.of(judgement, learnt())), wish.overhead().orElseGet(() -> judgement.percentage(Setting.OVERHEAD)),
         wish.planOverhead().or(() -> judgement.money(Setting.PLAN_OVERHEAD)), judgement.usefulRemnant());
+  }
+
+  /** How long work took in earlier plans, where they tell it. */
+  private Map<WorkKind, UnitTime> learnt() {
+    Map<WorkKind, UnitTime> times = new EnumMap<>(WorkKind.class);
+    for (Offer offer : answer.offers()) {
+      Duration each = Duration.ofMillis(Exact.whole(offer.value().multiply(MILLISECONDS), RoundingMode.HALF_UP));
+      offer.which().work().ifPresent(kind -> times.put(kind, new UnitTime(each, offer.reason())));
+    }
+    return times;
   }
 
   /** A skein whose cost is not known counts at the price that was named for its yarn, where the length of a put-up was named too. */
@@ -118,7 +135,7 @@ public final class CostedPlan {
    * @throws BadInput where the other plan does not add up
    */
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
-    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), new Means(answer.stock(), answer.judgement(), answer.gear(), answer.counted(), answer.learnt()));
+    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), answer.means());
     return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
   }
 
