@@ -43,6 +43,7 @@ import picocli.CommandLine.ParameterException;
       ReverseCommand.class,
       UsedCommand.class,
       AuditCommand.class,
+      ValueCommand.class,
       LoomCommand.class,
       ReedCommand.class,
       SettCommand.class,

@@ -13,12 +13,13 @@ import javafx.scene.layout.StackPane;
 
 /** What yarn cost: the purchases, and the value of what there is of it, one page at a time. */
 public final class CostsView extends BorderPane {
+  private final PurchasesPage purchases;
   private final List<CostsPage> pages;
   private final ToggleGroup chosen = new ToggleGroup();
 
-  /** @param pages at least one; the first is shown at first */
-  CostsView(List<CostsPage> pages) {
-    this.pages = List.copyOf(pages);
+  public CostsView(PurchasesModel purchases, ValueModel value) {
+    this.purchases = new PurchasesPage(purchases);
+    pages = List.of(this.purchases, new ValuePage(value, this::enter));
     getStyleClass().add("screen");
     StackPane shown = new StackPane();
     shown.getChildren().addAll(pages);
@@ -35,6 +36,12 @@ public final class CostsView extends BorderPane {
   /** Puts the keyboard where the things of the page are looked for. */
   public void search() {
     page().search();
+  }
+
+  private void enter() {
+    chosen.selectToggle(chosen.getToggles().getFirst());
+    purchases.refresh();
+    purchases.enter();
   }
 
   private CostsPage page() {

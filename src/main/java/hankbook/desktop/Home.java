@@ -24,8 +24,8 @@ public final class Home {
   private final JournalModel journal;
   private final AheadModel ahead;
   private final OnOrderModel onOrder;
-  private final AfterModel after;
   private final PurchasesModel purchases;
+  private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
@@ -51,8 +51,8 @@ public final class Home {
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
-    after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     purchases = new PurchasesModel(studio, work, status, this::costsMoved);
+    after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -60,9 +60,9 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    costsScreen = costsScreen();
-    window = new MainWindow(
-        List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
+    costsScreen = costsScreen(reckoning);
+    List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
+    window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
   }
 
   private Screen aheadScreen() {
@@ -92,8 +92,8 @@ public final class Home {
     return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
   }
 
-  private Screen costsScreen() {
-    CostsView view = new CostsView(List.of(new PurchasesPage(purchases)));
+  private Screen costsScreen(Work reckoning) {
+    CostsView view = new CostsView(purchases, new ValueModel(studio, reckoning, status));
     return new Screen("Costs", "costs-mark", Chord.COSTS, view, view::refresh, view::search);
   }
 

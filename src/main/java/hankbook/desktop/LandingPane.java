@@ -25,14 +25,20 @@ final class LandingPane extends VBox {
     notes.getStyleClass().add("landing-notes");
     sum.setId(id);
     getChildren().addAll(table, sum, notes);
-    setManaged(false);
-    setVisible(false);
+    show(Optional.empty());
+  }
+
+  /** The sum, to be put where it is always seen. */
+  Label sum() {
+    return sum;
   }
 
   /** Shows a purchase, or nothing. */
   void show(Optional<Purchased> purchased) {
-    setManaged(purchased.isPresent());
-    setVisible(purchased.isPresent());
+    List.of(this, sum).forEach(part -> {
+      part.setManaged(purchased.isPresent());
+      part.setVisible(purchased.isPresent());
+    });
     purchased.ifPresent(this::show);
   }
 

@@ -43,7 +43,7 @@ final class PurchaseFormPage extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(scroll, foot());
+    getChildren().addAll(scroll, foot(landing.sum()));
     ListChangeListener<PurchaseLineForm> changed = _ -> showLines();
     fields.lines().addListener(changed);
     showLines();
@@ -129,10 +129,10 @@ final class PurchaseFormPage extends VBox {
     return reason;
   }
 
-  private Node foot() {
+  private Node foot(Label sum) {
     ActButton enter = new ActButton("", form::enter, form.act().possibleProperty(), form.act().whyNotProperty()).named(id + "-enter").main().belowReason();
     enter.words(form.correctedProperty().map(one -> one.isPresent() ? "Correct the purchase" : "Enter the purchase"));
-    VBox foot = new VBox(enter);
+    VBox foot = new VBox(sum, enter);
     foot.getStyleClass().add("side-foot");
     return foot;
   }

@@ -17,7 +17,7 @@ final class PurchaseLineCard extends VBox {
   private final PurchaseFields fields;
   private final PurchaseLineForm line;
   private final FlowPane skeins = new FlowPane();
-  private final ToggleButton choose = new ToggleButton("Choose skeins");
+  private final ToggleButton choose = new ToggleButton();
   private final Button remove = new Button("Remove the line");
   private final SkeinPickerPane picker;
   private final FieldBox words;
@@ -77,6 +77,7 @@ final class PurchaseLineCard extends VBox {
     choose.getStyleClass().add("small");
     choose.setOnAction(_ -> pick(choose.isSelected()));
     isPicking().subscribe(choose::setSelected);
+    choose.textProperty().bind(choose.selectedProperty().map(open -> open ? "Done" : "Choose skeins"));
     remove.getStyleClass().addAll("flat", "small");
     remove.setOnAction(_ -> fields.remove(line));
     Labels.showOnly(remove, Bindings.size(fields.lines()).greaterThan(1));

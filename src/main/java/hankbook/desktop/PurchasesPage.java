@@ -55,7 +55,8 @@ final class PurchasesPage extends CostsPage {
     table.requestFocus();
   }
 
-  private void enter() {
+  /** Opens the form for another purchase. */
+  void enter() {
     model.choose(Optional.empty());
     another.begin();
   }

@@ -5,8 +5,10 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.GristSample;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -41,6 +43,11 @@ final class Wording {
   static String amount(Money money) {
     int coins = money.getCurrencyUnit().getDecimalPlaces();
     return format("#,##0" + (coins == 0 ? "" : "." + "0".repeat(coins))).format(money.getAmount());
+  }
+
+  /** A mass to the gram. */
+  static String grams(Mass mass) {
+    return format("#,##0").format(BigDecimal.valueOf(mass.milligrams(), 3)) + " g";
   }
 
   /** How surely metres are known. */
