@@ -24,10 +24,13 @@ public final class Home {
   private final JournalModel journal;
   private final AheadModel ahead;
   private final OnOrderModel onOrder;
+  private final PurchasesModel purchases;
+  private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
   private final Screen plansScreen;
+  private final Screen costsScreen;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
@@ -48,6 +51,8 @@ public final class Home {
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
+    purchases = new PurchasesModel(studio, work, status, this::costsMoved);
+    after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -55,13 +60,25 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
+    costsScreen = costsScreen(reckoning);
+    List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
+    window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
   }
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
+  }
+
+  private Screen afterScreen() {
+    AfterView view = new AfterView(after);
+    return new Screen("After", "after-mark", Chord.AFTER, view, after::refresh, view::search);
+  }
+
+  private void clothFinished() {
+    yarnMoved();
+    plans.refresh();
   }
 
   private Screen gearScreen() {
@@ -73,6 +90,11 @@ public final class Home {
       reeds.refresh();
     };
     return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
+  }
+
+  private Screen costsScreen(Work reckoning) {
+    CostsView view = new CostsView(purchases, new ValueModel(studio, reckoning, status));
+    return new Screen("Costs", "costs-mark", Chord.COSTS, view, view::refresh, view::search);
   }
 
   private Screen settingsScreen() {
@@ -90,6 +112,11 @@ public final class Home {
   void open(String name) {
     window.turnTo(plansScreen);
     plans.open(name);
+  }
+
+  private void costsMoved() {
+    shelf.refresh();
+    plans.refresh();
   }
 
   private void orderMoved() {
@@ -132,7 +159,11 @@ public final class Home {
   /** Puts into the ledger what was typed and not kept yet, then tells whether all of it is there; for when the window closes. */
   public void keep(Consumer<Boolean> then) {
     boolean named = plansView.commit();
-    plans.keep(kept -> then.accept(kept && named));
+    boolean halfTyped = purchases.halfTyped().get();
+    if (halfTyped) {
+      window.turnTo(costsScreen);
+    }
+    plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
   /** What stands in the scene. */

@@ -18,7 +18,7 @@ public record SkeinUse(DrawnSkein skein, Length drawnMore, Length returned, Leng
    *
    * @param found all that is still wound on it
    */
-  static SkeinUse of(DrawnSkein skein, Length found) {
+  public static SkeinUse of(DrawnSkein skein, Length found) {
     Length back = found.minus(skein.neverLeft());
     Length returned = Length.max(Length.ZERO, Length.min(back, skein.onLoom()));
     Length more = Length.max(back.negated(), Length.ZERO);

@@ -1,0 +1,65 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
+import hankbook.plan.Allowances;
+import hankbook.plan.Plan;
+import hankbook.reckon.SkeinUse;
+import hankbook.reckon.Way;
+import hankbook.studio.Finishing;
+import hankbook.studio.UsedAgainstPlan;
+import java.util.function.Function;
+
+/** What is said of finished cloths. */
+final class AfterWords {
+  private AfterWords() {}
+
+  /** What squaring the book came to. */
+  static String squared(Finishing finishing) {
+    return "Squared the book of " + finishing.plan() + ": " + Wording.metres(sum(finishing, SkeinUse::used)) + " used, "
+        + Wording.metres(sum(finishing, SkeinUse::returned)) + " back on the shelf; its loom is empty.";
+  }
+
+  private static Length sum(Finishing finishing, Function<SkeinUse, Length> part) {
+    return finishing.squared().skeins().stream().map(part).reduce(Length.ZERO, Length::plus);
+  }
+
+  /** What of a yarn cannot be explained, and whether that is much. */
+  static String unexplained(UsedAgainstPlan yarn) {
+    Length amount = Length.max(yarn.unexplained(), yarn.unexplained().negated());
+    if (amount.isZero()) {
+      return "All of it is explained.";
+    }
+    String what = Wording.metres(amount) + (yarn.unexplained().isNegative() ? " less" : " more") + " than can be explained";
+    return yarn.wantsReason() ? what + "; up to " + Wording.metres(yarn.mayStay()) + " may stay so without a reason." : what + ", which may stay so.";
+  }
+
+  /** More or less of something, with its sign; a zero without. */
+  static String signed(Length length) {
+    String metres = Wording.metres(length.isNegative() ? length.negated() : length);
+    return length.isZero() ? metres : (length.isNegative() ? "−" : "+") + metres;
+  }
+
+  /** Centimetres or metres, whichever reads better. */
+  static String fine(Length length) {
+    return length.compareTo(Length.metres(1)) < 0 ? length.print(LengthUnit.CENTIMETRE, 1) : length.print(LengthUnit.METRE, 2);
+  }
+
+  /** What a plan took one of the ways for. */
+  static String planned(Plan plan, Way way) {
+    Allowances allowances = plan.allowances();
+    return Way.percent(switch (way) {
+      case WARP_TAKE_UP -> allowances.warpTakeUp().yarnPerCloth().subtract(1);
+      case WEFT_TAKE_UP -> allowances.weftTakeUp().yarnPerCloth().subtract(1);
+      case DRAW_IN -> allowances.drawIn().fraction();
+      case LENGTH_SHRINKAGE -> allowances.lengthShrinkage().fraction();
+      case WIDTH_SHRINKAGE -> allowances.widthShrinkage().fraction();
+      case WINDING -> allowances.winding().fraction();
+    });
+  }
+
+  /** With a great letter at its beginning. */
+  static String begin(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

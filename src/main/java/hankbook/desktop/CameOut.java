@@ -1,0 +1,72 @@
+package hankbook.desktop;
+
+import hankbook.measure.LengthUnit;
+import hankbook.plan.Plan;
+import hankbook.plan.WorkKind;
+import hankbook.reckon.Realised;
+import hankbook.reckon.Unlikely;
+import hankbook.reckon.Way;
+import java.time.Duration;
+import javafx.geometry.HPos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The ways of cloth and loom as they came out, beside what the plan took them for. */
+final class CameOut extends VBox {
+  private final GridPane grid = new GridPane();
+
+  CameOut(Plan plan, Realised really) {
+    getStyleClass().add("plan-section");
+    grid.getStyleClass().add("came-out");
+    ColumnConstraints names = new ColumnConstraints();
+    names.setHgrow(Priority.ALWAYS);
+    ColumnConstraints values = new ColumnConstraints();
+    values.setHalignment(HPos.RIGHT);
+    values.setMinWidth(70);
+    grid.getColumnConstraints().setAll(names, values, values);
+    grid.addRow(0, Labels.quiet(""), Labels.quiet("planned"), Labels.quiet("really"));
+    really.ways().forEach((way, found) -> row(way.words(), AfterWords.planned(plan, way), Way.percent(found.value()), found.from()));
+    really.sampling().ifPresent(found -> row("sampling", plan.allowances().sampling().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
+    really.loomWaste().ifPresent(found -> row("loom waste", plan.allowances().loomWaste().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
+    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), "", time(found.value()), found.from()));
+    if (grid.getRowCount() == 1) {
+      getChildren().add(Labels.quiet("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured."));
+    } else {
+      getChildren().add(grid);
+    }
+    really.unlikely().stream().map(Unlikely::words).map(AfterWords::begin).map(CameOut::doubt).forEach(getChildren()::add);
+  }
+
+  private static Label doubt(String words) {
+    Label label = Labels.quiet(words);
+    label.getStyleClass().add("came-doubt");
+    return label;
+  }
+
+  private void row(String name, String planned, String really, String from) {
+    Label caption = new Label(AfterWords.begin(name));
+    Label value = new Label(really);
+    value.getStyleClass().add("went-total");
+    value.setId("came-" + name.replace(' ', '-'));
+    value.setMinWidth(USE_PREF_SIZE);
+    int row = grid.getRowCount();
+    grid.addRow(row, caption, new Label(planned), value);
+    Label why = Labels.quiet(from);
+    grid.add(why, 0, row + 1, 3, 1);
+  }
+
+  private static String of(WorkKind kind) {
+    return switch (kind.per()) {
+      case END -> "an end";
+      case PICK -> "a pick";
+      case PIECE -> "a piece";
+    };
+  }
+
+  private static String time(Duration time) {
+    return time.toMinutes() > 0 ? time.toMinutes() + " min " + time.toSecondsPart() + " s" : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
+  }
+}

@@ -1,0 +1,74 @@
+package hankbook.desktop;
+
+import hankbook.exchange.ActualsDraft;
+import hankbook.exchange.ActualsFile;
+import hankbook.exchange.ActualsPart;
+import hankbook.exchange.BadInput;
+import hankbook.exchange.DraftRow;
+import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
+import hankbook.reckon.Leftover;
+import hankbook.reckon.SkeinUse;
+import hankbook.studio.ToFinish;
+import hankbook.yarn.Measures;
+import hankbook.yarn.Skein;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a row says is left of a skein.
+ *
+ * @param left all that is still wound on it; empty as long as that is not known
+ * @param words what it comes to, or what is still wanted
+ */
+record LeftReading(Optional<Length> left, String words) {
+  static LeftReading of(ToFinish.Taken taken, DraftRow row) {
+    Optional<Leftover.Left> said = said(row);
+    if (said.isEmpty()) {
+      return new LeftReading(Optional.empty(), LeftWay.of(row).map(LeftReading::wanted).orElse(""));
+    }
+    Skein skein = taken.held().skein();
+    try {
+      Optional<Length> found = switch (said.get()) {
+        case Leftover.Left.UsedUp _ -> Optional.of(Length.ZERO);
+        case Leftover.Left.OfLength(var length) -> Optional.of(length);
+        case Leftover.Left.Weighed(var weighing) -> length(skein, new Measures(Optional.empty(), Optional.empty(), Optional.of(weighing)));
+        case Leftover.Left.Counted(var turns) -> length(skein, new Measures(Optional.empty(), Optional.of(turns), Optional.empty()));
+      };
+      return found.map(length -> new LeftReading(found, words(SkeinUse.of(taken.drawn(), length), length))).orElseGet(
+          () -> new LeftReading(found, "No grist of it is known: weigh a sample of the yarn first, or give its length."));
+    } catch (Unreadable moisture) {
+      return new LeftReading(Optional.empty(), Wording.wanted(moisture));
+    }
+  }
+
+  /** What a row says; empty where nothing is said yet, or it cannot be read. */
+  static Optional<Leftover.Left> said(DraftRow row) {
+    try {
+      String json = new ActualsDraft(Map.of(ActualsPart.LEFTOVERS, List.of(row))).json();
+      return Optional.of(ActualsFile.read("", json).actuals().leftovers().getFirst().left());
+    } catch (BadInput unfinished) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Length> length(Skein skein, Measures measures) {
+    return measures.measurement(skein.grist(), skein.sample(), skein.fibre()).length();
+  }
+
+  private static String wanted(LeftWay way) {
+    return switch (way) {
+      case USED_UP -> "";
+      case LENGTH -> "Give the length that is left.";
+      case WEIGHT -> "Give both what it weighs and what it is wound on weighs, 0 g where it is on nothing.";
+      case TURNS -> "Give both the turns and the length of one.";
+    };
+  }
+
+  private static String words(SkeinUse use, Length left) {
+    String more = use.drawnMore().isPositive() ? " " + Wording.metres(use.drawnMore()) + " more than drawn; they are taken off the shelf." : "";
+    String found = use.recounted().isPositive() ? " " + Wording.metres(use.recounted()) + " more than the book knew; they are found." : "";
+    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used." + more + found;
+  }
+}
