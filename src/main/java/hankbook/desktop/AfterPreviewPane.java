@@ -53,7 +53,7 @@ final class AfterPreviewPane extends VBox {
 
   private static Node posted(AfterPreview preview) {
     if (preview.finishing().isEmpty()) {
-      return Labels.quiet("Nothing yet. " + preview.whyNot());
+      return Labels.quiet("Nothing yet.");
     }
     GridPane grid = new GridPane();
     grid.getStyleClass().add("posted");

@@ -79,7 +79,7 @@ public final class AfterView extends BorderPane {
 
   private VBox form() {
     AfterEditor editor = model.editor();
-    SplitPane split = new SplitPane(scrolled(new AfterForm(editor)), answer(editor));
+    SplitPane split = new SplitPane(scrolled(editor, new AfterForm(editor)), answer(editor));
     split.getStyleClass().add("plan-open");
     split.widthProperty().subscribe(width -> turn(split, width.doubleValue()));
     VBox.setVgrow(split, Priority.ALWAYS);
@@ -100,7 +100,7 @@ public final class AfterView extends BorderPane {
   }
 
   private static Node answer(AfterEditor editor) {
-    ScrollPane preview = scrolled(new AfterPreviewPane(editor));
+    ScrollPane preview = scrolled(editor, new AfterPreviewPane(editor));
     VBox.setVgrow(preview, Priority.ALWAYS);
     FieldBox again = new FieldBox("Why it is finished again", "a skein was weighed wrongly", editor.whyAgainProperty(), new SimpleStringProperty("")).named("why-again");
     Labels.showOnly(again, editor.groundProperty().map(ground -> ground.filter(open -> open.isSquared()).isPresent()));
@@ -113,8 +113,10 @@ public final class AfterView extends BorderPane {
     return all;
   }
 
-  private static ScrollPane scrolled(Node content) {
+  /** A form that is opened is shown from its beginning. */
+  private static ScrollPane scrolled(AfterEditor editor, Node content) {
     ScrollPane scroll = new ScrollPane(content);
+    editor.groundProperty().subscribe(_ -> scroll.setVvalue(0));
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("plan-scroll");
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
