@@ -32,7 +32,8 @@ public enum Setting {
   OVERHEAD("overhead", "overheads on yarn and work together", SettingKind.PERCENTAGE, "0 %", "0 %", "1000 %"),
   PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
   UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %"),
-  CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", "");
+  CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", ""),
+  VALUE_METHOD("valueMethod", "method by which the stock is valued: identified, fifo or average", SettingKind.CHOICE, "identified", "", "identified, fifo, average");
 
   private final String key;
   private final String words;
@@ -97,7 +98,7 @@ public enum Setting {
     return least;
   }
 
-  /** The most it may be; empty where there is no such thing. */
+  /** The most it may be, or all that may be chosen; empty where there is no such thing. */
   public String most() {
     return most;
   }

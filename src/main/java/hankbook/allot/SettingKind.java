@@ -9,6 +9,7 @@ import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.joda.money.CurrencyUnit;
@@ -23,7 +24,9 @@ enum SettingKind {
   /** Of any currency, or not set at all; its range is of amounts alone. */
   MONEY,
   DURATION,
-  CURRENCY;
+  CURRENCY,
+  /** One of a few words; the most it may be names them all. */
+  CHOICE;
 
   /** What is written where an amount of money is not set. */
   static final String NOT_SET = "not set";
@@ -44,7 +47,15 @@ enum SettingKind {
       case MONEY -> content.strip().equals(NOT_SET) ? NOT_SET : money(content.strip(), new BigDecimal(least), new BigDecimal(most));
       case DURATION -> duration(content.strip(), least, most);
       case CURRENCY -> currency(content.strip());
+      case CHOICE -> choice(content.strip().toLowerCase(Locale.ROOT), most);
     };
+  }
+
+  private static String choice(String text, String all) {
+    if (!List.of(all.split(", ")).contains(text)) {
+      throw new Unreadable(text, "one of " + all);
+    }
+    return text;
   }
 
   private static String currency(String text) {

@@ -49,10 +49,10 @@ final class CostReport {
   private void cost(int depth) {
     TextTable table = new TextTable("Cost", ">" + cost.currency(), ">yarn", "how");
     row(table, cost.total(), 0, depth);
-    if (!cost.uncounted().isEmpty()) {
-      table.row("without what is not counted, below", "", "", "");
-    }
     lines.addAll(table.lines());
+    if (!cost.uncounted().isEmpty()) {
+      lines.add("This is without what is not counted, below.");
+    }
     cost.pieces().forEach(piece -> lines.add(each(piece)));
   }
 
@@ -64,7 +64,7 @@ final class CostReport {
   }
 
   private static String each(PieceCost piece) {
-    return "Each of " + piece.count() + " " + piece.name() + ": " + piece.words() + ".";
+    return "Each " + piece.name() + " of " + piece.count() + ": " + piece.words() + ".";
   }
 
   private void price() {
@@ -136,6 +136,9 @@ final class CostReport {
       lines.add("");
       lines.add("What its yarn has cost so far: " + MoneyText.print(spent.total()) + "; the yarn above: " + MoneyText.print(planned));
       spent.places().forEach((place, worth) -> lines.add("  " + words(place) + ": " + metres(worth.length()) + ", " + MoneyText.print(worth.cost())));
+      if (spent.places().containsKey(Place.Kind.CLOTH)) {
+        lines.add("  Some of it is cloth: the costs above are those of weaving all of it once more, from what is on the shelf now.");
+      }
       if (!spent.unknown().isEmpty()) {
         lines.add("  Not counted, since what was paid is not known: " + String.join(", ", spent.unknown()));
       }

@@ -66,7 +66,7 @@ public final class CostBook {
     return of(currency, entries, paid, entry -> !entry.date().isAfter(day));
   }
 
-  private static CostBook of(CurrencyUnit currency, List<Entry> entries, Map<String, Money> paid, Predicate<Entry> counts) {
+  static CostBook of(CurrencyUnit currency, List<Entry> entries, Map<String, Money> paid, Predicate<Entry> counts) {
     paid.values().forEach(cost -> check(currency, cost));
     Makers makers = new Makers(currency, paid, entries);
     CostReplay replay = new CostReplay(currency, makers, UnaryOperator.identity());

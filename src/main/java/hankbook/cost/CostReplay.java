@@ -35,11 +35,13 @@ final class CostReplay {
 
   /** Takes the next entry; gives what it did. A reversal of what was never taken does nothing. */
   List<Moved> add(Entry entry) {
+    int number = makers.next();
     List<Moved> takings = new ArrayList<>();
     if (entry.reverses().isPresent()) {
-      moved.getOrDefault(entry.reverses().get(), List.of()).forEach(original -> takings.add(takeBack(original)));
+      moved.getOrDefault(entry.reverses().get(), List.of()).forEach(original -> takings.add(takeBack(original, number)));
     } else {
-      entry.transfers().forEach(transfer -> takings.add(take(transfer)));
+      boolean windsOff = entry.transfers().stream().anyMatch(transfer -> transfer.to() instanceof Place.Rewound);
+      entry.transfers().forEach(transfer -> takings.add(windsOff && transfer.from() instanceof Place.Rewound ? windOn(transfer, number) : take(transfer, number)));
     }
     List<Moved> moves = Rewinding.shared(takings, entry.reverses().map(moved::get).orElse(List.of()));
     moves.forEach(this::put);
@@ -52,7 +54,7 @@ final class CostReplay {
     return held;
   }
 
-  private Moved take(Transfer transfer) {
+  private Moved take(Transfer transfer, int number) {
     String skein = transfer.skein();
     boolean found = transfer.from() instanceof Place.Recount && makers.waitsForARecount(skein);
     Holding from = found ? new Holding(skein, new Place.Maker()) : new Holding(skein, transfer.from());
@@ -60,29 +62,35 @@ final class CostReplay {
     Length length = transfer.length();
     if (from.place() instanceof Place.Maker) {
       Money cost = makers.send(skein, length);
-      return new Moved(from, to, length, length, cost, cost, makers.stamp(skein));
+      return new Moved(from, to, length, length, cost, cost, number);
     }
     Length taken = Length.min(length, at(from).length());
     Money cost = pour(from, to, taken, at(from).of(taken));
-    return new Moved(from, to, taken, from.place().neverNegative() ? taken : length, cost, cost, 0);
+    return new Moved(from, to, taken, from.place().neverNegative() ? taken : length, cost, cost, number);
+  }
+
+  /** What is wound on with what is wound off in the same entry has the cost of that alone. */
+  private Moved windOn(Transfer transfer, int number) {
+    Holding from = new Holding(transfer.skein(), transfer.from());
+    return new Moved(from, new Holding(transfer.skein(), transfer.to()), Length.ZERO, transfer.length(), empty.cost(), empty.cost(), number);
   }
 
   /** The other way round, as far as it is still there. */
-  private Moved takeBack(Moved original) {
+  private Moved takeBack(Moved original, int number) {
     Holding from = original.to();
     Holding to = original.from();
     if (from.place() instanceof Place.Maker) {
-      Money cost = makers.sendAgain(from.skein(), original.arrived(), original.in(), original.stamp());
-      return new Moved(from, to, original.arrived(), original.taken(), cost, cost, makers.stamp(from.skein()));
+      Money cost = makers.sendAgain(from.skein(), original.arrived(), original.in(), original.entry());
+      return new Moved(from, to, original.arrived(), original.taken(), cost, cost, number);
     }
     Length taken = Length.min(original.arrived(), at(from).length());
-    Money had = to.place() instanceof Place.Maker ? makers.goesBack(to.skein(), original.taken(), original.in(), original.stamp()) : original.in();
+    Money had = to.place() instanceof Place.Maker ? makers.goesBack(to.skein(), original.taken(), original.in(), original.entry()) : original.in();
     Money cost = pour(from, to, taken, had);
     if (to.place() instanceof Place.Maker) {
       makers.takeBack(to.skein(), original.taken(), cost);
     }
     Length arrives = cost.isGreaterThan(original.in()) ? taken : from.place().neverNegative() ? Length.min(original.taken(), taken) : original.taken();
-    return new Moved(from, to, taken, arrives, cost, cost, to.place() instanceof Place.Maker ? makers.stamp(to.skein()) : 0);
+    return new Moved(from, to, taken, arrives, cost, cost, number);
   }
 
   /** Takes a length with a cost, as far as there is so much, and all the cost of all the length. */

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.Exact;
+import hankbook.measure.MoneyText;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,14 +44,14 @@ public final class Landing {
   private void refuseWrongCurrencies() {
     boolean foreign = !purchase.currency().equals(home);
     if (foreign && purchase.rate().isEmpty()) {
-      throw new Unreadable("", "the rate of " + purchase.currency() + " and its day, since " + home + " is the currency of this ledger");
+      throw new Unreadable("", "rate and rateDate: what 1 " + purchase.currency() + " was worth on a day in " + home + ", the currency of this ledger");
     }
     if (!foreign && purchase.rate().isPresent()) {
-      throw new Unreadable(purchase.rate().get().text(), "no rate, since " + home + " is the currency of this ledger itself");
+      throw new Unreadable(purchase.rate().get().text(), "no rate, since " + home + " is the currency of this ledger");
     }
     for (Charge charge : List.of(purchase.carriage(), purchase.duty())) {
       if (!isInPurchaseCurrency(charge.amount()) && !charge.amount().getCurrencyUnit().equals(home)) {
-        throw new Unreadable(Amounts.text(charge.amount()), "an amount in " + purchase.currency() + " or " + home);
+        throw new Unreadable(MoneyText.print(charge.amount()), "an amount in " + purchase.currency() + " or " + home);
       }
     }
   }
@@ -98,7 +99,7 @@ public final class Landing {
       List<Money> charges = List.of(carriage.get(i), duty.get(i));
       Money cost = line.price().plus(charges.stream().filter(this::isInPurchaseCurrency).toList());
       if (discount.get(i).isGreaterThan(cost)) {
-        throw new Unreadable(Amounts.text(discount.get(i)), "a discount of which no line bears more than it costs; '" + line.words() + "' costs " + Amounts.text(cost));
+        throw new Unreadable(MoneyText.print(discount.get(i)), "a discount of which no line bears more than it costs; '" + line.words() + "' costs " + MoneyText.print(cost));
       }
       bought.add(cost.minus(discount.get(i)));
       paidAtHome.add(Money.total(home, charges.stream().filter(charge -> !isInPurchaseCurrency(charge)).toList()));

@@ -5,8 +5,10 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -20,7 +22,9 @@ final class Makers {
   private final Map<String, Money> paid;
   private final Map<String, Length> come = new HashMap<>();
   private final Map<String, Money> toCome;
-  private final Map<String, Integer> stamps = new HashMap<>();
+  private final Map<String, Integer> lastTurnedTo = new HashMap<>();
+  private final Set<String> turnedToNow = new HashSet<>();
+  private int entry;
 
   /**
    * Nothing has come yet.
@@ -43,6 +47,14 @@ final class Makers {
     }
   }
 
+  /** Turns to the next entry; gives its number among those that are replayed. */
+  int next() {
+    turnedToNow.forEach(skein -> lastTurnedTo.put(skein, entry));
+    turnedToNow.clear();
+    entry++;
+    return entry;
+  }
+
   /** The cost that comes with so much of a skein. */
   Money send(String skein, Length length) {
     Money cost = sends(skein, length);
@@ -50,30 +62,25 @@ final class Makers {
     return cost;
   }
 
-  /** Sends what was taken back, with the cost it had where nothing has come or gone since. */
-  Money sendAgain(String skein, Length length, Money had, int stamp) {
-    Money cost = stamp == stamp(skein) ? had : sends(skein, length);
+  /** Sends what an entry took back, with the cost it had where nothing has come or gone since. */
+  Money sendAgain(String skein, Length length, Money had, int takenBack) {
+    Money cost = isLast(skein, takenBack) ? had : sends(skein, length);
     leaves(skein, length, cost);
     return cost;
   }
 
   /**
-   * The cost that goes back with so much of a skein, as far as what was taken from the place it had come to. None goes back where as much has come
-   * otherwise as there is of the skein, for then its cost is the cost of that.
+   * The cost that is wanted back with so much of a skein that an entry had sent. None is where as much has come otherwise as is received of the skein in the
+   * end, for then its cost is the cost of that.
    */
-  Money goesBack(String skein, Length length, Money had, int stamp) {
+  Money goesBack(String skein, Length length, Money had, int sent) {
     boolean restHasCome = come(skein).minus(length).compareTo(of(received, skein)) >= 0 && of(received, skein).isPositive();
-    return restHasCome && stamp != stamp(skein) ? none : had;
+    return restHasCome && !isLast(skein, sent) ? none : had;
   }
 
   /** Takes back so much of a skein with a cost. */
   void takeBack(String skein, Length length, Money cost) {
     leaves(skein, length.negated(), cost.negated());
-  }
-
-  /** How often it was turned to for a skein. */
-  int stamp(String skein) {
-    return stamps.getOrDefault(skein, 0);
   }
 
   /** Whether a skein that was written down without a length still has its cost to come: then what a recount finds of it is what came. */
@@ -84,6 +91,10 @@ final class Makers {
   /** What was paid and has not come, for each skein. */
   Map<String, Money> toCome() {
     return toCome;
+  }
+
+  private boolean isLast(String skein, int one) {
+    return lastTurnedTo.getOrDefault(skein, 0) == one;
   }
 
   private Money sends(String skein, Length length) {
@@ -104,7 +115,7 @@ final class Makers {
 
   private void leaves(String skein, Length length, Money cost) {
     come.merge(skein, length, Length::plus);
-    stamps.merge(skein, 1, Integer::sum);
+    turnedToNow.add(skein);
     if (!cost.isZero()) {
       toCome.put(skein, toCome.getOrDefault(skein, none).minus(cost));
     }

@@ -13,16 +13,16 @@ import org.joda.money.Money;
  * @param arrived how much of it arrived; more than was taken where a recount found yarn
  * @param out the cost that left with it
  * @param in the cost that arrived with it: the same, but where yarn is wound onto another skein
- * @param stamp how often the maker had been turned to for this skein, this time included; zero where it was not
+ * @param entry the number of its entry among those that are replayed
  */
-record Moved(Holding from, Holding to, Length taken, Length arrived, Money out, Money in, int stamp) {
-  /** The same with all arriving that was taken, where it takes a cost with it. */
+record Moved(Holding from, Holding to, Length taken, Length arrived, Money out, Money in, int entry) {
+  /** The same with all arriving that was taken, where a cost would else arrive with nothing. */
   Moved keeping() {
-    return in.isPositive() ? new Moved(from, to, taken, Length.max(taken, arrived), out, in, stamp) : this;
+    return in.isPositive() && arrived.isZero() ? new Moved(from, to, taken, taken, out, in, entry) : this;
   }
 
   /** The same with another cost arriving. */
   Moved arriving(Money cost) {
-    return new Moved(from, to, taken, arrived, out, cost, stamp);
+    return new Moved(from, to, taken, arrived, out, cost, entry);
   }
 }

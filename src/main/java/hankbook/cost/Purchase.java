@@ -1,5 +1,6 @@
 package hankbook.cost;
 
+import hankbook.measure.MoneyText;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.math.BigDecimal;
@@ -42,7 +43,7 @@ public record Purchase(
     }
     Stream.of(goods(lines, currency), carriage.amount(), duty.amount()).forEach(Purchase::refuseTooMuch);
     if (discount.amount().isGreaterThan(goods(lines, currency))) {
-      throw new Unreadable(Amounts.text(discount.amount()), "a discount of at most " + Amounts.text(goods(lines, currency)) + ", which is what the lines cost");
+      throw new Unreadable(MoneyText.print(discount.amount()), "a discount of at most " + MoneyText.print(goods(lines, currency)) + ", which is what the lines cost");
     }
     refuseSkeinsPaidTwice(lines);
   }
@@ -63,13 +64,13 @@ public record Purchase(
 
   private static void refuseOther(Money amount, CurrencyUnit currency) {
     if (!amount.getCurrencyUnit().equals(currency)) {
-      throw new Unreadable(Amounts.text(amount), "an amount in " + currency + ", the currency of the purchase");
+      throw new Unreadable(MoneyText.print(amount), "an amount in " + currency + ", the currency of the purchase");
     }
   }
 
   private static void refuseTooMuch(Money amount) {
     if (amount.getAmount().compareTo(MOST) > 0) {
-      throw new Unreadable(Amounts.text(amount), "an amount of at most " + MOST.toPlainString());
+      throw new Unreadable(MoneyText.print(amount), "an amount of at most " + MOST.toPlainString());
     }
   }
 

@@ -49,6 +49,7 @@ public record UnitPrice(BigFraction exact, CurrencyUnit currency, String unit) {
   public String text() {
     int coins = currency.getDecimalPlaces();
     BigDecimal rounded = new BigDecimal(exact.getNumerator()).divide(new BigDecimal(exact.getDenominator()), new MathContext(DIGITS, RoundingMode.HALF_UP));
-    return (rounded.scale() <= coins ? decimal(coins) : rounded).toPlainString();
+    int counting = exact.signum() == 0 ? 0 : rounded.scale() + DIGITS - rounded.precision();
+    return decimal(Math.max(coins, counting)).toPlainString();
   }
 }

@@ -49,7 +49,7 @@ final class YarnCosts {
                 .add(CostLine.ofYarn(skein.code(), skein.code(), line.length(), line.cost()))),
         () -> uncounted.add(new Uncounted(skein.code() + ", " + metres(taken) + " of " + skein.yarn(), worth.whyUnknown())));
     if (left.isPositive()) {
-      remnants.add(new Remnant(skein.code(), skein.yarn(), left, cost.map(worth.all()::minus), isUseful(left)));
+      remnants.add(new Remnant(skein.code(), skein.yarn(), left, cost.map(amount -> worth.all().minus(amount)), isUseful(left)));
     }
   }
 

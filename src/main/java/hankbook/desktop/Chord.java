@@ -12,9 +12,10 @@ enum Chord {
   PLANS(KeyCode.DIGIT2, "Ctrl+2"),
   JOURNAL(KeyCode.DIGIT3, "Ctrl+3"),
   AHEAD(KeyCode.DIGIT4, "Ctrl+4"),
-  LOOMS(KeyCode.DIGIT5, "Ctrl+5"),
-  SETTINGS(KeyCode.DIGIT6, "Ctrl+6"),
-  AFTER(KeyCode.DIGIT8, "Ctrl+8"),
+  AFTER(KeyCode.DIGIT5, "Ctrl+5"),
+  COSTS(KeyCode.DIGIT6, "Ctrl+6"),
+  LOOMS(KeyCode.DIGIT7, "Ctrl+7"),
+  SETTINGS(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T");

@@ -44,6 +44,13 @@ final class FieldBox extends VBox {
     return this;
   }
 
+  /** Lets its name follow what it is about. */
+  FieldBox called(ObservableValue<String> name) {
+    ((Label) getChildren().getFirst()).textProperty().bind(name);
+    field.accessibleTextProperty().bind(name);
+    return this;
+  }
+
   /** Two of them beside each other. */
   static HBox pair(FieldBox one, FieldBox other) {
     HBox pair = new HBox(one, other);

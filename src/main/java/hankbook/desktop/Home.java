@@ -24,11 +24,13 @@ public final class Home {
   private final JournalModel journal;
   private final AheadModel ahead;
   private final OnOrderModel onOrder;
+  private final PurchasesModel purchases;
   private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final Screen shelfScreen;
   private final Screen plansScreen;
+  private final Screen costsScreen;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
@@ -49,6 +51,7 @@ public final class Home {
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
+    purchases = new PurchasesModel(studio, work, status, this::costsMoved);
     after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     shelfView = shelfView();
     plansView = new PlansView(plans);
@@ -57,7 +60,9 @@ public final class Home {
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
-    window = new MainWindow(List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), gearScreen(), settingsScreen()), status, name(studio.address()), studio.address().text());
+    costsScreen = costsScreen(reckoning);
+    List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
+    window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
   }
 
   private Screen aheadScreen() {
@@ -87,6 +92,11 @@ public final class Home {
     return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
   }
 
+  private Screen costsScreen(Work reckoning) {
+    CostsView view = new CostsView(purchases, new ValueModel(studio, reckoning, status));
+    return new Screen("Costs", "costs-mark", Chord.COSTS, view, view::refresh, view::search);
+  }
+
   private Screen settingsScreen() {
     SettingsModel settings = new SettingsModel(studio, work, status, plans::refresh);
     SettingsView view = new SettingsView(settings);
@@ -102,6 +112,11 @@ public final class Home {
   void open(String name) {
     window.turnTo(plansScreen);
     plans.open(name);
+  }
+
+  private void costsMoved() {
+    shelf.refresh();
+    plans.refresh();
   }
 
   private void orderMoved() {
@@ -144,7 +159,11 @@ public final class Home {
   /** Puts into the ledger what was typed and not kept yet, then tells whether all of it is there; for when the window closes. */
   public void keep(Consumer<Boolean> then) {
     boolean named = plansView.commit();
-    plans.keep(kept -> after.keep(found -> then.accept(kept && named && found)));
+    boolean halfTyped = purchases.halfTyped().get();
+    if (halfTyped) {
+      window.turnTo(costsScreen);
+    }
+    plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
   /** What stands in the scene. */

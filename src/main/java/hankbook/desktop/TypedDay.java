@@ -47,7 +47,8 @@ final class TypedDay {
     day.set(found);
   }
 
-  private static Optional<LocalDate> parsed(String typed) {
+  /** The day that a text without blanks around it is; empty where it is none. */
+  static Optional<LocalDate> parsed(String typed) {
     try {
       return FOUR_DIGIT_YEAR.matcher(typed).matches() ? Optional.of(LocalDate.parse(typed)) : Optional.empty();
     } catch (DateTimeParseException noSuchDay) {

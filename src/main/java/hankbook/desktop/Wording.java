@@ -5,12 +5,15 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.GristSample;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import org.joda.money.Money;
 
 /** How quantities and happenings are written on the screen. */
 final class Wording {
@@ -20,11 +23,31 @@ final class Wording {
 
   /** Metres with one decimal, thousands apart by a thin space, so that neither comma nor point can be taken for the other. */
   static String metres(Length length) {
+    return format("#,##0.0").format(length.metres()) + " m";
+  }
+
+  private static DecimalFormat format(String pattern) {
     DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
     symbols.setGroupingSeparator(THIN_SPACE);
-    DecimalFormat format = new DecimalFormat("#,##0.0", symbols);
+    DecimalFormat format = new DecimalFormat(pattern, symbols);
     format.setRoundingMode(RoundingMode.HALF_UP);
-    return format.format(length.metres()) + " m";
+    return format;
+  }
+
+  /** An amount of money to its smallest coin, thousands apart by a thin space, then its currency. */
+  static String money(Money money) {
+    return amount(money) + " " + money.getCurrencyUnit();
+  }
+
+  /** An amount without its currency, for a column that says it once. */
+  static String amount(Money money) {
+    int coins = money.getCurrencyUnit().getDecimalPlaces();
+    return format("#,##0" + (coins == 0 ? "" : "." + "0".repeat(coins))).format(money.getAmount());
+  }
+
+  /** A mass to the gram. */
+  static String grams(Mass mass) {
+    return format("#,##0").format(BigDecimal.valueOf(mass.milligrams(), 3)) + " g";
   }
 
   /** How surely metres are known. */
@@ -45,6 +68,11 @@ final class Wording {
   /** What is said beside a field whose text cannot be taken. */
   static String wanted(Unreadable unreadable) {
     return "Wanted: " + unreadable.wanted() + ".";
+  }
+
+  /** Why what was typed in several places cannot be taken together. */
+  static String refused(Unreadable unreadable) {
+    return unreadable.found().isBlank() ? wanted(unreadable) : unreadable.found() + ": wanted " + unreadable.wanted() + ".";
   }
 
   /** So many of a thing, with its plural. */

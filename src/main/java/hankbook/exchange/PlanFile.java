@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import hankbook.gear.Sley;
 import hankbook.gear.Weave;
 import hankbook.measure.Arithmetic;
@@ -39,7 +40,11 @@ public final class PlanFile {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static Plan read(String file, String text) throws BadInput {
-    return JsonFile.read(file, text, "a plan", root -> plan(new JsonFields(root, "", PLAN)));
+    return JsonFile.read(file, text, "a plan", PlanFile::plan);
+  }
+
+  static Plan plan(JsonNode root) {
+    return plan(new JsonFields(root, "", PLAN));
   }
 
   private static Plan plan(JsonFields fields) {

@@ -1,5 +1,7 @@
 package hankbook.exchange;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import hankbook.cost.Basis;
 import hankbook.cost.Charge;
 import hankbook.cost.ExchangeRate;
@@ -8,6 +10,7 @@ import hankbook.cost.PurchaseLine;
 import hankbook.measure.MoneyText;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -36,28 +39,48 @@ public final class PurchaseFile {
     return JsonFile.read(file, text, "a purchase", root -> purchase(new JsonFields(root, "", PURCHASE)));
   }
 
+  /** A purchase as a file that {@link #read} reads back to the same, so that it can be corrected. */
+  public static String write(Purchase purchase) {
+    ObjectNode root = JsonText.object().put("format", FORMAT).put("date", purchase.date().toString()).put("from", purchase.from());
+    root.put("currency", purchase.currency().getCode());
+    purchase.rate().ifPresent(rate -> root.put("rate", rate.text()).put("rateDate", rate.day().toString()));
+    ArrayNode lines = root.putArray("lines");
+    for (PurchaseLine line : purchase.lines()) {
+      ArrayNode skeins = lines.addObject().put("words", line.words()).put("price", MoneyText.print(line.price())).putArray("skeins");
+      line.skeins().forEach(skeins::add);
+    }
+    write(root, "carriage", purchase.carriage());
+    write(root, "duty", purchase.duty());
+    write(root, "discount", purchase.discount());
+    return JsonText.of(root);
+  }
+
+  private static void write(ObjectNode root, String key, Charge charge) {
+    root.put(key, MoneyText.print(charge.amount())).put(key + "By", charge.basis().words());
+  }
+
   private static Purchase purchase(JsonFields fields) {
     fields.required("format", FORMAT, text -> JsonFile.format(text, FORMAT));
     LocalDate date = fields.required("date", "the day of the bill, such as 2026-03-14", StockRow::date);
     CurrencyUnit currency = fields.required("currency", "the currency of the bill such as EUR", PurchaseFile::currency);
     List<PurchaseLine> lines = fields.list("lines", LINE).stream().map(line -> line(line, currency)).toList();
     String from = fields.read("from", OneLine::of).orElse("");
-    Charge carriage = charge(fields, "carriage", currency);
-    Charge duty = charge(fields, "duty", currency);
-    Charge discount = charge(fields, "discount", currency);
     Optional<ExchangeRate> rate = rate(fields);
+    Charge carriage = charge(fields, "carriage", currency, rate.isPresent());
+    Charge duty = charge(fields, "duty", currency, rate.isPresent());
+    Charge discount = charge(fields, "discount", currency, false);
     return fields.built("purchase", () -> new Purchase(date, from, currency, lines, carriage, duty, discount, rate));
   }
 
   private static PurchaseLine line(JsonFields fields, CurrencyUnit currency) {
     String words = fields.required("words", "what was bought", OneLine::of);
-    Money price = fields.required("price", "what was paid for the whole line, such as 59.40", text -> amount(text, currency));
+    Money price = fields.required("price", "what was paid for the whole line, such as 59.40", text -> amount(text, currency, false));
     List<String> skeins = fields.texts("skeins");
     return fields.built(() -> new PurchaseLine(words, price, skeins));
   }
 
-  private static Charge charge(JsonFields fields, String key, CurrencyUnit currency) {
-    Money amount = fields.read(key, text -> amount(text, currency)).orElseGet(() -> Money.zero(currency));
+  private static Charge charge(JsonFields fields, String key, CurrencyUnit currency, boolean orHome) {
+    Money amount = fields.read(key, text -> amount(text, currency, orHome)).orElseGet(() -> Money.zero(currency));
     return new Charge(amount, fields.read(key + "By", Basis::parse).orElse(Basis.VALUE));
   }
 
@@ -74,10 +97,24 @@ public final class PurchaseFile {
     return fields.read("rate", text -> ExchangeRate.parse(text, of));
   }
 
-  /** A plain number is in the currency of the bill. */
-  private static Money amount(String text, CurrencyUnit currency) {
+  /** A plain number is in the currency of the bill; what was paid at home for a foreign bill names its own. */
+  private static Money amount(String text, CurrencyUnit currency, boolean orHome) {
     String stripped = text.strip();
-    return MoneyText.parse(stripped.contains(" ") ? stripped : stripped + " " + currency.getCode());
+    String example = BigDecimal.valueOf(5940).movePointLeft(currency.getDecimalPlaces()).toPlainString();
+    Money amount = readable(stripped.contains(" ") ? stripped : stripped + " " + currency.getCode())
+        .orElseThrow(() -> new Unreadable(text, "an amount such as " + example + " or " + example + " " + currency.getCode()));
+    if (!orHome && !amount.getCurrencyUnit().equals(currency)) {
+      throw new Unreadable(text, "an amount in " + currency + ", the currency of the purchase");
+    }
+    return amount;
+  }
+
+  private static Optional<Money> readable(String text) {
+    try {
+      return Optional.of(MoneyText.parse(text));
+    } catch (Unreadable none) {
+      return Optional.empty();
+    }
   }
 
   private static CurrencyUnit currency(String text) {

@@ -19,7 +19,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
 
@@ -46,19 +45,15 @@ public final class WhatIfFile {
    * @throws BadInput naming the file, the field, what was found and what is wanted
    */
   public static WhatIf read(String file, String text) throws BadInput {
-    JsonNode root = JsonFile.read(file, text, "a plan or a file of format " + FORMAT, Function.identity());
-    if (!root.path("format").asText().equals(FORMAT)) {
-      return new WhatIf(Optional.of(PlanFile.read(file, text)), CostWish.AS_SET);
-    }
-    try {
-      return whatIf(file, new JsonFields(root, "", KNOWN), root);
-    } catch (JsonFields.Refused refused) {
-      throw new BadInput(file + ", " + refused.getMessage(), refused.fault());
-    }
+    return JsonFile.read(file, text, "a plan, or a file of format " + FORMAT, WhatIfFile::whatIf);
   }
 
-  private static WhatIf whatIf(String file, JsonFields fields, JsonNode root) throws BadInput {
-    Optional<Plan> plan = fields.has("plan") ? Optional.of(PlanFile.read(file + ", plan", root.get("plan").toString())) : Optional.empty();
+  private static WhatIf whatIf(JsonNode root) {
+    if (!root.path("format").asText().equals(FORMAT)) {
+      return new WhatIf(Optional.of(PlanFile.plan(root)), CostWish.AS_SET);
+    }
+    JsonFields fields = new JsonFields(root, "", KNOWN);
+    Optional<Plan> plan = fields.has("plan") ? Optional.of(PlanFile.plan(root.get("plan"))) : Optional.empty();
     Optional<Pricing> margin = fields.read("margin", text -> new Pricing.Margin(Percentage.parse(text)));
     Optional<Pricing> markup = fields.read("markup", text -> new Pricing.Markup(Percentage.parse(text)));
     if (margin.isPresent() && markup.isPresent()) {

@@ -78,7 +78,8 @@ public record Answer(List<Skein> stock, PlanCheck check, Judgement judgement, Ge
     return learnt.equals(Findings.NONE) ? List.of() : learnt.offers(manner());
   }
 
-  private Means means() {
+  /** What it was held against. */
+  Means means() {
     return new Means(stock, judgement, gear, counted, learnt);
   }
 

@@ -2,11 +2,9 @@ package hankbook.studio;
 
 import hankbook.cost.CostBook;
 import hankbook.cost.PlanSpent;
-import hankbook.cost.UnitTime;
 import hankbook.cost.Worth;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
-import hankbook.plan.WorkKind;
 import hankbook.store.RecordedEntry;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
@@ -24,18 +22,17 @@ import org.joda.money.Money;
 /**
  * What is known of costs before anything is costed.
  *
- * @param currency most was paid in; empty where nothing was paid yet
+ * @param currency in which it is reckoned; empty where none is set and nothing was paid yet
  * @param worths what is there of each skein for a plan and what was paid for it, in the order it is taken
- * @param learnt how long work took in earlier plans
  * @param spent on the plan so far
  */
-record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worths, Map<WorkKind, UnitTime> learnt, Optional<PlanSpent> spent) {
+record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worths, Optional<PlanSpent> spent) {
   /** What a ledger knows: what is on the plan's loom comes first, then what is set aside for it, then the shelf and what is on order. */
   static CostMeans of(Session session, String plan) {
     List<Skein> skeins = session.skeins().all();
-    Optional<CurrencyUnit> currency = mostPaid(skeins);
+    Optional<CurrencyUnit> currency = HomeCurrency.decided(session);
     if (currency.isEmpty()) {
-      return new CostMeans(currency, Map.of(), Map.of(), Optional.empty());
+      return new CostMeans(currency, Map.of(), Optional.empty());
     }
     Map<String, Money> paid = new HashMap<>();
     skeins.forEach(skein -> skein.cost().filter(cost -> cost.getCurrencyUnit().equals(currency.get())).ifPresent(cost -> paid.put(skein.code(), cost)));
@@ -44,7 +41,7 @@ record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worth
     paid.keySet().forEach(code -> held(book, code, plan).ifPresent(held -> worths.put(code, held)));
     skeins.forEach(skein -> skein.cost().filter(cost -> !cost.getCurrencyUnit().equals(currency.get())).ifPresent(
         cost -> worths.put(skein.code(), List.of(new Worth(Length.ZERO, cost)))));
-    return new CostMeans(currency, worths, Map.of(), Optional.of(PlanSpent.of(book, plan)).filter(spent -> !spent.isNothing()));
+    return new CostMeans(currency, worths, Optional.of(PlanSpent.of(book, plan)).filter(spent -> !spent.isNothing()));
   }
 
   private static Optional<List<Worth>> held(CostBook book, String code, String plan) {
@@ -59,7 +56,7 @@ record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worth
   static CostMeans of(List<Skein> stock) {
     Map<String, List<Worth>> worths = new HashMap<>();
     stock.forEach(skein -> skein.cost().ifPresent(cost -> worths.put(skein.code(), List.of(new Worth(skein.holds(), cost)))));
-    return new CostMeans(mostPaid(stock), worths, Map.of(), Optional.empty());
+    return new CostMeans(mostPaid(stock), worths, Optional.empty());
   }
 
   private static Optional<CurrencyUnit> mostPaid(List<Skein> skeins) {

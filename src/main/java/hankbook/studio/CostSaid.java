@@ -1,7 +1,7 @@
 package hankbook.studio;
 
-import hankbook.cost.Amounts;
 import hankbook.cost.LandedSkein;
+import hankbook.measure.MoneyText;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.util.Optional;
@@ -48,12 +48,12 @@ final class CostSaid {
   void refuse(String code, Optional<Skein> known, Optional<Money> said) throws NotDone {
     Optional<String> wanted = wanted(known, said);
     if (wanted.isPresent()) {
-      throw NotDone.because("The cost of " + code + ": found '" + Amounts.text(said.orElseThrow()) + "', wanted " + wanted.get() + ". Nothing was changed.");
+      throw NotDone.because("The cost of " + code + ": found '" + MoneyText.print(said.orElseThrow()) + "', wanted " + wanted.get() + ". Nothing was changed.");
     }
   }
 
   /** A fault of a row of a file, without where the row stands. */
   Optional<String> fault(Optional<Skein> known, Optional<Money> said) {
-    return wanted(known, said).map(wanted -> "cost: found '" + Amounts.text(said.orElseThrow()) + "', wanted " + wanted);
+    return wanted(known, said).map(wanted -> "cost: found '" + MoneyText.print(said.orElseThrow()) + "', wanted " + wanted);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.allot.Cover;
 import hankbook.allot.Judgement;
 import hankbook.allot.Purchase;
 import hankbook.allot.PutUp;
@@ -11,23 +12,32 @@ import hankbook.cost.PlanCost;
 import hankbook.cost.PlanSpent;
 import hankbook.cost.Price;
 import hankbook.cost.Rates;
+import hankbook.cost.UnitTime;
 import hankbook.cost.Worth;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Exact;
 import hankbook.plan.Plan;
+import hankbook.plan.WorkKind;
+import hankbook.reckon.Offer;
 import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** A plan held against the skeins that are free for it, and what it costs. */
 public final class CostedPlan {
+  private static final long MILLISECONDS = 1_000;
+
   private final String source;
   private final Answer answer;
   private final CostMeans means;
@@ -49,18 +59,38 @@ public final class CostedPlan {
    * Costs a plan.
    *
    * @param source what the plan was read from, for messages
-   * @throws BadInput where its numbers are too large
+   * @throws BadInput where its numbers are too large, or a price is named of a yarn that is not its own
    */
   static CostedPlan of(String source, Answer answer, CostMeans means, CostWish wish) throws BadInput {
+    refuseStrangers(source, answer, wish);
     return new CostedPlan(source, answer, means, wish);
+  }
+
+  private static void refuseStrangers(String source, Answer answer, CostWish wish) throws BadInput {
+    List<YarnColour> own = answer.check().covers().stream().map(Cover::yarn).toList();
+    Optional<YarnColour> stranger = wish.prices().keySet().stream().filter(yarn -> !own.contains(yarn)).sorted().findFirst();
+    if (stranger.isPresent()) {
+      String yarns = own.stream().map(yarn -> yarn.yarn() + ", " + yarn.colour()).collect(Collectors.joining("; "));
+      throw new BadInput(source + ": found a price of " + stranger.get().yarn() + ", " + stranger.get().colour() + ", wanted one of a yarn of the plan: " + yarns);
+    }
   }
 
   private Costing costing() {
     Judgement judgement = answer.judgement();
     List<Purchase> purchases = Purchase.of(answer.check(), answer.stock(), judgement, wish.prices());
     return new Costing(
-        currency, worths(), purchases, wish.over(Rates.of(judgement, means.learnt())), wish.overhead().orElseGet(() -> judgement.percentage(Setting.OVERHEAD)),
+        currency, worths(), purchases, wish.over(Rates.of(judgement, learnt())), wish.overhead().orElseGet(() -> judgement.percentage(Setting.OVERHEAD)),
         wish.planOverhead().or(() -> judgement.money(Setting.PLAN_OVERHEAD)), judgement.usefulRemnant());
+  }
+
+  /** How long work took in earlier plans, where they tell it. */
+  private Map<WorkKind, UnitTime> learnt() {
+    Map<WorkKind, UnitTime> times = new EnumMap<>(WorkKind.class);
+    for (Offer offer : answer.offers()) {
+      Duration each = Duration.ofMillis(Exact.whole(offer.value().multiply(MILLISECONDS), RoundingMode.HALF_UP));
+      offer.which().work().ifPresent(kind -> times.put(kind, new UnitTime(each, offer.reason())));
+    }
+    return times;
   }
 
   /** A skein whose cost is not known counts at the price that was named for its yarn, where the length of a put-up was named too. */
@@ -115,10 +145,11 @@ public final class CostedPlan {
    * @param from what the other was read from, for messages
    * @param other another plan in its place
    * @param otherwise in which the rest stays as it was costed
-   * @throws BadInput where the other plan does not add up
+   * @throws BadInput where the other plan does not add up, or a price is named of a yarn that is not its own
    */
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
-    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), new Means(answer.stock(), answer.judgement(), answer.gear(), answer.counted(), answer.learnt()));
+    Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), answer.means());
+    refuseStrangers(from, changed, otherwise);
     return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
   }
 

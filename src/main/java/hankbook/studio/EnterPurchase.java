@@ -34,16 +34,28 @@ final class EnterPurchase {
    * @throws NotDone if one of its skeins is not in the ledger or was paid for by another purchase, or its day is yet to come
    */
   Purchased as(int number, Purchase purchase, Optional<KeptPurchase> earlier, String reason) throws NotDone {
-    refuseWhatIsYetToCome(purchase);
-    Parcel parcel = ParcelOf.skeins(session, number, purchase.skeins());
-    LandedPurchase landed = Landing.of(purchase, home(purchase), parcel, before(purchase, earlier));
+    Purchased entered = asItWouldStand(number, purchase, earlier, reason);
+    LandedPurchase landed = entered.kept().landed();
     if (earlier.filter(kept -> kept.landed().equals(landed)).isEmpty()) {
       session.purchases().keep(number, landed, true, Note.of(reason), studio.author(), studio.now());
       Stream<LandedSkein> dropped = earlier.stream().flatMap(kept -> kept.landed().skeins().stream()).filter(skein -> !purchase.skeins().contains(skein.skein()));
       dropped.forEach(skein -> say(skein.skein(), skein.before()));
       landed.skeins().forEach(skein -> say(skein.skein(), Optional.of(skein.cost())));
     }
-    return new Purchased(session.purchases().numbered(number).orElseThrow(), parcel);
+    return new Purchased(session.purchases().numbered(number).orElseThrow(), entered.parcel());
+  }
+
+  /**
+   * The next version of a purchase as it would stand, were it entered; writes nothing.
+   *
+   * @throws NotDone as {@link #as} does
+   */
+  Purchased asItWouldStand(int number, Purchase purchase, Optional<KeptPurchase> earlier, String reason) throws NotDone {
+    refuseWhatIsYetToCome(purchase);
+    Parcel parcel = ParcelOf.skeins(session, number, purchase.skeins());
+    LandedPurchase landed = Landing.of(purchase, home(purchase), parcel, before(purchase, earlier));
+    int version = earlier.map(KeptPurchase::version).orElse(0) + 1;
+    return new Purchased(new KeptPurchase(number, version, landed, true, Note.of(reason), studio.author(), studio.now()), parcel);
   }
 
   private void refuseWhatIsYetToCome(Purchase purchase) throws NotDone {

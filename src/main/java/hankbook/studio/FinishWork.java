@@ -12,6 +12,7 @@ import hankbook.measure.Length;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Leftover;
 import hankbook.reckon.Made;
+import hankbook.reckon.Reckoning;
 import hankbook.reckon.Squared;
 import hankbook.reckon.Unsquared;
 import hankbook.store.ActualsVersion;
@@ -49,8 +50,9 @@ record FinishWork(Studio studio, Session session, String name) {
       case Unsquared why -> throw NotDone.because(why.message() + " Nothing was posted.");
     };
     YarnsUsed used = new YarnsUsed(session, name, after(balances, squared), actuals, aside);
-    Made made = new Made(ground.plan(), actuals, used.inOrderOf(ground.plan()));
-    return new Finishing(name, ground.version(), date, squared, made, Unexplained.of(made, Settings.judgement(session).percentage(Setting.UNEXPLAINED)));
+    Made made = Answer.reckoned(name, () -> new Made(ground.plan(), actuals, used.inOrderOf(ground.plan())));
+    Reckoning reckoning = Answer.reckoned(name, () -> Reckoning.of(made));
+    return new Finishing(name, ground.version(), date, squared, made, Unexplained.of(reckoning, Settings.judgement(session).percentage(Setting.UNEXPLAINED)));
   }
 
   private LocalDate date(Actuals actuals, TakenFor taken, Set<UUID> aside) throws NotDone {

@@ -9,6 +9,7 @@ import hankbook.measure.Unreadable;
 import hankbook.store.Session;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -45,6 +46,25 @@ public final class Purchases {
   /** The currency in which the ledger reckons. */
   public CurrencyUnit homeCurrency() {
     return studio.read(HomeCurrency::of);
+  }
+
+  /** It where a setting or what was paid decides it; before that, the first purchase will. */
+  public Optional<CurrencyUnit> decidedCurrency() {
+    return studio.read(HomeCurrency::decided);
+  }
+
+  /**
+   * A purchase as it would stand, were it entered now; writes nothing.
+   *
+   * @param corrected the number of the purchase that it would correct; empty where it would be another one
+   * @throws NotDone as {@link #add} and {@link #correct} do
+   * @throws Unreadable if it cannot be shared out as it says, see {@link Landing}
+   */
+  public Purchased tried(OptionalInt corrected, Purchase purchase) throws NotDone {
+    return studio.tried(session -> {
+      Optional<KeptPurchase> earlier = corrected.isPresent() ? Optional.of(standing(session, corrected.getAsInt())) : Optional.empty();
+      return new EnterPurchase(studio, session).asItWouldStand(corrected.orElseGet(() -> session.purchases().next()), purchase, earlier, "");
+    });
   }
 
   /**

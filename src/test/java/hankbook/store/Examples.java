@@ -1,5 +1,14 @@
 package hankbook.store;
 
+import hankbook.cost.Basis;
+import hankbook.cost.Charge;
+import hankbook.cost.ExchangeRate;
+import hankbook.cost.LandedPurchase;
+import hankbook.cost.Landing;
+import hankbook.cost.Parcel;
+import hankbook.cost.Purchase;
+import hankbook.cost.PurchaseLine;
+import hankbook.cost.Received;
 import hankbook.ledger.Audit;
 import hankbook.ledger.Balances;
 import hankbook.ledger.ChainedEntry;
@@ -10,14 +19,21 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Refusal;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /** Skeins and entries of an invented studio, and short ways to put them into a store. */
 final class Examples {
@@ -36,6 +52,19 @@ final class Examples {
     return new Skein(
         code, new YarnColour("Harbour cotton 8/2", "Coral"), "", "", Optional.empty(), PackageForm.CONE, Optional.empty(), Optional.empty(), false, "", "",
         Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** A purchase of some skeins from abroad, 10.00 SEK for each, which are worth a euro. */
+  static LandedPurchase paid(String... skeins) {
+    CurrencyUnit abroad = CurrencyUnit.of("SEK");
+    Money price = Money.ofMajor(abroad, 10L * skeins.length);
+    Charge nothing = new Charge(Money.zero(abroad), Basis.VALUE);
+    PurchaseLine line = new PurchaseLine("Harbour cotton, by the cone", price, List.of(skeins));
+    Optional<ExchangeRate> rate = Optional.of(ExchangeRate.parse("0.100", DAY));
+    Purchase purchase = new Purchase(DAY, "a mill", abroad, List.of(line), nothing, new Charge(Money.parse("EUR 0.50"), Basis.MASS), nothing, rate);
+    Map<String, Received> known = Arrays.stream(skeins)
+        .collect(Collectors.toMap(Function.identity(), _ -> new Received(Optional.empty(), Optional.empty(), Optional.of(Mass.grams(100)))));
+    return Landing.of(purchase, CurrencyUnit.EUR, new Parcel(known), Map.of(skeins[0], Money.parse("EUR 7.77")));
   }
 
   /** An example of another dye lot. */

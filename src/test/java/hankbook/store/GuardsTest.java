@@ -117,6 +117,36 @@ class GuardsTest {
   }
 
   @Test
+  void whatWasPaidIsNeitherAlteredNorDeletedNorNonsense() {
+    store.write(session -> {
+      session.purchases().keep(1, Examples.paid(CORAL), true, "", "Ida", NOON);
+      return session;
+    });
+    assertThat(refused("delete from purchase_skein")).isEqualTo("P0001");
+    assertThat(refused("update purchase_skein set landed_minor = 1")).isEqualTo("P0001");
+    assertThat(refused("delete from purchase_line")).isEqualTo("P0001");
+    assertThat(refused("update purchase_line set price_minor = 1")).isEqualTo("P0001");
+    assertThat(refused("delete from purchase_version")).isEqualTo("P0001");
+    assertThat(refused("update purchase_version set stands = false")).isEqualTo("P0001");
+    String version = "insert into purchase_version (purchase, version, dated, seller, currency, carriage_minor, carriage_currency, carriage_by, duty_minor, duty_currency, duty_by,"
+        + " discount_minor, discount_by, rate, rate_day, home_currency, stands, reason, author, recorded_at) select purchase, %s, dated, seller, currency, %s, carriage_currency, %s,"
+        + " duty_minor, duty_currency, duty_by, discount_minor, discount_by, cast(%s as varchar), cast(%s as date), %s, stands, reason, author, recorded_at from purchase_version";
+    String turned = "'0.09';'2026-03-14';'EUR'";
+    assertThat(refused(version.formatted((Object[]) ("1;5;'VALUE';" + turned).split(";")))).isEqualTo("23505");
+    for (String values : new String[] {"0;5;'VALUE';" + turned, "2;-5;'VALUE';" + turned, "2;5;'SIZE';" + turned, "2;5;'MASS';'0.09';null;'EUR'",
+      "2;5;'MASS';null;null;'EUR'", "2;5;'MASS';'0.09';'2026-03-14';'SEK'"}) {
+      assertThat(refused(version.formatted((Object[]) values.split(";")))).as(values).isEqualTo(vendor.checkState);
+    }
+    String skein = "insert into purchase_skein (purchase, version, line, turn, skein, landed_minor, before_minor, before_currency) values (1, 1, %s, 2, '%s', %s, 'EUR')";
+    assertThat(refused(skein.formatted("1", "Slate", "5, 5"))).isEqualTo(vendor.foreignKeyState);
+    add(store, "Slate");
+    assertThat(refused(skein.formatted("2", "Slate", "5, 5"))).as("no such line").isEqualTo(vendor.foreignKeyState);
+    assertThat(refused(skein.formatted("1", CORAL, "5, 5"))).as("paid twice").isEqualTo("23505");
+    assertThat(refused(skein.formatted("1", "Slate", "-5, 5"))).isEqualTo(vendor.checkState);
+    assertThat(refused(skein.formatted("1", "Slate", "5, null"))).isEqualTo(vendor.checkState);
+  }
+
+  @Test
   void turnsHaveTheirReelAndMoistureItsWeight() {
     String skein = "insert into skein (code, yarn, colour, hex, fibre, form, turns, reel_tenths, regain, opened, lot, location, recorded_at)"
         + " select 'Slate', yarn, colour, hex, fibre, form, %s, opened, lot, location, recorded_at from skein";

@@ -73,6 +73,24 @@ class SchemaTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void aLedgerOfTheTenthSchemaTakesWhatWasPaid(Vendor vendor, @TempDir Path folder) throws Exception {
+    LedgerAddress address = vendor.blank(folder);
+    Flyway.configure(Schema.class.getClassLoader()).dataSource(Connections.source(address)).locations("classpath:db/migration", "classpath:db/" + vendor.folder).target("10").load().migrate();
+    Vendor.run(address,
+        "insert into skein (code, yarn, colour, hex, fibre, form, opened, lot, location, cost_minor, currency, recorded_at)"
+            + " values ('S 1', 'Fjara', 'Ash', '', 'wool', 'SKEIN', false, 'A', '', 500, 'SEK', timestamp with time zone '2026-03-14 12:00:00+00')");
+    try (Store store = Store.open(address)) {
+      assertThat(store.<Integer>read(session -> session.purchases().next())).isEqualTo(1);
+      store.write(session -> {
+        session.purchases().keep(1, Examples.paid("S 1"), true, "", "Ida", Examples.NOON);
+        return session;
+      });
+      assertThat(store.<Boolean>read(session -> session.purchases().thatPaidFor("S 1").isPresent())).isTrue();
+    }
+  }
+
   private static Stream<Integer> versions(String folder) {
     try (Stream<Path> files = Files.list(Path.of(Objects.requireNonNull(Schema.class.getResource("/db/" + folder)).toURI()))) {
       List<Integer> versions = files.map(file -> String.valueOf(file.getFileName())).map(name -> Integer.valueOf(name.replaceFirst("V(\\d+)__.*\\.sql", "$1"))).toList();

@@ -1,0 +1,58 @@
+package hankbook.desktop;
+
+import hankbook.cost.PaidFor;
+import hankbook.studio.ValuedStock;
+import java.util.List;
+import javafx.geometry.HPos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.joda.money.Money;
+
+/** What was paid, and where it went: by what each skein cost, whatever method values the stock. */
+final class PaidPane extends VBox {
+  private final GridPane lines = new GridPane();
+  private final Label sum = Labels.heading("");
+  private final Label toCome = Labels.quiet("");
+
+  PaidPane() {
+    ColumnConstraints words = new ColumnConstraints();
+    words.setHgrow(Priority.ALWAYS);
+    ColumnConstraints amounts = new ColumnConstraints();
+    amounts.setHalignment(HPos.RIGHT);
+    amounts.setMinWidth(USE_PREF_SIZE);
+    lines.getColumnConstraints().setAll(words, amounts);
+    lines.getStyleClass().add("paid-lines");
+    sum.setId("paid-sum");
+    Labels.showOnly(toCome, toCome.textProperty().map(text -> !text.isEmpty()));
+    getStyleClass().add("paid");
+    getChildren().addAll(Labels.heading("What was paid, and where it went"), lines, sum, toCome, Labels.quiet("Each skein at its own cost, whatever method values the stock."));
+  }
+
+  void show(ValuedStock stock) {
+    PaidFor paid = stock.paid();
+    List<PaidLine> now = PaidLine.of(paid);
+    lines.getChildren().clear();
+    now.forEach(this::add);
+    sum.setText(sum(paid.paid(), now));
+    toCome.setText(paid.toCome().isZero() ? "" : "Beside it " + Wording.money(paid.toCome()) + " for skeins that have no length in the ledger" + (stock.on().isPresent() ? " by then." : " yet."));
+  }
+
+  /** Both sides of it. */
+  static String sum(Money paid, List<PaidLine> lines) {
+    Money parts = Money.total(paid.getCurrencyUnit(), lines.stream().filter(PaidLine::sum).map(PaidLine::amount).toList());
+    return "Paid " + Wording.money(paid) + " = " + Wording.money(parts) + " in all of these.";
+  }
+
+  private void add(PaidLine line) {
+    Label words = new Label(line.words());
+    words.setWrapText(true);
+    Label amount = new Label(Wording.amount(line.amount()));
+    words.getStyleClass().add(line.sum() ? "landing-line" : "landing-skein");
+    amount.getStyleClass().add(line.sum() ? "landing-line" : "landing-number");
+    amount.setMinWidth(USE_PREF_SIZE);
+    lines.addRow(lines.getRowCount(), words, amount);
+  }
+}

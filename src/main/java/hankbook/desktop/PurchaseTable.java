@@ -1,0 +1,55 @@
+package hankbook.desktop;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.VBox;
+
+/** The table of purchases, newest first. Where it is narrow, columns that the chosen one's page repeats give way. */
+final class PurchaseTable extends TableView<PurchaseRow> {
+  private static final double ROW_HEIGHT = 34;
+  private static final double ROOM_FOR_TOTAL = 560;
+  private static final double ROOM_FOR_LINES = 460;
+
+  PurchaseTable(PurchasesModel model) {
+    TableColumn<PurchaseRow, Integer> number = column("No.", 38, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> lines = column("Lines", 48, PurchaseRow::lines);
+    TableColumn<PurchaseRow, String> total = column("Total", 96, PurchaseRow::total);
+    TableColumn<PurchaseRow, String> landed = column("Landed", 96, PurchaseRow::landed);
+    List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
+    getColumns().setAll(List.of(
+        number, column("Date", 86, PurchaseRow::date), column("From whom", 90, PurchaseRow::from), lines, total, landed, column("State", 84, PurchaseRow::state)));
+    setId("purchases");
+    setAccessibleText("Purchases");
+    setFixedCellSize(ROW_HEIGHT);
+    setItems(model.rows());
+    setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
+    setPlaceholder(nothing());
+    widthProperty().subscribe(width -> {
+      total.setVisible(width.doubleValue() >= ROOM_FOR_TOTAL);
+      lines.setVisible(width.doubleValue() >= ROOM_FOR_LINES);
+    });
+    ChosenRow.bind(this, model.chosenProperty(), model::choose);
+  }
+
+  private static VBox nothing() {
+    VBox nothing = new VBox(
+        Labels.heading("No purchase yet"),
+        Labels.quiet("A purchase is a bill: what was paid at one time in one place. Type its lines as they are printed and say which skeins each paid for."),
+        Labels.quiet("Carriage and duty are shared over the skeins to the last coin, so that each knows what it cost, and a plan what it will cost."),
+        Labels.quiet("A price that was typed when a skein was received counts as well; a purchase takes its place."));
+    nothing.getStyleClass().addAll("nothing-yet", "costs-nothing");
+    return nothing;
+  }
+
+  private static <T> TableColumn<PurchaseRow, T> column(String name, double width, Function<PurchaseRow, T> of) {
+    TableColumn<PurchaseRow, T> column = new TableColumn<>(name);
+    column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
+    column.setMinWidth(width);
+    column.setPrefWidth(width);
+    column.setSortable(false);
+    return column;
+  }
+}

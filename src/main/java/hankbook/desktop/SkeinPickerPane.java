@@ -1,0 +1,115 @@
+package hankbook.desktop;
+
+import java.time.LocalDate;
+import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ListView;
+import javafx.scene.control.SelectionMode;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** Chooses skeins by typing: the list below follows, Enter takes what is typed, and one click takes all that came on a day. */
+final class SkeinPickerPane extends VBox {
+  private static final double ROW_HEIGHT = 28;
+
+  private final SkeinPicker picker;
+  private final TextField filter = new TextField();
+  private final ListView<SkeinToPay> list;
+  private final FlowPane days = new FlowPane(6, 4);
+  private final Button chosen = new Button("Take the chosen");
+  private final Button all = new Button();
+  private String id = "";
+
+  SkeinPickerPane(SkeinPicker picker) {
+    this.picker = picker;
+    this.list = new ListView<>(picker.shown());
+    getStyleClass().add("skein-picker");
+    filter.setPromptText("Codes, yarn, lot or a day; Enter takes them");
+    filter.setAccessibleText("Skeins to take into the line");
+    filter.textProperty().bindBidirectional(picker.filterProperty());
+    filter.setOnAction(_ -> picker.enter());
+    filter.addEventFilter(KeyEvent.KEY_PRESSED, this::downToTheList);
+    getChildren().addAll(filter, Labels.fault(picker.messageProperty()), days, list(), acts());
+    ListChangeListener<Map.Entry<LocalDate, Long>> changed = _ -> showDays();
+    picker.days().addListener(changed);
+    showDays();
+  }
+
+  /** Gives its nodes names that begin so. */
+  void name(String begin) {
+    id = begin;
+    filter.setId(id + "-find");
+    list.setId(id + "-list");
+    chosen.setId(id + "-chosen");
+    all.setId(id + "-all");
+    showDays();
+  }
+
+  /** Puts the keyboard where codes are typed; before the first pulse it would not be in the scene yet. */
+  void begin() {
+    applyCss();
+    filter.requestFocus();
+  }
+
+  private void downToTheList(KeyEvent pressed) {
+    if (pressed.getCode() == KeyCode.DOWN && !picker.shown().isEmpty()) {
+      pressed.consume();
+      list.requestFocus();
+      list.getSelectionModel().selectFirst();
+    }
+  }
+
+  private Node list() {
+    list.setAccessibleText("Skeins that no purchase paid for yet");
+    list.setFixedCellSize(ROW_HEIGHT);
+    list.setPlaceholder(Labels.quiet("No skein that is still to be paid for answers to that."));
+    list.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
+    list.setCellFactory(_ -> new SkeinToPayCell());
+    list.setOnKeyPressed(pressed -> {
+      if (pressed.getCode() == KeyCode.ENTER) {
+        addChosen();
+      }
+    });
+    list.setOnMouseClicked(clicked -> {
+      if (clicked.getClickCount() == 2) {
+        addChosen();
+      }
+    });
+    list.getStyleClass().add("skein-picker-list");
+    return list;
+  }
+
+  private void addChosen() {
+    picker.add(list.getSelectionModel().getSelectedItems().stream().toList());
+    filter.requestFocus();
+  }
+
+  private Node acts() {
+    chosen.setOnAction(_ -> addChosen());
+    chosen.disableProperty().bind(Bindings.isEmpty(list.getSelectionModel().getSelectedItems()));
+    all.textProperty().bind(Bindings.createStringBinding(() -> "Take all " + picker.shown().size(), picker.shown()));
+    all.setOnAction(_ -> picker.addShown());
+    all.disableProperty().bind(Bindings.isEmpty(picker.shown()));
+    HBox acts = new HBox(6, chosen, all);
+    acts.getChildren().forEach(act -> act.getStyleClass().add("small"));
+    return acts;
+  }
+
+  private void showDays() {
+    days.getChildren().clear();
+    for (Map.Entry<LocalDate, Long> day : picker.days()) {
+      Button button = new Button((day.getValue() == 1 ? "The one" : "All " + day.getValue()) + " that came " + day.getKey());
+      button.setId(id + "-day-" + day.getKey());
+      button.getStyleClass().add("small");
+      button.setOnAction(_ -> picker.addDay(day.getKey()));
+      days.getChildren().add(button);
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.studio.ShelfSkein;
+import hankbook.yarn.Skein;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A skein that a purchase may pay for.
+ *
+ * @param code its code
+ * @param hex its colour, or empty
+ * @param words its yarn, how long it was sold as, and when it came
+ * @param came the day, where it is known
+ * @param paidBy the number of the purchase that stands and paid for it
+ * @param searched the text it is searched by
+ */
+record SkeinToPay(String code, String hex, String words, Optional<LocalDate> came, OptionalInt paidBy, String searched) {
+  /** Those that came last stand first, since a bill comes with its yarn. */
+  static final Comparator<SkeinToPay> NEWEST_FIRST =
+      Comparator.comparing((SkeinToPay skein) -> skein.came().orElse(LocalDate.MIN)).reversed().thenComparing(SkeinToPay::code);
+
+  static SkeinToPay of(ShelfSkein held, OptionalInt paidBy) {
+    Skein skein = held.skein();
+    Length sold = skein.label().orElse(skein.holds());
+    String came = skein.received().map(day -> "came " + day).orElse("");
+    String words = skein.yarn() + (sold.isPositive() ? ", " + Wording.metres(sold) : "") + (came.isEmpty() ? "" : ", " + came);
+    String searched = PlainWords.of(skein.code(), words, skein.lot(), skein.fibre(), skein.location());
+    return new SkeinToPay(skein.code(), skein.hex(), words, skein.received(), paidBy, searched);
+  }
+
+  /** Whether no other purchase than a certain one paid for it. */
+  boolean isFreeFor(OptionalInt purchase) {
+    return paidBy.isEmpty() || paidBy.equals(purchase);
+  }
+}
