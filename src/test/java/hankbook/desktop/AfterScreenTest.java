@@ -41,7 +41,7 @@ class AfterScreenTest extends ScreenTest {
   }
 
   private void openTheForm() {
-    push(KeyCode.CONTROL, KeyCode.DIGIT8);
+    push(KeyCode.CONTROL, KeyCode.DIGIT5);
     settle();
     push(KeyCode.SPACE);
     settle();
@@ -94,7 +94,7 @@ class AfterScreenTest extends ScreenTest {
     type("found-note", "the reed was rusty");
     push(KeyCode.CONTROL, KeyCode.DIGIT2);
     settle();
-    push(KeyCode.CONTROL, KeyCode.DIGIT8);
+    push(KeyCode.CONTROL, KeyCode.DIGIT5);
     settle();
     assertThat(field("warp.ends").getText()).as("bad text stays").isEqualTo("not yet");
     assertThat(lookup("Wanted: a whole number, or arithmetic that makes one, such as (3 x 36 + 12) x 4.").query().isVisible()).isTrue();
