@@ -61,7 +61,7 @@ class ValueTest {
 
   @Test
   void whatAPlanTookStaysAccountedForAndTheDayBeforeStaysAsItWas() throws Exception {
-    new Reserve(studio).plan(UUID.randomUUID(), "Quay towels");
+    new Reserve(studio).plan(UUID.randomUUID(), "Quay towels", true);
     new Draw(studio).plan(UUID.randomUUID(), "Quay towels");
     ValuedStock now = stock(Optional.empty()).getFirst();
     assertThat(now.paid().plan("Quay towels").isPositive()).isTrue();
