@@ -90,8 +90,8 @@ final class AfterForm extends VBox {
   private Node[] measured(ToFinish ground) {
     List<Node> rows = new ArrayList<>();
     for (FoundField field : FoundField.values()) {
-      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD).helped(field.help());
-      Label help = Labels.quiet(field.help());
+      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD).withoutMessage();
+      Label help = box.help(field.help());
       HBox.setHgrow(help, Priority.ALWAYS);
       HBox row = new HBox(box, help);
       row.getStyleClass().add("found-measure");

@@ -16,11 +16,14 @@ import javafx.scene.layout.VBox;
 
 /** The ways of cloth and loom as they came out, beside what the plan took them for. */
 final class CameOut extends VBox {
+  private static final double MOST_WIDTH = 560;
+
   private final GridPane grid = new GridPane();
 
   CameOut(Plan plan, Realised really) {
     getStyleClass().add("plan-section");
     grid.getStyleClass().add("came-out");
+    grid.setMaxWidth(MOST_WIDTH);
     ColumnConstraints names = new ColumnConstraints();
     names.setHgrow(Priority.ALWAYS);
     ColumnConstraints values = new ColumnConstraints();

@@ -67,8 +67,8 @@ record LeftReading(Optional<Length> left, String words) {
   }
 
   private static String words(SkeinUse use, Length left) {
-    String more = use.drawnMore().isPositive() ? " " + Wording.metres(use.drawnMore()) + " more than drawn; they are taken off the shelf." : "";
-    String found = use.recounted().isPositive() ? " " + Wording.metres(use.recounted()) + " more than the book knew; they are found." : "";
-    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used." + more + found;
+    String more = use.drawnMore().isPositive() ? "; " + Wording.metres(use.drawnMore()) + " more than was drawn" : "";
+    String found = use.recounted().isPositive() ? "; " + Wording.metres(use.recounted()) + " more than the book knew" : "";
+    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used" + more + found + ".";
   }
 }

@@ -51,7 +51,7 @@ final class LeftoverCard extends VBox {
   }
 
   private FoundBox box(String key, String caption, String example) {
-    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH);
+    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH).withoutMessage();
   }
 
   private Node head() {
@@ -114,7 +114,9 @@ final class LeftoverCard extends VBox {
       shown.getChildren().setAll(wanted);
     }
     boxes.forEach(box -> box.show(draft));
-    LeftReading read = LeftReading.of(taken, said);
-    reading.setText(read.words().isEmpty() ? "Still to be said." : read.words());
+    String wrong = way.keys().stream().map(key -> FoundText.fault(ActualsPart.LEFTOVERS, key, said.text(key))).filter(words -> !words.isEmpty()).findFirst().orElse("");
+    String words = LeftReading.of(taken, said).words();
+    reading.setText(!wrong.isEmpty() ? wrong : words.isEmpty() ? "Still to be said." : words);
+    FoundBox.mark(reading, !wrong.isEmpty());
   }
 }

@@ -109,6 +109,33 @@ class AfterScreenTest extends ScreenTest {
   }
 
   @Test
+  void theFormIsGoneThroughWithTheTabulatorAndNothingMovesWhileOneTypes() {
+    openTheForm();
+    interact(field("leftovers[4].gross")::requestFocus);
+    settle();
+    Node card = lookup("#reading-S005").query().getParent();
+    double before = card.localToScene(card.getBoundsInLocal()).getMinY();
+    double height = card.getBoundsInLocal().getHeight();
+    write("1 cm");
+    settle();
+    assertThat(textOf("#reading-S005")).isEqualTo("Wanted: a mass such as 100 g (mg, g, kg, oz or lb).");
+    interact(() -> field("leftovers[4].gross").setText("170 g"));
+    assertThat(textOf("#reading-S005")).startsWith("1\u202F788.2 m left, 0.0 m used; ");
+    assertThat(card.localToScene(card.getBoundsInLocal()).getMinY()).isEqualTo(before);
+    assertThat(card.getBoundsInLocal().getHeight()).isEqualTo(height);
+    push(KeyCode.TAB);
+    assertThat(field("leftovers[4].tare").isFocused()).isTrue();
+    interact(field("warp.length")::requestFocus);
+    write("4.7 m");
+    push(KeyCode.TAB);
+    settle();
+    assertThat(field("warp.ends").isFocused()).isTrue();
+    interact(field("found-note")::requestFocus);
+    push(KeyCode.TAB);
+    assertThat(field("found-note").isFocused()).as("also out of a note of more lines").isFalse();
+  }
+
+  @Test
   void aSkeinThatWasTouchedByMistakeIsAddedAndTakenOutAgain() {
     openTheForm();
     interact(() -> lookup("#other-skein").queryComboBox().getSelectionModel().selectFirst());
