@@ -59,9 +59,10 @@ public final class AfterView extends BorderPane {
 
   private List<Node> teaching() {
     boolean waiting = model.rows().stream().anyMatch(row -> !row.isSquared());
+    String begin = "Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.";
     String first = waiting
         ? "Choose a plan at the left: one on the loom to square its book, a squared one to see where its yarn went."
-        : "No plan is on a loom. Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.";
+        : model.rows().isEmpty() ? "No plan is on a loom. " + begin : "Choose a squared plan at the left to see where its yarn went. No plan is on a loom now. " + begin;
     return List.of(
         Labels.heading("What this is for"), text(first),
         text("When a cloth is cut off, weigh or measure what is left of each skein that was drawn. What came back is put on the shelf again, what was woven, thrown away as thrums or used in"
