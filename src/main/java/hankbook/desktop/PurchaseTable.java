@@ -14,13 +14,13 @@ final class PurchaseTable extends TableView<PurchaseRow> {
   private static final double ROOM_FOR_LINES = 460;
 
   PurchaseTable(PurchasesModel model) {
-    TableColumn<PurchaseRow, Integer> number = column("No.", 38, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> number = column("No.", 34, PurchaseRow::number);
     TableColumn<PurchaseRow, Integer> lines = column("Lines", 48, PurchaseRow::lines);
     TableColumn<PurchaseRow, String> total = column("Total", 96, PurchaseRow::total);
-    TableColumn<PurchaseRow, String> landed = column("Landed", 96, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> landed = column("Landed", 88, PurchaseRow::landed);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(
-        number, column("Date", 86, PurchaseRow::date), column("From whom", 90, PurchaseRow::from), lines, total, landed, column("State", 84, PurchaseRow::state)));
+        number, column("Date", 82, PurchaseRow::date), column("From whom", 64, PurchaseRow::from), lines, total, landed, column("State", 76, PurchaseRow::state)));
     setId("purchases");
     setAccessibleText("Purchases");
     setFixedCellSize(ROW_HEIGHT);
