@@ -163,6 +163,23 @@ class CostsScreenTest extends ScreenTest {
     assertThat(Money.total(lines.stream().filter(line -> !line.sum()).map(PaidLine::amount).toList())).isEqualTo(paid.accounted());
   }
 
+  /** The least contrast for text, WCAG 2.2, success criterion 1.4.3; what cannot be used is exempt. */
+  @Test
+  void everyTextOfTheCostsStandsOutInBothLooks() {
+    enterTheBill();
+    for (int look = 0; look < 2; look++) {
+      clickOn("#purchase-line-1-choose");
+      settle();
+      assertThat(Contrast.tooFaint(lookup(".screen").query())).isEmpty();
+      clickOn("#purchase-line-1-choose").clickOn("#costs-value-of-the-stock");
+      settle();
+      assertThat(Contrast.tooFaint(lookup(".screen").query())).isEmpty();
+      clickOn("#costs-purchases");
+      press(KeyCode.CONTROL, KeyCode.T).release(KeyCode.T, KeyCode.CONTROL);
+      settle();
+    }
+  }
+
   /** Two cones at 18.00 and one skein at 18.00, with carriage of 6.00. */
   private void enterTheBill() {
     type("#purchase-currency", "EUR");
