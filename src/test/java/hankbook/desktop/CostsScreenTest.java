@@ -109,7 +109,8 @@ class CostsScreenTest extends ScreenTest {
     interact(() -> lookup("#purchases").queryTableView().requestFocus());
     press(KeyCode.HOME).release(KeyCode.HOME);
     settle();
-    interact(() -> lookup("#purchase-reason").query().requestFocus());
+    assertThat(textOf("#purchase-title")).isEqualTo("Purchase 1");
+    interact(() -> lookup("#take-back-reason").query().requestFocus());
     write("paid twice\n");
     settle();
     assertThat(textOf("#purchase-state")).startsWith("Taken back: paid twice.");
