@@ -49,10 +49,10 @@ final class CostReport {
   private void cost(int depth) {
     TextTable table = new TextTable("Cost", ">" + cost.currency(), ">yarn", "how");
     row(table, cost.total(), 0, depth);
-    if (!cost.uncounted().isEmpty()) {
-      table.row("without what is not counted, below", "", "", "");
-    }
     lines.addAll(table.lines());
+    if (!cost.uncounted().isEmpty()) {
+      lines.add("This is without what is not counted, below.");
+    }
     cost.pieces().forEach(piece -> lines.add(each(piece)));
   }
 

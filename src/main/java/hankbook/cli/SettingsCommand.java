@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 
 /** By what the ledger's checks judge. */
 @NullUnmarked
-@Command(name = "settings", description = "What checks judge by: all settings, or one, or set one. They are kept in the ledger.", mixinStandardHelpOptions = true)
+@Command(name = "settings", description = "What checks judge by, and what work costs: all settings, or one, or set one. They are kept in the ledger.", mixinStandardHelpOptions = true)
 final class SettingsCommand extends LedgerCommand {
   @Parameters(index = "0", arity = "0..1", paramLabel = "KEY", description = "Which, such as riskLimit.")
   private String key;

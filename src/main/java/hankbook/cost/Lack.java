@@ -3,16 +3,17 @@ package hankbook.cost;
 import hankbook.allot.EndsGiven;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Purchase;
+import hankbook.allot.Share;
 import hankbook.measure.Length;
 import hankbook.plan.Need;
-import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 
 /** What no skein gives of a yarn: whole ends for the warp, and weft. */
 record Lack(Length warp, Length weft) {
-  static Lack of(YarnColour yarn, PlanCheck check, Map<String, Skein> skeins) {
+  /** @param shares what skeins give of the yarn */
+  static Lack of(YarnColour yarn, PlanCheck check, List<Share> shares) {
     Length warp = Length.ZERO;
     Length weft = Length.ZERO;
     for (Need need : check.yardage().needs()) {
@@ -21,15 +22,11 @@ record Lack(Length warp, Length weft) {
         weft = need.role() == Need.Role.WEFT ? weft.plus(need.length()) : weft;
       }
     }
-    Length given = check.shares().stream()
-        .filter(share -> skeins.get(share.code()).yarn().equals(yarn))
+    Length given = shares.stream()
         .flatMap(share -> share.kinds().stream())
         .map(EndsGiven::length)
         .reduce(Length.ZERO, Length::plus);
-    Length woven = check.shares().stream()
-        .filter(share -> skeins.get(share.code()).yarn().equals(yarn))
-        .map(share -> share.weft())
-        .reduce(Length.ZERO, Length::plus);
+    Length woven = shares.stream().map(Share::weft).reduce(Length.ZERO, Length::plus);
     return new Lack(warp.minus(given), weft.minus(woven));
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -80,14 +81,15 @@ public final class Valuation {
     CostReplay replay = new CostReplay(currency, new Makers(currency, paid, entries), UnaryOperator.identity());
     entries.stream().filter(counts).forEach(entry -> receipts.learn(entry, replay.add(entry)));
     Map<YarnColour, Length> left = new HashMap<>();
-    byYarn.forEach((yarn, holdings) -> left.put(yarn, holdings.stream().map(holding -> stock.get(holding).length()).reduce(Length.ZERO, Length::plus)));
+    byYarn.forEach((yarn, holdings) -> left.put(yarn, holdings.stream().map(holding -> length(stock, holding)).reduce(Length.ZERO, Length::plus)));
     Map<YarnColour, Money> values = new HashMap<>();
     for (Receipts.Receipt receipt : receipts.newestFirst()) {
       String skein = receipt.move().to().skein();
       YarnColour yarn = yarns.apply(skein);
       if (!book.unknown().contains(skein) && left.containsKey(yarn)) {
-        Length taken = Length.min(left.get(yarn), receipt.worth().length());
-        left.put(yarn, left.get(yarn).minus(taken));
+        Length wanted = left.getOrDefault(yarn, Length.ZERO);
+        Length taken = Length.min(wanted, receipt.worth().length());
+        left.put(yarn, wanted.minus(taken));
         values.merge(yarn, receipt.worth().of(taken), Money::plus);
       }
     }
@@ -108,7 +110,7 @@ public final class Valuation {
     CostReplay replay = new CostReplay(currency, new Makers(currency, paid, entries), pooled);
     entries.stream().filter(counts).forEach(replay::add);
     Map<YarnColour, Money> values = new HashMap<>();
-    byYarn.forEach((yarn, holdings) -> values.put(yarn, replay.held().get(pooled.apply(holdings.getFirst())).cost()));
+    byYarn.forEach((yarn, holdings) -> values.put(yarn, Objects.requireNonNull(replay.held().get(pooled.apply(holdings.getFirst()))).cost()));
     return values;
   }
 
@@ -116,11 +118,15 @@ public final class Valuation {
     SortedMap<Holding, Worth> shared = new TreeMap<>();
     byYarn.forEach((yarn, holdings) -> {
       Money value = values.getOrDefault(yarn, Money.zero(currency));
-      List<Money> parts = SharedOut.of(value, holdings.stream().map(holding -> stock.get(holding).length().exactTenths()).toList());
+      List<Money> parts = SharedOut.of(value, holdings.stream().map(holding -> length(stock, holding).exactTenths()).toList());
       for (int i = 0; i < holdings.size(); i++) {
-        shared.put(holdings.get(i), new Worth(stock.get(holdings.get(i)).length(), parts.get(i)));
+        shared.put(holdings.get(i), new Worth(length(stock, holdings.get(i)), parts.get(i)));
       }
     });
     return shared;
+  }
+
+  private static Length length(SortedMap<Holding, Worth> stock, Holding holding) {
+    return Objects.requireNonNull(stock.get(holding)).length();
   }
 }

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -38,7 +39,7 @@ final class YarnCosts {
   }
 
   private void given(Share share) {
-    Skein skein = skeins.get(share.code());
+    Skein skein = skein(share);
     Length taken = share.warp().plus(share.weft());
     Length left = skein.holds().minus(taken);
     SkeinWorth worth = SkeinWorth.of(costing, share.code());
@@ -53,8 +54,12 @@ final class YarnCosts {
     }
   }
 
+  private Skein skein(Share share) {
+    return Objects.requireNonNull(skeins.get(share.code()));
+  }
+
   private void lacking(YarnColour yarn) {
-    Lack lack = Lack.of(yarn, check, skeins);
+    Lack lack = Lack.of(yarn, check, check.shares().stream().filter(share -> skein(share).yarn().equals(yarn)).toList());
     String what = yarn + ", " + metres(lack.length()) + " still to buy";
     Optional<Purchase> purchase = costing.purchases().stream().filter(buying -> buying.yarn().equals(yarn)).findFirst();
     Optional<Worth> bought = purchase.flatMap(Lack::bought);
@@ -82,10 +87,10 @@ final class YarnCosts {
   /** A cost shared over lengths. */
   private static Map<YarnUse, Worth> split(Map<YarnUse, Length> lengths, Money cost) {
     Map<YarnUse, Worth> parts = new EnumMap<>(YarnUse.class);
-    List<YarnUse> order = List.copyOf(lengths.keySet());
-    List<Money> amounts = order.isEmpty() ? List.of() : SharedOut.of(cost, order.stream().map(use -> lengths.get(use).exactTenths()).toList());
+    List<Map.Entry<YarnUse, Length>> order = List.copyOf(lengths.entrySet());
+    List<Money> amounts = order.isEmpty() ? List.of() : SharedOut.of(cost, order.stream().map(use -> use.getValue().exactTenths()).toList());
     for (int i = 0; i < order.size(); i++) {
-      parts.put(order.get(i), new Worth(lengths.get(order.get(i)), amounts.get(i)));
+      parts.put(order.get(i).getKey(), new Worth(order.get(i).getValue(), amounts.get(i)));
     }
     return parts;
   }

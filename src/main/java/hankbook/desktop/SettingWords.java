@@ -49,9 +49,9 @@ final class SettingWords {
       case SETT -> "How far the sett that a reed gives may be from the plan's before the plan is warned.";
       case HOURLY_RATE -> "What an hour of work costs where its kind has no rate of its own. Without it hours are shown, and their cost is not counted.";
       case WINDING_RATE, BEAMING_RATE, THREADING_RATE, SLEYING_RATE, WEAVING_RATE, FINISHING_RATE -> "Where this kind of work costs more or less than the rest.";
-      case WINDING_TIME, BEAMING_TIME, THREADING_TIME, SLEYING_TIME -> "For one end. Times of plans that were finished take its place.";
-      case WEAVING_TIME -> "For one pick. Times of plans that were finished take its place.";
-      case FINISHING_TIME -> "For one piece: hems, fringes, washing. Times of plans that were finished take its place.";
+      case WINDING_TIME, BEAMING_TIME, THREADING_TIME, SLEYING_TIME -> "For one end. Where nothing is set, times of plans that were finished take its place.";
+      case WEAVING_TIME -> "For one pick. Where nothing is set, times of plans that were finished take its place.";
+      case FINISHING_TIME -> "For one piece: hems, fringes, washing. Where nothing is set, times of plans that were finished take its place.";
       case OVERHEAD -> "Rent, heating, tools: a part of what yarn and work cost, added to every plan.";
       case PLAN_OVERHEAD -> "A fixed sum that is added to every plan, beside the percentage.";
       case UNEXPLAINED -> "After the cloth: how much of what was used of a yarn may stay unexplained before a reason is asked for.";

@@ -84,7 +84,7 @@ public record Finding(Learnable which, Manner group, List<Lesson> lessons) {
     if (interval.low().signum() < 0) {
       return "up to " + unit.print(high);
     }
-    return low.equals(unit.number(high)) ? "each time" : low + " to " + unit.print(high);
+    return low.equals(unit.number(high)) ? "always the same" : low + " to " + unit.print(high);
   }
 
   private boolean hasSpread() {

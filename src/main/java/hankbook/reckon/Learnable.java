@@ -52,7 +52,7 @@ public enum Learnable {
   }
 
   Learnable(WorkKind kind, Telling... tellings) {
-    this(kind.key() + "Time", kind.key(), LearntUnit.of(kind.per()), Optional.empty(), Optional.of(kind), List.of(tellings));
+    this(kind.key() + "Time", kind.key() + " time", LearntUnit.of(kind.per()), Optional.empty(), Optional.of(kind), List.of(tellings));
   }
 
   /** The allowance for one of the ways of cloth and loom. */

@@ -9,15 +9,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 
 /** What was found after the cloths of plans were cut off; no version that was ever kept is lost. */
 public final class ActualsVersions {
   private final DSLContext sql;
+
+  private record Key(String plan, int number) {}
 
   ActualsVersions(DSLContext sql) {
     this.sql = sql;
@@ -30,7 +35,7 @@ public final class ActualsVersions {
 
   /** The same of every plan, by name. */
   public Map<String, ActualsVersion> standing() {
-    return standing(ACTUALS_VERSION.PLAN.isNotNull());
+    return standing(DSL.noCondition());
   }
 
   private Map<String, ActualsVersion> standing(Condition condition) {
@@ -46,10 +51,22 @@ public final class ActualsVersions {
   }
 
   /** The plans of which a draft was kept since, by name. */
-  public List<String> drafted() {
-    Map<String, ActualsVersion> last = new TreeMap<>();
-    versions(ACTUALS_VERSION.PLAN.isNotNull()).forEach(version -> last.put(version.plan(), version));
-    return last.values().stream().filter(version -> version.deed() == ActualsVersion.Deed.DRAFT).map(ActualsVersion::plan).toList();
+  public Set<String> drafted() {
+    return whose(DSL.noCondition(), ActualsVersion.Deed.DRAFT);
+  }
+
+  /** The plans whose book is squared now, by name. */
+  public Set<String> squared() {
+    return whose(ACTUALS_VERSION.DEED.ne(ActualsVersion.Deed.DRAFT.name()), ActualsVersion.Deed.SQUARED);
+  }
+
+  /** The plans of whose versions the last is of a deed. */
+  private Set<String> whose(Condition versions, ActualsVersion.Deed deed) {
+    Map<String, String> last = new TreeMap<>();
+    sql.select(ACTUALS_VERSION.PLAN, ACTUALS_VERSION.DEED).from(ACTUALS_VERSION).where(versions).orderBy(ACTUALS_VERSION.PLAN, ACTUALS_VERSION.NUMBER)
+        .forEach(version -> last.put(version.value1(), version.value2()));
+    last.values().removeIf(of -> !of.equals(deed.name()));
+    return last.keySet();
   }
 
   /** The version that an act made. */
@@ -90,15 +107,19 @@ public final class ActualsVersions {
   }
 
   private Stream<ActualsVersion> versions(Condition condition) {
-    return sql.selectFrom(ACTUALS_VERSION).where(condition).orderBy(ACTUALS_VERSION.PLAN, ACTUALS_VERSION.NUMBER).fetch(this::version).stream();
+    Map<Key, List<UUID>> entries =
+        sql.select(ACTUALS_ENTRY.PLAN, ACTUALS_ENTRY.NUMBER, ACTUALS_ENTRY.ENTRY)
+            .from(ACTUALS_ENTRY)
+            .join(ACTUALS_VERSION)
+            .on(ACTUALS_ENTRY.PLAN.eq(ACTUALS_VERSION.PLAN), ACTUALS_ENTRY.NUMBER.eq(ACTUALS_VERSION.NUMBER))
+            .where(condition)
+            .orderBy(ACTUALS_ENTRY.PLAN, ACTUALS_ENTRY.NUMBER, ACTUALS_ENTRY.LINE)
+            .collect(Collectors.groupingBy(row -> new Key(row.value1(), row.value2()), Collectors.mapping(row -> row.value3(), Collectors.toList())));
+    return sql.selectFrom(ACTUALS_VERSION).where(condition).orderBy(ACTUALS_VERSION.PLAN, ACTUALS_VERSION.NUMBER).fetch().stream()
+        .map(row -> version(row, entries.getOrDefault(new Key(row.getPlan(), row.getNumber()), List.of())));
   }
 
-  private ActualsVersion version(ActualsVersionRecord row) {
-    List<UUID> entries = sql.select(ACTUALS_ENTRY.ENTRY)
-        .from(ACTUALS_ENTRY)
-        .where(ACTUALS_ENTRY.PLAN.eq(row.getPlan()), ACTUALS_ENTRY.NUMBER.eq(row.getNumber()))
-        .orderBy(ACTUALS_ENTRY.LINE)
-        .fetch(ACTUALS_ENTRY.ENTRY);
+  private static ActualsVersion version(ActualsVersionRecord row, List<UUID> entries) {
     Integer planVersion = row.getPlanVersion();
     return new ActualsVersion(
         row.getPlan(), row.getNumber(), ActualsVersion.Deed.valueOf(row.getDeed()), Optional.ofNullable(row.getAct()),

@@ -10,7 +10,6 @@ import hankbook.store.schema.tables.records.PurchaseLineRecord;
 import hankbook.store.schema.tables.records.PurchaseSkeinRecord;
 import hankbook.store.schema.tables.records.PurchaseVersionRecord;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -28,16 +27,19 @@ final class PurchaseLines {
   /** The lines of one version, in their order. */
   List<LandedLine> of(PurchaseVersionRecord version, CurrencyUnit carriage, CurrencyUnit duty) {
     CurrencyUnit home = CurrencyUnit.of(version.getHomeCurrency());
-    Map<Integer, Result<PurchaseSkeinRecord>> skeins =
+    Result<PurchaseSkeinRecord> skeins =
         sql.selectFrom(PURCHASE_SKEIN)
             .where(PURCHASE_SKEIN.PURCHASE.eq(version.getPurchase()), PURCHASE_SKEIN.VERSION.eq(version.getVersion()))
             .orderBy(PURCHASE_SKEIN.LINE, PURCHASE_SKEIN.TURN)
-            .fetch()
-            .intoGroups(PURCHASE_SKEIN.LINE);
+            .fetch();
     return sql.selectFrom(PURCHASE_LINE)
         .where(PURCHASE_LINE.PURCHASE.eq(version.getPurchase()), PURCHASE_LINE.VERSION.eq(version.getVersion()))
         .orderBy(PURCHASE_LINE.LINE)
-        .fetch(row -> line(row, skeins.get(row.getLine()).map(skein -> skein(skein, home)), CurrencyUnit.of(version.getCurrency()), carriage, duty));
+        .fetch(row -> line(row, ofLine(row, skeins, home), CurrencyUnit.of(version.getCurrency()), carriage, duty));
+  }
+
+  private static List<LandedSkein> ofLine(PurchaseLineRecord line, List<PurchaseSkeinRecord> skeins, CurrencyUnit home) {
+    return skeins.stream().filter(row -> row.getLine().equals(line.getLine())).map(row -> skein(row, home)).toList();
   }
 
   private static LandedLine line(PurchaseLineRecord row, List<LandedSkein> skeins, CurrencyUnit currency, CurrencyUnit carriage, CurrencyUnit duty) {

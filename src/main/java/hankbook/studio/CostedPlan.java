@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.allot.Cover;
 import hankbook.allot.Judgement;
 import hankbook.allot.Purchase;
 import hankbook.allot.PutUp;
@@ -19,6 +20,7 @@ import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
 import hankbook.reckon.Offer;
 import hankbook.yarn.Skein;
+import hankbook.yarn.YarnColour;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -27,6 +29,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -56,10 +59,20 @@ public final class CostedPlan {
    * Costs a plan.
    *
    * @param source what the plan was read from, for messages
-   * @throws BadInput where its numbers are too large
+   * @throws BadInput where its numbers are too large, or a price is named of a yarn that is not its own
    */
   static CostedPlan of(String source, Answer answer, CostMeans means, CostWish wish) throws BadInput {
+    refuseStrangers(source, answer, wish);
     return new CostedPlan(source, answer, means, wish);
+  }
+
+  private static void refuseStrangers(String source, Answer answer, CostWish wish) throws BadInput {
+    List<YarnColour> own = answer.check().covers().stream().map(Cover::yarn).toList();
+    Optional<YarnColour> stranger = wish.prices().keySet().stream().filter(yarn -> !own.contains(yarn)).sorted().findFirst();
+    if (stranger.isPresent()) {
+      String yarns = own.stream().map(yarn -> yarn.yarn() + ", " + yarn.colour()).collect(Collectors.joining("; "));
+      throw new BadInput(source + ": found a price of " + stranger.get().yarn() + ", " + stranger.get().colour() + ", wanted one of a yarn of the plan: " + yarns);
+    }
   }
 
   private Costing costing() {
@@ -132,10 +145,11 @@ public final class CostedPlan {
    * @param from what the other was read from, for messages
    * @param other another plan in its place
    * @param otherwise in which the rest stays as it was costed
-   * @throws BadInput where the other plan does not add up
+   * @throws BadInput where the other plan does not add up, or a price is named of a yarn that is not its own
    */
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
     Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), answer.means());
+    refuseStrangers(from, changed, otherwise);
     return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
   }
 

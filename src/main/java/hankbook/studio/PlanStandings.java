@@ -32,8 +32,8 @@ public final class PlanStandings {
       Judgement judgement = Settings.judgement(session);
       Gear gear = OwnGear.of(session);
       Findings learnt = studio.learnt().findings(session);
-      Set<String> drafted = Set.copyOf(session.actuals().drafted());
-      Set<String> finished = session.actuals().standing().keySet();
+      Set<String> drafted = session.actuals().drafted();
+      Set<String> finished = session.actuals().squared();
       return Plans.texts(session).entrySet().stream()
           .map(plan -> kept(
               plan.getKey(), plan.getValue(), new Means(Shelf.freeFor(plan.getKey(), skeins), judgement, gear, learnt), skeins, drafted.contains(plan.getKey()),

@@ -81,7 +81,7 @@ public final class QueuePlans {
 
   private Found found(Session session, ExpectedBy by) {
     Set<String> woven = woven(session.balances().all());
-    woven.addAll(session.actuals().standing().keySet());
+    woven.addAll(session.actuals().squared());
     Set<String> gaveBack = session.loomVisits().putBack();
     Map<String, TakingTurns.Waiting> plans = new HashMap<>();
     SortedMap<String, String> texts = Plans.texts(session);

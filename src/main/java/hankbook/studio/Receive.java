@@ -81,22 +81,13 @@ public final class Receive {
     for (StockFile.Row row : rows) {
       Optional<Skein> there = session.skeins().find(row.skein().code());
       Optional<Arrival> arrival = arrival(session, there, row.skein());
-      Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
-      boolean comes = there.isEmpty() || (arrival.isPresent() && another.isEmpty());
-      Optional<String> cost = comes ? costs.fault(there, arrival.map(Arrival::comes).orElse(row.skein()).cost()) : Optional.empty();
-      if (isEmptied(session, row.skein())) {
-        faults.add(name + ", row " + row.number() + ", length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
-      } else if (cost.isPresent()) {
-        faults.add(name + ", row " + row.number() + ", " + cost.get());
+      Optional<String> fault = fault(session, costs, there, arrival, row.skein());
+      if (fault.isPresent()) {
+        faults.add(name + ", row " + row.number() + ", " + fault.get());
       } else if (there.isEmpty()) {
         unknown.add(row.skein());
-      } else if (another.isPresent()) {
-        faults.add(name + ", row " + row.number() + ", " + another.get());
-      } else if (arrival.isPresent()) {
-        again.add(arrival.get());
-      } else if (!cameSo(session, there.get(), row.skein())) {
-        faults.add(
-            name + ", row " + row.number() + ", code: found '" + row.skein().code() + "', which another skein of the ledger has, wanted a code of its own");
+      } else {
+        arrival.ifPresent(again::add);
       }
     }
     if (!faults.isEmpty()) {
@@ -111,6 +102,21 @@ public final class Receive {
     }
     int received = unknown.size() + again.size();
     return new Delivery(received, rows.size() - received);
+  }
+
+  /** Why a row cannot be taken, without where it stands. */
+  private static Optional<String> fault(Session session, CostSaid costs, Optional<Skein> there, Optional<Arrival> arrival, Skein comes) {
+    Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
+    if (isEmptied(session, comes)) {
+      return Optional.of("length: found a skein with nothing on it, wanted one that holds yarn, or no length where it is not known");
+    } else if (there.isEmpty() || another.isPresent()) {
+      return another.or(() -> costs.fault(there, comes.cost()));
+    } else if (arrival.isPresent()) {
+      return costs.fault(there, arrival.get().comes().cost());
+    }
+    return cameSo(session, there.get(), comes)
+        ? Optional.empty()
+        : Optional.of("code: found '" + comes.code() + "', which another skein of the ledger has, wanted a code of its own");
   }
 
   /** A skein that was written down and may come now, being on order or in no place. */

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -69,7 +70,7 @@ public final class Value {
     Map<String, Money> paid = new HashMap<>();
     skeins.values().forEach(skein -> skein.cost().filter(cost -> cost.getCurrencyUnit().equals(currency)).ifPresent(cost -> paid.put(skein.code(), cost)));
     Valuation valuation =
-        new Valuation(currency, entries, paid, entry -> on.isEmpty() || !entry.date().isAfter(on.get()), code -> skeins.get(code).yarn());
+        new Valuation(currency, entries, paid, entry -> on.isEmpty() || !entry.date().isAfter(on.get()), code -> Objects.requireNonNull(skeins.get(code)).yarn());
     Money all = paid.values().stream().reduce(Money.zero(currency), Money::plus);
     return new ValuedStock(on, valuation.by(how), PaidFor.of(valuation.book(), all), skeins);
   }

@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -52,15 +53,19 @@ public record ValuedStock(Optional<LocalDate> on, StockValue value, PaidFor paid
   public SortedMap<String, Length> withoutCost() {
     SortedMap<String, Length> lengths = new TreeMap<>();
     value.withoutCost().forEach((holding, length) -> {
-      if (skeins.get(holding.skein()).cost().isEmpty()) {
+      if (skein(holding).cost().isEmpty()) {
         lengths.merge(holding.skein(), length, Length::plus);
       }
     });
     return lengths;
   }
 
+  private Skein skein(Holding holding) {
+    return Objects.requireNonNull(skeins.get(holding.skein()));
+  }
+
   private String name(Holding holding, ValueBy by) {
-    Skein skein = skeins.get(holding.skein());
+    Skein skein = skein(holding);
     return switch (by) {
       case YARN -> skein.yarn().toString();
       case FIBRE -> skein.fibre();
@@ -78,7 +83,7 @@ public record ValuedStock(Optional<LocalDate> on, StockValue value, PaidFor paid
   }
 
   private ValueRow row(String name, Holding holding, Worth worth) {
-    Optional<Grist> grist = skeins.get(holding.skein()).knownGrist();
+    Optional<Grist> grist = skein(holding).knownGrist();
     Mass mass = grist.map(known -> known.massOf(worth.length(), RoundingMode.HALF_UP)).orElse(new Mass(0));
     return new ValueRow(name, worth, mass, grist.isPresent() ? Length.ZERO : worth.length());
   }

@@ -31,7 +31,7 @@ class GearScreenTest extends ScreenTest {
 
   @BeforeEach
   void goToTheLooms() {
-    press(KeyCode.CONTROL, KeyCode.DIGIT5).release(KeyCode.DIGIT5, KeyCode.CONTROL);
+    press(KeyCode.CONTROL, KeyCode.DIGIT7).release(KeyCode.DIGIT7, KeyCode.CONTROL);
     settle();
   }
 

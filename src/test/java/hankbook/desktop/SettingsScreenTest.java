@@ -21,7 +21,7 @@ class SettingsScreenTest extends ScreenTest {
 
   @BeforeEach
   void goToTheSettings() {
-    press(KeyCode.CONTROL, KeyCode.DIGIT6).release(KeyCode.DIGIT6, KeyCode.CONTROL);
+    press(KeyCode.CONTROL, KeyCode.DIGIT8).release(KeyCode.DIGIT8, KeyCode.CONTROL);
     settle();
   }
 

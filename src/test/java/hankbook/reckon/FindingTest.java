@@ -104,7 +104,7 @@ class FindingTest {
   void aRangeIsToldAsFarAsItCanBe() {
     assertThat(finding("1", "2", "1").range()).isEqualTo("up to 4.2 %");
     assertThat(new Finding(Learnable.DRAW_IN, Manner.ANY, Cloths.percent(Learnable.DRAW_IN, Manner.ANY, "40", "50")).range()).isEqualTo("up to 99 %");
-    assertThat(finding("7", "7", "7").range()).isEqualTo("each time");
+    assertThat(finding("7", "7", "7").range()).isEqualTo("always the same");
     assertThat(new Finding(Learnable.LOOM_WASTE, Manner.ANY, Cloths.waste(Manner.ANY, "70 cm", "68 cm", "71 cm")).range()).isEqualTo("62.1 to 77.3 cm");
   }
 

@@ -41,6 +41,18 @@ class UncertaintyTest {
     assertThat(metres(one.withSample(SAMPLE), other.withSample(SAMPLE))).isCloseTo(Math.hypot(2000 * sample, Math.sqrt(2) * BALANCE), within(0.001));
   }
 
+  /** 1000 m by weight before and 400 m after: both by the same grist, so its 2 % are of the 600 m between them; the balance was read four times. */
+  @Test
+  void theGristErrsTheSameWayBeforeAndAfter() {
+    Skein before = Skeins.weighed("1", "A");
+    Measures again = new Measures(Optional.empty(), Optional.empty(), Optional.of(new Weighing(Mass.grams(50), Mass.grams(10))));
+    Skein after = before.withKept(new Kept(Length.metres(400), Optional.empty(), Optional.of(again)), true);
+    double taken = Uncertainty.ofDifference(List.of(before), List.of(after), Doubts.DEFAULT).metres().doubleValue();
+    assertThat(taken).isCloseTo(Math.hypot(600 * 0.02, Math.sqrt(2) * BALANCE), within(0.001));
+    Skein usedUp = before.withKept(new Kept(Length.ZERO, Optional.empty(), Optional.of(again)), true);
+    assertThat(Uncertainty.ofDifference(List.of(before), List.of(usedUp), Doubts.DEFAULT)).isEqualTo(Uncertainty.of(List.of(before), Doubts.DEFAULT).combined());
+  }
+
   @Test
   void everyDefaultCanBeChanged() {
     Doubts doubts = new Doubts(Percentage.parse("6 %"), Mass.parse("0.1 g"), Percentage.ZERO, Percentage.parse("2 %"));
