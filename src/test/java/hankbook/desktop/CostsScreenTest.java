@@ -46,7 +46,7 @@ class CostsScreenTest extends ScreenTest {
 
   @BeforeEach
   void goToTheCosts() {
-    press(KeyCode.CONTROL, KeyCode.DIGIT7).release(KeyCode.DIGIT7, KeyCode.CONTROL);
+    press(KeyCode.CONTROL, KeyCode.DIGIT6).release(KeyCode.DIGIT6, KeyCode.CONTROL);
     settle();
   }
 
