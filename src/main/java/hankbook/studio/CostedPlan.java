@@ -139,6 +139,11 @@ public final class CostedPlan {
     return answer.check().shares().stream().map(share -> share.code()).filter(atNamedPrice::contains).toList();
   }
 
+  /** The yarns of the plan whose price may be named: those still to buy, and those of which it is not known what was paid. */
+  public List<YarnToPrice> yarnsToPrice() {
+    return YarnToPrice.of(answer, cost.purchases(), code -> !means.worths().containsKey(code));
+  }
+
   /**
    * The same, costed otherwise: nothing is read from the ledger anew.
    *
