@@ -9,11 +9,13 @@ import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** What the plans ask of the ledger. Every call may wait for it, so none is made from the screen's own thread. */
@@ -33,6 +35,9 @@ public interface PlanDesk {
   /** Takes a plan off the list. */
   void putAway(String name) throws NotDone;
 
+  /** The names of the plans whose book is squared. */
+  Set<String> squared();
+
   /** Every skein there is. */
   List<ShelfSkein> skeins();
 
@@ -44,6 +49,9 @@ public interface PlanDesk {
 
   /** What to have beside the warping board for a plan. */
   WindingSheet winding(Plan plan, WindingWish wish) throws BadInput;
+
+  /** What a plan costs, by what is set. */
+  CostedPlan cost(Plan plan) throws BadInput;
 
   /** The looms and reeds there are. */
   Gear gear();

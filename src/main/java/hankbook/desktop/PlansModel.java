@@ -10,6 +10,7 @@ import hankbook.yarn.OneLine;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -31,12 +32,15 @@ public final class PlansModel {
   private final FitModel fit;
   private final WindingModel winding;
   private final SettModel sett;
+  private final CostModel cost;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
+
+  private Set<String> squared = Set.of();
 
   /**
    * The model of the plans screen.
@@ -57,6 +61,7 @@ public final class PlansModel {
     this.fit = new FitModel(desk, pageWork, editor);
     this.winding = new WindingModel(desk, pageWork, editor);
     this.sett = new SettModel(desk, pageWork, editor);
+    this.cost = new CostModel(desk, pageWork, editor);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -99,6 +104,10 @@ public final class PlansModel {
     return sett;
   }
 
+  CostModel cost() {
+    return cost;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -106,9 +115,11 @@ public final class PlansModel {
   /** Asks the ledger anew: which plans there are, how each stands, and what is on the shelf. */
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
+    listWork.run(desk::squared, found -> squared = found, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
+    cost.ask();
     editor.lookAgain();
   }
 
@@ -162,7 +173,7 @@ public final class PlansModel {
 
   private void showSkeins(List<ShelfSkein> found) {
     skeins.set(found);
-    plans.forEach(row -> row.lives(PlanLife.of(row.name(), found)));
+    plans.forEach(row -> row.lives(PlanLife.of(row.name(), found).squared(squared.contains(row.name()))));
     judge();
   }
 

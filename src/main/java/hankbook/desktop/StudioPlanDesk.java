@@ -5,11 +5,15 @@ import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
+import hankbook.cost.CostWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
+import hankbook.studio.CostPlan;
+import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
+import hankbook.studio.FinishList;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.OwnGear;
@@ -22,13 +26,17 @@ import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** The plans of an open ledger. */
 public final class StudioPlanDesk implements PlanDesk {
+  private final Studio studio;
   private final Plans plans;
   private final Shelf shelf;
   private final CheckPlan check;
+  private final CostPlan cost;
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
@@ -36,9 +44,11 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Settings settings;
 
   public StudioPlanDesk(Studio studio) {
+    this.studio = studio;
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
     this.check = new CheckPlan(studio);
+    this.cost = new CostPlan(studio);
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
@@ -89,6 +99,16 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public WindingSheet winding(Plan plan, WindingWish wish) throws BadInput {
     return check.of(plan).winding(wish);
+  }
+
+  @Override
+  public Set<String> squared() {
+    return FinishList.of(studio).squared().stream().map(FinishList.Closed::plan).collect(Collectors.toSet());
+  }
+
+  @Override
+  public CostedPlan cost(Plan plan) throws BadInput {
+    return cost.of(plan, CostWish.AS_SET);
   }
 
   @Override
