@@ -51,6 +51,12 @@ final class FieldBox extends VBox {
     return this;
   }
 
+  /** Calls it otherwise. */
+  void name(String name) {
+    ((Label) getChildren().getFirst()).setText(name);
+    field.setAccessibleText(name);
+  }
+
   /** Two of them beside each other. */
   static HBox pair(FieldBox one, FieldBox other) {
     HBox pair = new HBox(one, other);

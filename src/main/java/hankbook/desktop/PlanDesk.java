@@ -9,6 +9,7 @@ import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
@@ -48,6 +49,9 @@ public interface PlanDesk {
 
   /** What to have beside the warping board for a plan. */
   WindingSheet winding(Plan plan, WindingWish wish) throws BadInput;
+
+  /** What a plan costs, by what is set. */
+  CostedPlan cost(Plan plan) throws BadInput;
 
   /** The looms and reeds there are. */
   Gear gear();

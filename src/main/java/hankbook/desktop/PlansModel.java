@@ -32,6 +32,7 @@ public final class PlansModel {
   private final FitModel fit;
   private final WindingModel winding;
   private final SettModel sett;
+  private final CostModel cost;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -60,6 +61,7 @@ public final class PlansModel {
     this.fit = new FitModel(desk, pageWork, editor);
     this.winding = new WindingModel(desk, pageWork, editor);
     this.sett = new SettModel(desk, pageWork, editor);
+    this.cost = new CostModel(desk, pageWork, editor);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -102,6 +104,10 @@ public final class PlansModel {
     return sett;
   }
 
+  CostModel cost() {
+    return cost;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -113,6 +119,7 @@ public final class PlansModel {
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
+    cost.ask();
     editor.lookAgain();
   }
 

@@ -76,7 +76,7 @@ public final class PlansView extends BorderPane {
   }
 
   private Node answer() {
-    List<PlanPage> pages = List.of(new PlanAnswerView(model), new ClothPage(model), new SettPage(model), new WindingPage(model));
+    List<PlanPage> pages = List.of(new PlanAnswerView(model), new ClothPage(model), new SettPage(model), new WindingPage(model), new CostPage(model));
     ScrollPane answer = scrolled(new PlanPages(model, pages));
     VBox.setVgrow(answer, Priority.ALWAYS);
     VBox all = new VBox(answer, new PlanActBar(model));

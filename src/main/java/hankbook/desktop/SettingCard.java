@@ -1,7 +1,6 @@
 package hankbook.desktop;
 
 import hankbook.allot.Setting;
-import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -14,34 +13,18 @@ final class SettingCard extends HBox {
 
   SettingCard(SettingRow row, SettingsModel model) {
     Setting setting = row.setting();
-    String key = setting.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    box = new FieldBox(SettingWords.name(setting), setting.standard(), row.textProperty(), row.messageProperty()).named("set-" + key);
-    box.getChildren().removeFirst();
-    TextField field = box.field();
-    field.setPrefColumnCount(9);
-    field.setOnAction(_ -> model.set(row));
-    field.focusedProperty().subscribe((_, focused) -> {
-      if (!focused) {
-        model.set(row);
-      }
-    });
-    Button back = new Button("Back to the default, " + setting.standard());
-    back.setId("back-" + key);
+    box = SettingField.of(row, model);
+    Button back = new Button(SettingRow.isBlank(setting, setting.standard()) ? "Set nothing" : "Back to the default, " + setting.standard());
+    back.setId("back-" + SettingField.key(setting));
     back.getStyleClass().addAll("flat", "small");
     back.setOnAction(_ -> model.back(row));
     Labels.showOnly(back, row.standardProperty().map(standard -> !standard));
-    VBox words = new VBox(
-        Labels.heading(SettingWords.name(setting)), Labels.quiet(SettingWords.what(setting)),
-        Labels.quiet(range(setting) + setting.standard() + " where nothing is set."));
+    VBox words = new VBox(Labels.heading(SettingWords.name(setting)), Labels.quiet(SettingWords.what(setting)), Labels.quiet(SettingWords.range(setting)));
     HBox.setHgrow(words, Priority.ALWAYS);
     VBox number = new VBox(box, back);
     number.getStyleClass().add("setting-number");
     getStyleClass().add("setting-card");
     getChildren().addAll(words, number);
-  }
-
-  private static String range(Setting setting) {
-    return setting.least().isEmpty() ? "" : "From " + setting.least() + " to " + setting.most() + "; ";
   }
 
   TextField field() {

@@ -44,13 +44,18 @@ final class SettingRow {
     return !text.get().strip().equals(holds);
   }
 
+  /** Whether something is shown as an empty field: that no amount and no currency is set. */
+  static boolean isBlank(Setting setting, String content) {
+    return content.equals(setting.standard()) && (setting.isMoney() || setting == Setting.CURRENCY);
+  }
+
   /** Shows what holds; what is being typed stays. */
   void holds(String now) {
     boolean typed = isTyped();
-    holds = now;
+    holds = isBlank(setting, now) ? "" : now;
     standard.set(now.equals(setting.tidy(setting.standard())));
     if (!typed) {
-      text.set(now);
+      text.set(holds);
     }
   }
 

@@ -59,4 +59,16 @@ final class SettingWords {
       case VALUE_METHOD -> "By identified cost each skein is worth what was paid for it; fifo takes the newest metres of a yarn and colour, average one price for all of them.";
     };
   }
+
+  /** What may be typed, and what holds where nothing is. */
+  static String range(Setting setting) {
+    if (setting.isMoney()) {
+      return "An amount with its currency, such as 18 EUR; " + setting.standard() + " until you say one.";
+    }
+    return switch (setting) {
+      case CURRENCY -> "Three letters such as EUR; where nothing is set, the currency in which most yarn was paid.";
+      case VALUE_METHOD -> setting.most() + "; " + setting.standard() + " where nothing is set.";
+      default -> "From " + setting.least() + " to " + setting.most() + "; " + setting.standard() + " where nothing is set.";
+    };
+  }
 }

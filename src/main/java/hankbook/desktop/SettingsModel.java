@@ -6,13 +6,13 @@ import hankbook.measure.Unreadable;
 import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** What checks judge by, and how the owner of the ledger sets it. */
 public final class SettingsModel {
-  private static final List<Setting> IN_ORDER =
-      List.of(Setting.RISK_LIMIT, Setting.LABEL, Setting.GRIST, Setting.TURNS, Setting.BALANCE, Setting.REMNANT, Setting.STAND_IN_GRIST);
+  private static final List<Setting> IN_ORDER = List.of(
+      Setting.RISK_LIMIT, Setting.REMNANT, Setting.STAND_IN_GRIST, Setting.SETT, Setting.LABEL, Setting.GRIST, Setting.TURNS, Setting.BALANCE, Setting.HOURLY_RATE,
+      Setting.OVERHEAD, Setting.PLAN_OVERHEAD);
 
   private final Settings settings;
   private final Work work;
@@ -33,6 +33,11 @@ public final class SettingsModel {
     return rows;
   }
 
+  /** The row of a setting. */
+  SettingRow row(Setting setting) {
+    return rows.stream().filter(row -> row.setting() == setting).findFirst().orElseThrow();
+  }
+
   /** Asks the ledger anew; what is being typed stays. */
   public void refresh() {
     work.run(settings::judgement, latest.only(this::show), status::wrong);
@@ -42,11 +47,12 @@ public final class SettingsModel {
     rows.forEach(row -> row.holds(judgement.text(row.setting())));
   }
 
-  /** Sets what is typed, where it is another thing and can be read. */
+  /** Sets what is typed, where it is another thing and can be read; an empty field lets the default hold. */
   void set(SettingRow row) {
     if (row.isTyped()) {
       try {
-        put(row, row.setting().tidy(row.textProperty().get()));
+        String typed = row.textProperty().get();
+        put(row, row.setting().tidy(typed.isBlank() ? row.setting().standard() : typed));
       } catch (Unreadable unreadable) {
         row.say(Wording.wanted(unreadable));
       }
@@ -72,7 +78,7 @@ public final class SettingsModel {
       row.taken(now);
     }
     show(judgement);
-    status.done(SettingWords.name(row.setting()) + ": " + now.toLowerCase(Locale.ROOT) + ". Plans are reckoned anew.");
+    status.done(SettingWords.name(row.setting()) + ": " + now + ". Plans are reckoned anew.");
     after.run();
   }
 }

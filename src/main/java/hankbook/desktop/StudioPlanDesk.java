@@ -5,10 +5,13 @@ import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
+import hankbook.cost.CostWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
 import hankbook.studio.CheckPlan;
+import hankbook.studio.CostPlan;
+import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.FinishList;
 import hankbook.studio.KeptPlan;
@@ -33,6 +36,7 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Plans plans;
   private final Shelf shelf;
   private final CheckPlan check;
+  private final CostPlan cost;
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
@@ -44,6 +48,7 @@ public final class StudioPlanDesk implements PlanDesk {
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
     this.check = new CheckPlan(studio);
+    this.cost = new CostPlan(studio);
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
@@ -99,6 +104,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public Set<String> squared() {
     return FinishList.of(studio).squared().stream().map(FinishList.Closed::plan).collect(Collectors.toSet());
+  }
+
+  @Override
+  public CostedPlan cost(Plan plan) throws BadInput {
+    return cost.of(plan, CostWish.AS_SET);
   }
 
   @Override

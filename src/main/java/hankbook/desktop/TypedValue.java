@@ -11,6 +11,7 @@ import javafx.beans.property.StringProperty;
 /** A value as it is being typed: the text stays as it is, with what is wrong with it beside. */
 final class TypedValue<T> {
   private final Function<String, T> reader;
+  private final Runnable changed;
   private final StringProperty text = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
   private Optional<T> value = Optional.empty();
@@ -21,6 +22,7 @@ final class TypedValue<T> {
    */
   TypedValue(Function<String, T> reader, Runnable changed) {
     this.reader = reader;
+    this.changed = changed;
     text.subscribe((_, typed) -> {
       read(typed);
       changed.run();
@@ -43,6 +45,12 @@ final class TypedValue<T> {
 
   boolean isBad() {
     return !message.get().isEmpty();
+  }
+
+  /** Reads the text once more, where it may mean something else by now. */
+  void again() {
+    read(text.get());
+    changed.run();
   }
 
   private void read(String typed) {

@@ -139,6 +139,11 @@ public final class CostedPlan {
     return answer.check().shares().stream().map(share -> share.code()).filter(atNamedPrice::contains).toList();
   }
 
+  /** The yarns of the plan whose price may be named: those still to buy, and those of which it is not known what was paid. */
+  public List<YarnToPrice> yarnsToPrice() {
+    return YarnToPrice.of(answer, cost.purchases(), code -> !means.worths().containsKey(code));
+  }
+
   /**
    * The same, costed otherwise: nothing is read from the ledger anew.
    *
@@ -150,7 +155,7 @@ public final class CostedPlan {
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
     Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), answer.means());
     refuseStrangers(from, changed, otherwise);
-    return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
+    return new CostedPlan(other.isEmpty() ? source : from, changed, means, wish.but(otherwise));
   }
 
   /**

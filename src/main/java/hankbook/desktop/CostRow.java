@@ -1,0 +1,31 @@
+package hankbook.desktop;
+
+import hankbook.measure.Length;
+import hankbook.yarn.YarnColour;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * One line of what a plan costs.
+ *
+ * @param name what it is
+ * @param depth how far it is set in; what is not set in is a sum
+ * @param yarn whose colour is shown beside it
+ * @param length of yarn
+ * @param detail how it was reckoned, or empty
+ * @param now what it is
+ * @param then what it would be otherwise
+ */
+record CostRow(String name, int depth, Optional<YarnColour> yarn, Optional<Length> length, String detail, Optional<Money> now, Optional<Money> then) {
+  static CostRow plain(String name, String detail, Optional<Money> now, Optional<Money> then) {
+    return new CostRow(name, 0, Optional.empty(), Optional.empty(), detail, now, then);
+  }
+
+  /** How much more it would be, with its sign; empty where it would be the same. */
+  String difference() {
+    Optional<Money> either = now.or(() -> then);
+    Money zero = either.map(money -> Money.zero(money.getCurrencyUnit())).orElseThrow();
+    Money more = then.orElse(zero).minus(now.orElse(zero));
+    return more.isZero() ? "" : (more.isPositive() ? "+" : "−") + Wording.amount(more.abs());
+  }
+}

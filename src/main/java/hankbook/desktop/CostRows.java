@@ -1,0 +1,112 @@
+package hankbook.desktop;
+
+import hankbook.allot.Cover;
+import hankbook.cost.Comparison;
+import hankbook.cost.CostLine;
+import hankbook.cost.Labour;
+import hankbook.cost.PieceCost;
+import hankbook.cost.Price;
+import hankbook.measure.DurationText;
+import hankbook.studio.CostedPlan;
+import hankbook.yarn.YarnColour;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.joda.money.Money;
+
+/** The lines of what a plan costs, down to its yarns: the parts, the total, each piece, and the price. */
+final class CostRows {
+  private static final int TO_YARNS = 2;
+
+  private final CostedPlan now;
+  private final Optional<CostedPlan> then;
+  private final Function<CostedPlan, Optional<Price>> pricing;
+  private final Map<String, YarnColour> yarns = new HashMap<>();
+  private final List<CostRow> rows = new ArrayList<>();
+
+  private CostRows(CostedPlan now, Optional<CostedPlan> then, Function<CostedPlan, Optional<Price>> pricing) {
+    this.now = now;
+    this.then = then;
+    this.pricing = pricing;
+    now.answer().check().covers().stream().map(Cover::yarn).forEach(yarn -> yarns.put(yarn.toString(), yarn));
+  }
+
+  /**
+   * The lines of one cost, or of two beside each other.
+   *
+   * @param then the other, where there is one
+   * @param pricing the price of each, where one is asked for
+   */
+  static List<CostRow> of(CostedPlan now, Optional<CostedPlan> then, Function<CostedPlan, Optional<Price>> pricing) {
+    CostRows all = new CostRows(now, then, pricing);
+    then.ifPresentOrElse(other -> now.beside(other).parts().forEach(part -> all.add(part, 0)), () -> now.cost().total().parts().forEach(part -> all.add(part, 0)));
+    all.add(CostRow.plain("Total", "", Optional.of(now.cost().total().amount()), then.map(other -> other.cost().total().amount())));
+    all.pieces(now.cost().pieces(), then.map(other -> other.cost().pieces()));
+    all.price();
+    all.spending();
+    return all.rows;
+  }
+
+  private void add(CostRow row) {
+    rows.add(row);
+  }
+
+  private void add(CostLine line, int depth) {
+    add(new CostRow(line.name(), depth, yarn(line.name(), depth), line.length(), detail(line, depth), Optional.of(line.amount()), Optional.empty()));
+    if (depth < TO_YARNS) {
+      line.parts().forEach(part -> add(part, depth + 1));
+    }
+  }
+
+  private void add(Comparison line, int depth) {
+    add(new CostRow(line.name(), depth, yarn(line.name(), depth), Optional.empty(), "", line.now(), line.then()));
+    if (depth < TO_YARNS) {
+      line.parts().forEach(part -> add(part, depth + 1));
+    }
+  }
+
+  private Optional<YarnColour> yarn(String name, int depth) {
+    return depth == TO_YARNS ? Optional.ofNullable(yarns.get(name)) : Optional.empty();
+  }
+
+  private String detail(CostLine line, int depth) {
+    Optional<Labour> work = now.cost().work().stream().filter(labour -> depth > 0 && labour.kind().key().equals(line.key())).findFirst();
+    return line.key().equals("work") ? hours() : work.map(CostWords::work).orElse(line.basis());
+  }
+
+  /** How long all work takes that has a rate, and at what rate where that is one. */
+  private String hours() {
+    List<Labour> costed = now.cost().work().stream().filter(labour -> labour.hourly().isPresent()).toList();
+    Duration all = costed.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus);
+    List<Money> rates = costed.stream().flatMap(labour -> labour.hourly().stream()).distinct().toList();
+    return DurationText.print(all) + (rates.size() == 1 ? " at " + Wording.money(rates.getFirst()) + " an hour" : " at several rates");
+  }
+
+  private void pieces(List<PieceCost> pieces, Optional<List<PieceCost>> others) {
+    for (int i = 0; i < pieces.size(); i++) {
+      PieceCost piece = pieces.get(i);
+      Optional<PieceCost> other = others.isPresent() ? Optional.of(others.get().get(i)) : Optional.empty();
+      String name = "Each " + piece.name() + ", of " + piece.count() + other.filter(then -> then.count() != piece.count()).map(then -> " or " + then.count()).orElse("");
+      add(new CostRow(
+          name, 1, Optional.empty(), Optional.empty(), other.isPresent() ? "" : CostWords.dearer(piece, ""), Optional.of(piece.each()), other.map(PieceCost::each)));
+    }
+  }
+
+  private void price() {
+    pricing.apply(now).ifPresent(price -> {
+      Optional<Price> other = then.flatMap(pricing);
+      add(CostRow.plain("Price", "with " + price.pricing().words(), Optional.of(price.all()), other.map(Price::all)));
+      pieces(price.pieces(), other.map(Price::pieces));
+    });
+  }
+
+  /** What is spent stands beside the total; here only where two are compared. */
+  private void spending() {
+    then.filter(other -> !other.cost().purchases().isEmpty() || !now.cost().purchases().isEmpty()).ifPresent(
+        other -> add(CostRow.plain("To be spent now", "on whole put-ups, not in the total", Optional.of(now.cost().spendNow()), Optional.of(other.cost().spendNow()))));
+  }
+}
