@@ -7,6 +7,7 @@ import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
 import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -28,13 +29,13 @@ class CostPageTest extends ScreenTest {
   }
 
   private void type(String id, String text) {
-    interact(() -> lookup("#" + id).query().requestFocus());
+    interact(() -> lookup((TextField field) -> id.equals(field.getId())).query().requestFocus());
     write(text);
     settle();
   }
 
   private List<String> table() {
-    return lookup("#cost-table").lookup(node -> node instanceof Label).queryAllAs(Label.class).stream().map(Label::getText).filter(text -> !text.isEmpty()).toList();
+    return lookup("#cost-table").lookup(".label").queryAllAs(Label.class).stream().map(Label::getText).filter(text -> !text.isEmpty()).toList();
   }
 
   @Test

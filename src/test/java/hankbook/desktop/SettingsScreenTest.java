@@ -61,7 +61,7 @@ class SettingsScreenTest extends ScreenTest {
     assertThat(new Settings(studio()).judgement().text(Setting.HOURLY_RATE)).isEqualTo("18.00 EUR");
     press(KeyCode.CONTROL, KeyCode.A).release(KeyCode.A, KeyCode.CONTROL).push(KeyCode.DELETE).push(KeyCode.ENTER);
     settle();
-    assertThat(new Settings(studio()).judgement().set()).isEmpty();
+    assertThat(new Settings(studio()).judgement().money(Setting.HOURLY_RATE)).isEmpty();
     assertThat(lookup("#set-hourly-rate").queryAs(TextField.class).getText()).isEmpty();
   }
 
