@@ -45,7 +45,7 @@ class ArchitectureTest {
           .whereLayer("cost").mayOnlyBeAccessedByLayers("store", "exchange", "print", "studio", "cli", "desktop")
           .whereLayer("reckon").mayOnlyBeAccessedByLayers("exchange", "print", "studio", "cli", "desktop")
           .whereLayer("allot").mayOnlyBeAccessedByLayers("cost", "exchange", "print", "studio", "cli", "desktop")
-          .whereLayer("ledger").mayOnlyBeAccessedByLayers("cost", "reckon", "store", "print", "studio", "cli", "desktop")
+          .whereLayer("ledger").mayOnlyBeAccessedByLayers("cost", "reckon", "store", "exchange", "print", "studio", "cli", "desktop")
           .whereLayer("plan").mayOnlyBeAccessedByLayers("allot", "cost", "reckon", "print", "exchange", "studio", "cli", "desktop")
           .whereLayer("gear").mayOnlyBeAccessedByLayers("plan", "allot", "cost", "reckon", "print", "store", "exchange", "studio", "cli", "desktop")
           .whereLayer("yarn").mayOnlyBeAccessedByLayers("gear", "plan", "allot", "cost", "reckon", "ledger", "print", "store", "exchange", "studio", "cli", "desktop")

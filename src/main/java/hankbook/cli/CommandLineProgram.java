@@ -39,6 +39,7 @@ import picocli.CommandLine.ParameterException;
       RecountCommand.class,
       DescribeCommand.class,
       PartWithCommand.class,
+      RecordCommand.class,
       JournalCommand.class,
       ReverseCommand.class,
       UsedCommand.class,

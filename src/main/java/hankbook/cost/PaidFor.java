@@ -36,10 +36,10 @@ public record PaidFor(
   public static PaidFor of(CostBook book, Money all) {
     Money toCome = sum(book.currency(), book.toCome().values().stream());
     SortedMap<String, Map<Place.Kind, Money>> plans = new TreeMap<>();
-    book.plans().forEach(plan -> {
-      Map<Place.Kind, Money> places = new EnumMap<>(Place.Kind.class);
-      book.plan(plan).forEach((kind, worth) -> places.put(kind, worth.cost()));
-      plans.put(plan, Collections.unmodifiableMap(places));
+    book.held().forEach((holding, worth) -> {
+      if (holding.place().kind().planned()) {
+        plans.computeIfAbsent(holding.place().planName(), _ -> new EnumMap<>(Place.Kind.class)).merge(holding.place().kind(), worth.cost(), Money::plus);
+      }
     });
     Map<Place.Kind, Money> lost = new EnumMap<>(Place.Kind.class);
     Arrays.asList(Place.Kind.AWAY, Place.Kind.RECOUNT, Place.Kind.REWOUND).forEach(kind -> lost.put(kind, book.worth(place -> place.kind() == kind).cost()));

@@ -5,12 +5,14 @@ import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
 import hankbook.reckon.Actuals;
 import hankbook.studio.Finish;
+import hankbook.studio.Finishing;
 import hankbook.studio.Studio;
 import hankbook.studio.ToFinish;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -22,7 +24,7 @@ final class AfterEditor {
   private final Finish finish;
   private final FoundKeeping keeping;
   private final Status status;
-  private final Consumer<Finish.Finished> after;
+  private final Consumer<Optional<Finishing>> after;
   private final Act act;
   private final ReadOnlyObjectWrapper<Optional<ToFinish>> ground = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<ActualsDraft> draft = new ReadOnlyObjectWrapper<>(ActualsDraft.BLANK);
@@ -37,7 +39,7 @@ final class AfterEditor {
    * @param reckoning of what it comes to
    * @param after what follows once the book is squared
    */
-  AfterEditor(Studio studio, Work work, Work reckoning, Status status, FoundKeeping keeping, Consumer<Finish.Finished> after) {
+  AfterEditor(Studio studio, Work work, Work reckoning, Status status, FoundKeeping keeping, Consumer<Optional<Finishing>> after) {
     this.finish = new Finish(studio);
     this.keeping = keeping;
     this.status = status;
@@ -160,13 +162,14 @@ final class AfterEditor {
       Actuals actuals = preview.foundProperty().get().flatMap(AfterPreview::actuals).orElseThrow();
       String why = whyAgain.get();
       keep();
-      Finish.Finished[] done = new Finish.Finished[1];
+      AtomicReference<Optional<Finishing>> done = new AtomicReference<>(Optional.empty());
       act.attempt(
-          id -> done[0] = again ? finish.again(id, plan, actuals, why) : finish.plan(id, plan, actuals), () -> reasons.remove(plan), () -> squared(plan, done[0]), this::refused);
+          id -> done.set((again ? finish.again(id, plan, actuals, why) : finish.plan(id, plan, actuals)).finishing()),
+          () -> reasons.remove(plan), () -> squared(plan, done.get()), this::refused);
     }
   }
 
-  private void squared(String plan, Finish.Finished done) {
+  private void squared(String plan, Optional<Finishing> done) {
     keeping.forget(plan);
     if (name().equals(Optional.of(plan))) {
       ground.set(Optional.empty());

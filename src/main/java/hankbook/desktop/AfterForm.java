@@ -2,7 +2,6 @@ package hankbook.desktop;
 
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
-import hankbook.exchange.DraftRow;
 import hankbook.plan.WorkKind;
 import hankbook.studio.ToFinish;
 import java.util.ArrayList;
@@ -11,8 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -62,8 +59,12 @@ final class AfterForm extends VBox {
   private void build(ToFinish ground, ActualsDraft draft) {
     shown.clear();
     List<Node> steps = new ArrayList<>();
-    steps.add(skeins(ground, draft));
-    steps.add(bundles(ground, draft));
+    FoundSkeins skeins = new FoundSkeins(editor, ground, draft);
+    shown.add(skeins::show);
+    steps.add(step("1. What is left of each skein", "All that is still wound on it, with what never left the shelf.", skeins));
+    FoundBundles bundles = new FoundBundles(editor, ground, draft);
+    shown.add(bundles::show);
+    steps.add(step("2. Thrums and samples", "Weighed or measured; what you leave blank counts as woven.", bundles));
     steps.add(step("3. The warp and the cloth", "As far as you measured; what is left blank is taken as planned.", measured(ground)));
     steps.add(step("4. Hours", "What each kind of work took in all, such as 1:30, 1.5 h or 90 min.", hours()));
     steps.add(step("5. Note and date", "", box(ActualsPart.ACTUALS, 1, "date", "Cut off on", "Cut off on", "today", FIELD), new FoundNote(editor, "note", "Note", "what to remember of this cloth", 3)));
@@ -86,90 +87,11 @@ final class AfterForm extends VBox {
     return box;
   }
 
-  private VBox skeins(ToFinish ground, ActualsDraft draft) {
-    VBox step = step("1. What is left of each skein", "All that is still wound on it, with what never left the shelf.");
-    List<DraftRow> rows = draft.rows(ActualsPart.LEFTOVERS);
-    for (int i = 0; i < rows.size(); i++) {
-      int row = i + 1;
-      step.getChildren().add(FoundRows.taken(ground, FoundRows.code(rows.get(i))).map(taken -> card(taken, row)).orElseGet(() -> stranger(FoundRows.code(rows.get(row - 1)), row)));
-    }
-    List<ToFinish.Taken> others = FoundRows.others(ground, draft);
-    if (!others.isEmpty()) {
-      step.getChildren().add(another(ground, others));
-    }
-    return step;
-  }
-
-  private Node card(ToFinish.Taken taken, int row) {
-    LeftoverCard card = new LeftoverCard(editor, taken, row);
-    shown.add(card::show);
-    return card;
-  }
-
-  private Node stranger(String code, int row) {
-    Button out = new Button("Take out");
-    out.getStyleClass().addAll("small", "flat");
-    out.setOnAction(_ -> {
-      editor.enter(FoundRows.without(editor.draftProperty().get(), ActualsPart.LEFTOVERS, row));
-      editor.keep();
-    });
-    HBox line = new HBox(new Label(code + " is of no yarn of this plan."), out);
-    line.getStyleClass().add("beside");
-    return line;
-  }
-
-  private Node another(ToFinish ground, List<ToFinish.Taken> others) {
-    ComboBox<String> choice = new ComboBox<>();
-    others.forEach(taken -> choice.getItems().add(taken.drawn().code() + ", " + taken.drawn().yarn()));
-    choice.setPromptText("Another skein that was touched");
-    choice.setAccessibleText("Another skein that was touched");
-    choice.setId("other-skein");
-    choice.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(choice, Priority.ALWAYS);
-    Button add = new Button("Add it");
-    add.setId("add-skein");
-    add.setMinWidth(USE_PREF_SIZE);
-    add.disableProperty().bind(choice.valueProperty().isNull());
-    add.setOnAction(_ -> {
-      ToFinish.Taken chosen = others.get(choice.getSelectionModel().getSelectedIndex());
-      editor.enter(FoundRows.with(editor.draftProperty().get(), ActualsPart.LEFTOVERS, FoundRows.begun(ground, chosen)));
-      editor.keep();
-    });
-    HBox line = new HBox(choice, add);
-    line.getStyleClass().add("reason-line");
-    return line;
-  }
-
-  private VBox bundles(ToFinish ground, ActualsDraft draft) {
-    VBox step = step("2. Thrums and samples", "Weighed or measured; what you leave blank counts as woven.");
-    bundles(step, "Thrums: loom waste and trimmings", ActualsPart.THRUMS, ground, draft);
-    bundles(step, "Samples: yarn that went into trials", ActualsPart.SAMPLES, ground, draft);
-    return step;
-  }
-
-  private void bundles(VBox step, String heading, ActualsPart part, ToFinish ground, ActualsDraft draft) {
-    step.getChildren().add(new Label(heading));
-    for (int row = 1; row <= draft.rows(part).size(); row++) {
-      BundleRow bundle = new BundleRow(editor, ground, part, row);
-      shown.add(bundle::show);
-      step.getChildren().add(bundle);
-    }
-    Button add = new Button("Another bundle");
-    add.setId("add-" + part.key());
-    add.setAccessibleText("Another bundle of " + part.key());
-    add.getStyleClass().addAll("small", "flat");
-    add.setOnAction(_ -> {
-      editor.enter(FoundRows.with(editor.draftProperty().get(), part, DraftRow.BLANK));
-      editor.keep();
-    });
-    step.getChildren().add(add);
-  }
-
   private Node[] measured(ToFinish ground) {
     List<Node> rows = new ArrayList<>();
     for (FoundField field : FoundField.values()) {
-      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD).helped(field.help());
-      Label help = Labels.quiet(field.help());
+      FoundBox box = box(field.part(), 1, field.key(), field.caption(), field.caption(), field.prompt(ground.plan()), FIELD).withoutMessage();
+      Label help = box.help(field.help());
       HBox.setHgrow(help, Priority.ALWAYS);
       HBox row = new HBox(box, help);
       row.getStyleClass().add("found-measure");

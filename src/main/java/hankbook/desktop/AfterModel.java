@@ -2,9 +2,9 @@ package hankbook.desktop;
 
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.BadInput;
-import hankbook.studio.Finish;
 import hankbook.studio.FinishList;
 import hankbook.studio.FinishedPlans;
+import hankbook.studio.Finishing;
 import hankbook.studio.NotDone;
 import hankbook.studio.Studio;
 import hankbook.studio.ToFinish;
@@ -131,6 +131,7 @@ public final class AfterModel {
   /** Goes back from the form of a squared plan to what came of it; what was filled in is kept. */
   void leaveForm() {
     editor.close();
+    refresh();
   }
 
   /** What is filled in of a plan, and what it is held against. */
@@ -153,8 +154,8 @@ public final class AfterModel {
     return kept.isPresent() ? kept.get() : plans.form(plan);
   }
 
-  private void finished(Finish.Finished done) {
-    status.done(done.finishing().map(AfterWords::squared).orElse("The book was squared already."));
+  private void finished(Optional<Finishing> done) {
+    status.done(done.map(AfterWords::squared).orElse("The book was squared already."));
     ledgerChanged.run();
     chosen.set(chosen.get().map(row -> new AfterRow(row.plan(), true, row.words(), "")));
     chosen.get().ifPresent(row -> squared.open(row.plan()));

@@ -53,7 +53,7 @@ final class AfterPreviewPane extends VBox {
 
   private static Node posted(AfterPreview preview) {
     if (preview.finishing().isEmpty()) {
-      return Labels.quiet("Nothing yet. " + preview.whyNot());
+      return Labels.quiet("Nothing yet.");
     }
     GridPane grid = new GridPane();
     grid.getStyleClass().add("posted");
@@ -64,6 +64,8 @@ final class AfterPreviewPane extends VBox {
     all.getStyleClass().add("plan-figure");
     skeins.stream().filter(use -> use.drawnMore().isPositive()).forEach(
         use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.drawnMore()) + " more are taken off the shelf first.")));
+    skeins.stream().filter(use -> use.skein().reserved().isPositive()).forEach(
+        use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.skein().reserved()) + " still set aside are released.")));
     skeins.stream().filter(use -> use.recounted().isPositive()).forEach(
         use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.recounted()) + " that the book did not know of are found.")));
     return all;

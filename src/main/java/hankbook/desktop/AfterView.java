@@ -59,9 +59,10 @@ public final class AfterView extends BorderPane {
 
   private List<Node> teaching() {
     boolean waiting = model.rows().stream().anyMatch(row -> !row.isSquared());
+    String begin = "Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.";
     String first = waiting
         ? "Choose a plan at the left: one on the loom to square its book, a squared one to see where its yarn went."
-        : "No plan is on a loom. Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.";
+        : model.rows().isEmpty() ? "No plan is on a loom. " + begin : "Choose a squared plan at the left to see where its yarn went. No plan is on a loom now. " + begin;
     return List.of(
         Labels.heading("What this is for"), text(first),
         text("When a cloth is cut off, weigh or measure what is left of each skein that was drawn. What came back is put on the shelf again, what was woven, thrown away as thrums or used in"
@@ -79,7 +80,7 @@ public final class AfterView extends BorderPane {
 
   private VBox form() {
     AfterEditor editor = model.editor();
-    SplitPane split = new SplitPane(scrolled(new AfterForm(editor)), answer(editor));
+    SplitPane split = new SplitPane(scrolled(editor, new AfterForm(editor)), answer(editor));
     split.getStyleClass().add("plan-open");
     split.widthProperty().subscribe(width -> turn(split, width.doubleValue()));
     VBox.setVgrow(split, Priority.ALWAYS);
@@ -100,7 +101,7 @@ public final class AfterView extends BorderPane {
   }
 
   private static Node answer(AfterEditor editor) {
-    ScrollPane preview = scrolled(new AfterPreviewPane(editor));
+    ScrollPane preview = scrolled(editor, new AfterPreviewPane(editor));
     VBox.setVgrow(preview, Priority.ALWAYS);
     FieldBox again = new FieldBox("Why it is finished again", "a skein was weighed wrongly", editor.whyAgainProperty(), new SimpleStringProperty("")).named("why-again");
     Labels.showOnly(again, editor.groundProperty().map(ground -> ground.filter(open -> open.isSquared()).isPresent()));
@@ -113,8 +114,10 @@ public final class AfterView extends BorderPane {
     return all;
   }
 
-  private static ScrollPane scrolled(Node content) {
+  /** A form that is opened is shown from its beginning. */
+  private static ScrollPane scrolled(AfterEditor editor, Node content) {
     ScrollPane scroll = new ScrollPane(content);
+    editor.groundProperty().subscribe(_ -> scroll.setVvalue(0));
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("plan-scroll");
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

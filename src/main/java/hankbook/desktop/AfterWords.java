@@ -2,10 +2,7 @@ package hankbook.desktop;
 
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
-import hankbook.plan.Allowances;
-import hankbook.plan.Plan;
 import hankbook.reckon.SkeinUse;
-import hankbook.reckon.Way;
 import hankbook.studio.Finishing;
 import hankbook.studio.UsedAgainstPlan;
 import java.util.function.Function;
@@ -43,19 +40,6 @@ final class AfterWords {
   /** Centimetres or metres, whichever reads better. */
   static String fine(Length length) {
     return length.compareTo(Length.metres(1)) < 0 ? length.print(LengthUnit.CENTIMETRE, 1) : length.print(LengthUnit.METRE, 2);
-  }
-
-  /** What a plan took one of the ways for. */
-  static String planned(Plan plan, Way way) {
-    Allowances allowances = plan.allowances();
-    return Way.percent(switch (way) {
-      case WARP_TAKE_UP -> allowances.warpTakeUp().yarnPerCloth().subtract(1);
-      case WEFT_TAKE_UP -> allowances.weftTakeUp().yarnPerCloth().subtract(1);
-      case DRAW_IN -> allowances.drawIn().fraction();
-      case LENGTH_SHRINKAGE -> allowances.lengthShrinkage().fraction();
-      case WIDTH_SHRINKAGE -> allowances.widthShrinkage().fraction();
-      case WINDING -> allowances.winding().fraction();
-    });
   }
 
   /** With a great letter at its beginning. */

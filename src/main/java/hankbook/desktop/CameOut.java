@@ -16,11 +16,14 @@ import javafx.scene.layout.VBox;
 
 /** The ways of cloth and loom as they came out, beside what the plan took them for. */
 final class CameOut extends VBox {
+  private static final double MOST_WIDTH = 560;
+
   private final GridPane grid = new GridPane();
 
   CameOut(Plan plan, Realised really) {
     getStyleClass().add("plan-section");
     grid.getStyleClass().add("came-out");
+    grid.setMaxWidth(MOST_WIDTH);
     ColumnConstraints names = new ColumnConstraints();
     names.setHgrow(Priority.ALWAYS);
     ColumnConstraints values = new ColumnConstraints();
@@ -28,7 +31,7 @@ final class CameOut extends VBox {
     values.setMinWidth(70);
     grid.getColumnConstraints().setAll(names, values, values);
     grid.addRow(0, Labels.quiet(""), Labels.quiet("planned"), Labels.quiet("really"));
-    really.ways().forEach((way, found) -> row(way.words(), AfterWords.planned(plan, way), Way.percent(found.value()), found.from()));
+    really.ways().forEach((way, found) -> row(way.words(), Way.percent(way.planned(plan.allowances())), Way.percent(found.value()), found.from()));
     really.sampling().ifPresent(found -> row("sampling", plan.allowances().sampling().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
     really.loomWaste().ifPresent(found -> row("loom waste", plan.allowances().loomWaste().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
     really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), "", time(found.value()), found.from()));

@@ -22,9 +22,8 @@ final class CauseTable extends ScrollPane {
     grid.getStyleClass().add("cause-grid");
     List<Label> heads = new ArrayList<>(List.of(Labels.quiet("")));
     for (YarnAccount account : reckoning.yarns()) {
-      Label head = new Label(account.yarn().toString(), palette.swatch(account.yarn()));
-      head.setWrapText(true);
-      head.setMaxWidth(130);
+      Label head = new Label(account.yarn().yarn() + "\n" + account.yarn().colour(), palette.swatch(account.yarn()));
+      head.setMinWidth(USE_PREF_SIZE);
       heads.add(head);
     }
     heads.add(new Label("All yarns"));

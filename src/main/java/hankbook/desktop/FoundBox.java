@@ -73,11 +73,26 @@ final class FoundBox extends VBox {
     }
   }
 
-  /** Says how it is measured, to who cannot see what stands beside it. */
-  FoundBox helped(String help) {
-    field.accessibleHelpProperty().unbind();
-    field.accessibleHelpProperty().bind(fault.map(wrong -> wrong.isEmpty() ? help : wrong));
+  /** Leaves what is wrong to be said beside it, where nothing moves while one types. */
+  FoundBox withoutMessage() {
+    getChildren().removeLast();
     return this;
+  }
+
+  /** What stands beside it: how it is measured, or what is wrong with what is typed. */
+  Label help(String words) {
+    Label help = Labels.quiet("");
+    help.textProperty().bind(fault.map(wrong -> wrong.isEmpty() ? words : wrong));
+    field.accessibleHelpProperty().unbind();
+    field.accessibleHelpProperty().bind(help.textProperty());
+    fault.subscribe(wrong -> mark(help, !wrong.isEmpty()));
+    return help;
+  }
+
+  /** Lets a quiet text say that something is wrong, or no more. */
+  static void mark(Label quiet, boolean wrong) {
+    quiet.getStyleClass().removeAll("fault", "quiet");
+    quiet.getStyleClass().add(wrong ? "fault" : "quiet");
   }
 
   TextField field() {

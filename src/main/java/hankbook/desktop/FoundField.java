@@ -13,40 +13,35 @@ import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What is measured of a warp and its cloth: what it is called, how it is measured, and what the plan said of it. */
 enum FoundField {
-  WARP_LENGTH(ActualsPart.WARP, "length", "Length wound", "One end as it was wound: rounds of the board or mill times its circuit.", plan -> metres(Yardage.of(plan).warp().total())),
-  ENDS(ActualsPart.WARP, "ends", "Ends", "Counted in the reed, selvedges with them, mended ends once.", plan -> Integer.toString(Yardage.of(plan).width().ends())),
-  BROKEN(ActualsPart.WARP, "broken", "Ends broken", "Those that were mended with an end of spare yarn.", plan -> Integer.toString(plan.allowances().repairEnds())),
-  LOOM_WASTE(ActualsPart.WARP, "loomWaste", "Loom waste", "Warp that could not be woven, knots in front and thrums behind together.", plan -> part(plan, WarpPart.LOOM_WASTE)),
-  SAMPLING(ActualsPart.WARP, "sampling", "Sampling", "Warp that went into samples and trials.", plan -> part(plan, WarpPart.SAMPLING)),
-  IN_REED(ActualsPart.WARP, "widthInReed", "Width in the reed", "From the first end to the last, in the reed.", plan -> centimetres(Yardage.of(plan).width().inReed())),
-  LENGTH_ON_LOOM(ActualsPart.CLOTH, "lengthOnLoom", "Length on the loom", "All that was woven for the pieces, hems with it, measured under tension as it was wound on.", _ -> ""),
-  LENGTH_OFF_LOOM(ActualsPart.CLOTH, "lengthOffLoom", "Length off the loom", "The same cut off and rested a night, before washing.",
-      plan -> metres(parts(plan, WarpPart.CLOTH, WarpPart.HEMS, WarpPart.SHRINKAGE))),
-  LENGTH_FINISHED(ActualsPart.CLOTH, "lengthFinished", "Length finished", "The same after washing, drying and pressing.", plan -> metres(parts(plan, WarpPart.CLOTH, WarpPart.HEMS))),
-  WIDTH_ON_LOOM(ActualsPart.CLOTH, "widthOnLoom", "Width on the loom", "At the fell, the mean of some places.", FoundField::atTheFell),
-  WIDTH_OFF_LOOM(ActualsPart.CLOTH, "widthOffLoom", "Width off the loom", "Rested, before washing, the mean of some places.", _ -> ""),
-  WIDTH_FINISHED(ActualsPart.CLOTH, "widthFinished", "Width finished", "After washing and pressing, the mean of some places.",
-      plan -> centimetres(Yardage.of(plan).width().finished(plan.allowances()))),
-  PICKS(ActualsPart.CLOTH, "picks", "Picks", "All picks of every weft, sampling with them: counted, or picks to the centimetre times the length.", plan -> Long.toString(Making.of(plan).picks())),
-  PIECES(ActualsPart.CLOTH, "pieces", "Pieces made", "Those that can be used.", plan -> Long.toString(plan.pieces().stream().mapToLong(Piece::count).sum()));
+  WARP_LENGTH(ActualsPart.WARP, "length", "Length wound", "One end as it was wound: rounds of the board or mill times its circuit."),
+  ENDS(ActualsPart.WARP, "ends", "Ends", "Counted in the reed, selvedges with them, mended ends once."),
+  BROKEN(ActualsPart.WARP, "broken", "Ends broken", "Those that were mended with an end of spare yarn."),
+  LOOM_WASTE(ActualsPart.WARP, "loomWaste", "Loom waste", "Warp that could not be woven, knots in front and thrums behind together."),
+  SAMPLING(ActualsPart.WARP, "sampling", "Sampling", "Warp that went into samples and trials."),
+  IN_REED(ActualsPart.WARP, "widthInReed", "Width in the reed", "From the first end to the last, in the reed."),
+  LENGTH_ON_LOOM(ActualsPart.CLOTH, "lengthOnLoom", "Length on the loom", "All that was woven for the pieces, hems with it, measured under tension as it was wound on."),
+  LENGTH_OFF_LOOM(ActualsPart.CLOTH, "lengthOffLoom", "Length off the loom", "The same cut off and rested a night, before washing."),
+  LENGTH_FINISHED(ActualsPart.CLOTH, "lengthFinished", "Length finished", "The same after washing, drying and pressing."),
+  WIDTH_ON_LOOM(ActualsPart.CLOTH, "widthOnLoom", "Width on the loom", "At the fell, the mean of some places."),
+  WIDTH_OFF_LOOM(ActualsPart.CLOTH, "widthOffLoom", "Width off the loom", "Rested, before washing, the mean of some places."),
+  WIDTH_FINISHED(ActualsPart.CLOTH, "widthFinished", "Width finished", "After washing and pressing, the mean of some places."),
+  PICKS(ActualsPart.CLOTH, "picks", "Picks", "All picks of every weft, sampling with them: counted, or picks to the centimetre times the length."),
+  PIECES(ActualsPart.CLOTH, "pieces", "Pieces made", "Those that can be used.");
 
   private final ActualsPart part;
   private final String key;
   private final String caption;
   private final String help;
-  private final Function<Plan, String> planned;
 
-  FoundField(ActualsPart part, String key, String caption, String help, Function<Plan, String> planned) {
+  FoundField(ActualsPart part, String key, String caption, String help) {
     this.part = part;
     this.key = key;
     this.caption = caption;
     this.help = help;
-    this.planned = planned;
   }
 
   /** The fields of a part, in the order in which they are asked for. */
@@ -74,11 +69,29 @@ enum FoundField {
   /** What the plan said, as a prompt; empty where it said nothing. */
   String prompt(Plan plan) {
     try {
-      String said = planned.apply(plan);
+      String said = planned(plan);
       return said.isEmpty() ? "" : "planned " + said;
     } catch (Unreadable | ArithmeticException unfinished) {
       return "";
     }
+  }
+
+  private String planned(Plan plan) {
+    return switch (this) {
+      case WARP_LENGTH -> metres(Yardage.of(plan).warp().total());
+      case ENDS -> Integer.toString(Yardage.of(plan).width().ends());
+      case BROKEN -> Integer.toString(plan.allowances().repairEnds());
+      case LOOM_WASTE -> centimetres(plan.allowances().loomWaste());
+      case SAMPLING -> centimetres(plan.allowances().sampling());
+      case IN_REED -> centimetres(Yardage.of(plan).width().inReed());
+      case LENGTH_OFF_LOOM -> metres(parts(plan, WarpPart.CLOTH, WarpPart.HEMS, WarpPart.SHRINKAGE));
+      case LENGTH_FINISHED -> metres(parts(plan, WarpPart.CLOTH, WarpPart.HEMS));
+      case WIDTH_ON_LOOM -> centimetres(Length.ofTenths(Yardage.of(plan).width().inReedTenths().multiply(plan.allowances().drawIn().remaining()), RoundingMode.HALF_UP));
+      case WIDTH_FINISHED -> centimetres(Yardage.of(plan).width().finished(plan.allowances()));
+      case PICKS -> Long.toString(Making.of(plan).picks());
+      case PIECES -> Long.toString(plan.pieces().stream().mapToLong(Piece::count).sum());
+      case LENGTH_ON_LOOM, WIDTH_OFF_LOOM -> "";
+    };
   }
 
   private static String metres(Length length) {
@@ -89,16 +102,8 @@ enum FoundField {
     return length.print(LengthUnit.CENTIMETRE, 1);
   }
 
-  private static String part(Plan plan, WarpPart part) {
-    return centimetres(parts(plan, part));
-  }
-
   private static Length parts(Plan plan, WarpPart... parts) {
     var all = Yardage.of(plan).warp().parts();
     return Stream.of(parts).map(part -> Objects.requireNonNull(all.get(part))).reduce(Length.ZERO, Length::plus);
-  }
-
-  private static String atTheFell(Plan plan) {
-    return centimetres(Length.ofTenths(Yardage.of(plan).width().inReedTenths().multiply(plan.allowances().drawIn().remaining()), RoundingMode.HALF_UP));
   }
 }

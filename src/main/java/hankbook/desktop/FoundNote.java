@@ -21,7 +21,7 @@ final class FoundNote extends VBox {
     label.getStyleClass().add("field-name");
     label.setLabelFor(area);
     label.setWrapText(true);
-    area.setId(key);
+    area.setId("found-" + key);
     area.setPromptText(prompt);
     area.setAccessibleText(caption);
     area.setPrefRowCount(rows);

@@ -26,7 +26,7 @@ record LeftReading(Optional<Length> left, String words) {
   static LeftReading of(ToFinish.Taken taken, DraftRow row) {
     Optional<Leftover.Left> said = said(row);
     if (said.isEmpty()) {
-      return new LeftReading(Optional.empty(), LeftWay.of(row).map(LeftReading::wanted).orElse(""));
+      return new LeftReading(Optional.empty(), LeftWay.of(row).map(way -> wanted(way, row, taken.held().skein())).orElse(""));
     }
     Skein skein = taken.held().skein();
     try {
@@ -57,18 +57,18 @@ record LeftReading(Optional<Length> left, String words) {
     return measures.measurement(skein.grist(), skein.sample(), skein.fibre()).length();
   }
 
-  private static String wanted(LeftWay way) {
+  private static String wanted(LeftWay way, DraftRow row, Skein skein) {
     return switch (way) {
       case USED_UP -> "";
       case LENGTH -> "Give the length that is left.";
-      case WEIGHT -> "Give both what it weighs and what it is wound on weighs, 0 g where it is on nothing.";
-      case TURNS -> "Give both the turns and the length of one.";
+      case WEIGHT -> row.text("gross").isBlank() ? "Weigh it with what it is wound on." : "Give what its " + skein.form() + " weighs, 0 g where it is on none.";
+      case TURNS -> row.text("turns").isBlank() ? "Count its turns on a reel." : "Give the length of one turn.";
     };
   }
 
   private static String words(SkeinUse use, Length left) {
-    String more = use.drawnMore().isPositive() ? " " + Wording.metres(use.drawnMore()) + " more than drawn; they are taken off the shelf." : "";
-    String found = use.recounted().isPositive() ? " " + Wording.metres(use.recounted()) + " more than the book knew; they are found." : "";
-    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used." + more + found;
+    String more = use.drawnMore().isPositive() ? "; " + Wording.metres(use.drawnMore()) + " more than was drawn" : "";
+    String found = use.recounted().isPositive() ? "; " + Wording.metres(use.recounted()) + " more than the book knew" : "";
+    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used" + more + found + ".";
   }
 }

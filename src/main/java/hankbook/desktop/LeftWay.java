@@ -13,21 +13,21 @@ enum LeftWay {
   TURNS("Turns", "turns reel");
 
   private final String name;
-  private final List<String> keys;
+  private final String keys;
 
   LeftWay(String name, String keys) {
     this.name = name;
-    this.keys = List.of(keys.split(" "));
+    this.keys = keys;
   }
 
   /** The keys of an actuals file in which it is said. */
   List<String> keys() {
-    return keys;
+    return List.of(keys.split(" "));
   }
 
   /** By which something is said in a row; empty where nothing is. */
   static Optional<LeftWay> of(DraftRow row) {
-    return Arrays.stream(values()).filter(way -> way.keys.stream().anyMatch(key -> !row.text(key).isBlank())).findFirst();
+    return Arrays.stream(values()).filter(way -> way.keys().stream().anyMatch(key -> !row.text(key).isBlank())).findFirst();
   }
 
   @Override

@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 
 /** What is left of one skein: by which way that is known, what was found, and what it comes to. */
 final class LeftoverCard extends VBox {
-  private static final double WIDTH = 108;
+  private static final double WIDTH = 82;
 
   private final AfterEditor editor;
   private final ToFinish.Taken taken;
@@ -40,7 +40,7 @@ final class LeftoverCard extends VBox {
     getStyleClass().add("found-skein");
     fields.put(LeftWay.USED_UP, List.of());
     fields.put(LeftWay.LENGTH, List.of(box("left", "Left on it", "120 m")));
-    fields.put(LeftWay.WEIGHT, List.of(box("gross", "It weighs", "92 g"), box("tare", "Of that its " + taken.held().skein().form(), "38 g"), box("regain", "Moisture in it", "the usual")));
+    fields.put(LeftWay.WEIGHT, List.of(box("gross", "It weighs", "92 g"), box("tare", "Its " + taken.held().skein().form(), "38 g"), box("regain", "Moisture", "the usual")));
     fields.put(LeftWay.TURNS, List.of(box("turns", "Turns", "60"), box("reel", "Once round", "2 m")));
     reading.setId("reading-" + code);
     shown.getStyleClass().add("plan-tried");
@@ -51,7 +51,7 @@ final class LeftoverCard extends VBox {
   }
 
   private FoundBox box(String key, String caption, String example) {
-    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH);
+    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH).withoutMessage();
   }
 
   private Node head() {
@@ -114,7 +114,9 @@ final class LeftoverCard extends VBox {
       shown.getChildren().setAll(wanted);
     }
     boxes.forEach(box -> box.show(draft));
-    LeftReading read = LeftReading.of(taken, said);
-    reading.setText(read.words().isEmpty() ? "Still to be said." : read.words());
+    String wrong = way.keys().stream().map(key -> FoundText.fault(ActualsPart.LEFTOVERS, key, said.text(key))).filter(words -> !words.isEmpty()).findFirst().orElse("");
+    String words = LeftReading.of(taken, said).words();
+    reading.setText(!wrong.isEmpty() ? wrong : words.isEmpty() ? "Still to be said." : words);
+    FoundBox.mark(reading, !wrong.isEmpty());
   }
 }

@@ -5,7 +5,6 @@ import hankbook.ledger.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.joda.money.Money;
 
 /**
@@ -16,7 +15,6 @@ import org.joda.money.Money;
  * @param sum whether it sums the lines below it, which are its parts
  */
 record PaidLine(String words, Money amount, boolean sum) {
-  private static final Set<Place.Kind> IN_THE_HOUSE = Set.of(Place.Kind.RESERVED, Place.Kind.LOOM);
   private static final List<Map.Entry<Place.Kind, String>> USED =
       List.of(Map.entry(Place.Kind.CLOTH, "cloth"), Map.entry(Place.Kind.THRUMS, "thrums"), Map.entry(Place.Kind.SAMPLE, "samples"));
   private static final List<Map.Entry<Place.Kind, String>> LOST =
@@ -43,12 +41,8 @@ record PaidLine(String words, Money amount, boolean sum) {
 
   private static List<PaidLine> woven(PaidFor paid) {
     List<PaidLine> parts = new ArrayList<>();
-    paid.plans().forEach((plan, places) -> {
-      USED.forEach(use -> parts.add(new PaidLine(plan + ", " + use.getValue(), places.getOrDefault(use.getKey(), none(paid)), false)));
-      places.keySet().stream()
-          .filter(kind -> !IN_THE_HOUSE.contains(kind) && USED.stream().noneMatch(use -> use.getKey() == kind))
-          .forEach(kind -> parts.add(new PaidLine(plan + ", elsewhere", places.get(kind), false)));
-    });
+    paid.plans().forEach((plan, places) ->
+        USED.forEach(use -> parts.add(new PaidLine(plan + ", " + use.getValue(), places.getOrDefault(use.getKey(), none(paid)), false))));
     return parts;
   }
 

@@ -15,6 +15,7 @@ import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /** What the plans ask of the ledger. Every call may wait for it, so none is made from the screen's own thread. */
@@ -33,6 +34,9 @@ public interface PlanDesk {
 
   /** Takes a plan off the list. */
   void putAway(String name) throws NotDone;
+
+  /** The names of the plans whose book is squared. */
+  Set<String> squared();
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();

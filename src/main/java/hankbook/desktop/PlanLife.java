@@ -11,9 +11,10 @@ import java.util.function.Function;
  *
  * @param reserved what is set aside for it
  * @param onLoom what is on its loom
+ * @param isSquared whether its book is squared after its cloth was cut off
  */
-record PlanLife(Held reserved, Held onLoom) {
-  static final PlanLife PLANNED = new PlanLife(Held.NOTHING, Held.NOTHING);
+record PlanLife(Held reserved, Held onLoom, boolean isSquared) {
+  static final PlanLife PLANNED = new PlanLife(Held.NOTHING, Held.NOTHING, false);
 
   /**
    * Yarn at one place.
@@ -38,7 +39,12 @@ record PlanLife(Held reserved, Held onLoom) {
   }
 
   static PlanLife of(String plan, List<ShelfSkein> skeins) {
-    return new PlanLife(held(plan, skeins, ShelfSkein::reserved), held(plan, skeins, ShelfSkein::onLoom));
+    return new PlanLife(held(plan, skeins, ShelfSkein::reserved), held(plan, skeins, ShelfSkein::onLoom), false);
+  }
+
+  /** The same, its book being squared or not. */
+  PlanLife squared(boolean is) {
+    return new PlanLife(reserved, onLoom, is);
   }
 
   private static Held held(String plan, List<ShelfSkein> skeins, Function<ShelfSkein, Map<String, Length>> where) {
@@ -47,7 +53,8 @@ record PlanLife(Held reserved, Held onLoom) {
 
   /** Where its yarn is; empty where it has none. */
   String sentence() {
-    String set = reserved.isAny() ? "Reserved: " + reserved.words() + "." : "";
+    String done = isSquared ? "Its cloth is cut off and its book squared." : "";
+    String set = reserved.isAny() ? "Reserved: " + reserved.words() + "." : done;
     return onLoom.isAny() ? (set + " On the loom: " + onLoom.words() + ".").strip() : set;
   }
 
@@ -56,6 +63,6 @@ record PlanLife(Held reserved, Held onLoom) {
     if (onLoom.isAny()) {
       return "on the loom";
     }
-    return reserved.isAny() ? "reserved" : "planned";
+    return reserved.isAny() ? "reserved" : isSquared ? "squared" : "planned";
   }
 }

@@ -10,6 +10,7 @@ import hankbook.yarn.OneLine;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -38,6 +39,8 @@ public final class PlansModel {
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
+
+  private Set<String> squared = Set.of();
 
   /**
    * The model of the plans screen.
@@ -112,6 +115,7 @@ public final class PlansModel {
   /** Asks the ledger anew: which plans there are, how each stands, and what is on the shelf. */
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
+    listWork.run(desk::squared, found -> squared = found, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
@@ -169,7 +173,7 @@ public final class PlansModel {
 
   private void showSkeins(List<ShelfSkein> found) {
     skeins.set(found);
-    plans.forEach(row -> row.lives(PlanLife.of(row.name(), found)));
+    plans.forEach(row -> row.lives(PlanLife.of(row.name(), found).squared(squared.contains(row.name()))));
     judge();
   }
 

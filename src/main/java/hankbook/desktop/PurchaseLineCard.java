@@ -18,7 +18,7 @@ final class PurchaseLineCard extends VBox {
   private final PurchaseLineForm line;
   private final FlowPane skeins = new FlowPane();
   private final ToggleButton choose = new ToggleButton();
-  private final Button remove = new Button("Remove the line");
+  private final Button remove = new Button("Remove");
   private final SkeinPickerPane picker;
   private final FieldBox words;
   private final FieldBox price;
@@ -78,6 +78,7 @@ final class PurchaseLineCard extends VBox {
     choose.setOnAction(_ -> pick(choose.isSelected()));
     isPicking().subscribe(choose::setSelected);
     choose.textProperty().bind(choose.selectedProperty().map(open -> open ? "Done" : "Choose skeins"));
+    remove.setAccessibleText("Remove the line");
     remove.getStyleClass().addAll("flat", "small");
     remove.setOnAction(_ -> fields.remove(line));
     Labels.showOnly(remove, Bindings.size(fields.lines()).greaterThan(1));

@@ -18,7 +18,7 @@ final class PurchasePage extends VBox {
   private final Label title = Labels.title("");
   private final Label state = Labels.heading("");
   private final Label facts = Labels.quiet("");
-  private final LandingPane landing = new LandingPane("purchase-sum");
+  private final LandingPane landing = new LandingPane("shown-sum");
 
   PurchasePage(PurchasesModel model) {
     this.model = model;
@@ -63,7 +63,7 @@ final class PurchasePage extends VBox {
   private Node foot() {
     ActButton correct = new ActButton("Correct it", model::correct, model.correctAct().possibleProperty(), model.correctAct().whyNotProperty()).named("correct-purchase").main();
     TextField reason = new TextField();
-    reason.setId("purchase-reason");
+    reason.setId("take-back-reason");
     reason.setPromptText("Why it is taken back");
     reason.setAccessibleText("Why it is taken back");
     reason.textProperty().bindBidirectional(model.reasonProperty());

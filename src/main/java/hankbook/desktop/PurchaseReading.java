@@ -36,6 +36,7 @@ final class PurchaseReading {
     foreign = decided && currency.filter(unit -> !unit.equals(home)).isPresent();
     Optional<LocalDate> date = wanted("date", "the date", PurchaseReading::day);
     Optional<String> from = read("from", OneLine::of);
+    Optional<ExchangeRate> rate = foreign ? rate() : Optional.empty();
     List<Optional<PurchaseLine>> lines = new ArrayList<>();
     for (int i = 0; i < typed.lines().size(); i++) {
       lines.add(line(i, currency.orElse(home)));
@@ -43,7 +44,6 @@ final class PurchaseReading {
     Optional<Charge> carriage = charge("carriage", currency.orElse(home));
     Optional<Charge> duty = charge("duty", currency.orElse(home));
     Optional<Charge> discount = charge("discount", currency.orElse(home));
-    Optional<ExchangeRate> rate = foreign ? rate() : Optional.empty();
     purchase = messages.isEmpty() && missing.isEmpty()
         ? built(() -> new Purchase(
             date.orElseThrow(), from.orElseThrow(), currency.orElseThrow(), lines.stream().map(Optional::orElseThrow).toList(), carriage.orElseThrow(),
@@ -99,9 +99,9 @@ final class PurchaseReading {
   }
 
   private Optional<ExchangeRate> rate() {
-    Optional<LocalDate> day = wanted("rateDate", "the day of the rate", PurchaseReading::day);
-    Optional<ExchangeRate> rate = wanted("rate", "the rate", text -> ExchangeRate.parse(text, day.orElse(LocalDate.EPOCH)));
-    return day.isPresent() ? rate : Optional.empty();
+    Optional<ExchangeRate> rate = wanted("rate", "the rate", text -> ExchangeRate.parse(text, LocalDate.EPOCH));
+    Optional<LocalDate> of = wanted("rateDate", "the day of the rate", PurchaseReading::day);
+    return rate.flatMap(written -> of.map(day -> new ExchangeRate(written.home(), day)));
   }
 
   private static LocalDate day(String text) {

@@ -10,17 +10,20 @@ import javafx.scene.layout.VBox;
 /** The table of purchases, newest first. Where it is narrow, columns that the chosen one's page repeats give way. */
 final class PurchaseTable extends TableView<PurchaseRow> {
   private static final double ROW_HEIGHT = 34;
+  private static final double WIDE = 170;
   private static final double ROOM_FOR_TOTAL = 560;
   private static final double ROOM_FOR_LINES = 460;
 
   PurchaseTable(PurchasesModel model) {
-    TableColumn<PurchaseRow, Integer> number = column("No.", 38, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> number = column("No.", 34, PurchaseRow::number);
     TableColumn<PurchaseRow, Integer> lines = column("Lines", 48, PurchaseRow::lines);
     TableColumn<PurchaseRow, String> total = column("Total", 96, PurchaseRow::total);
-    TableColumn<PurchaseRow, String> landed = column("Landed", 96, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> landed = column("Landed", 88, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> from = column("From whom", 64, PurchaseRow::from);
+    from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(
-        number, column("Date", 86, PurchaseRow::date), column("From whom", 90, PurchaseRow::from), lines, total, landed, column("State", 84, PurchaseRow::state)));
+        number, column("Date", 82, PurchaseRow::date), from, lines, total, landed, column("State", 76, PurchaseRow::state)));
     setId("purchases");
     setAccessibleText("Purchases");
     setFixedCellSize(ROW_HEIGHT);

@@ -11,7 +11,7 @@ import javafx.scene.layout.VBox;
 
 /** What was paid: the purchases, and beside them the form for another one, the chosen one, or its correction. */
 final class PurchasesPage extends CostsPage {
-  private static final double LIST = 0.42;
+  private static final double LIST = 0.45;
 
   private final PurchasesModel model;
   private final PurchaseTable table;

@@ -89,7 +89,7 @@ final class SkeinPicker {
     } else if (shown.isEmpty()) {
       message.set(why.apply(unknown.isEmpty() ? "" : unknown.getFirst()));
     } else {
-      message.set(Wording.count(shown.size(), "skein answers", "skeins answer") + " to that; choose among them, or add them all.");
+      message.set(Wording.count(shown.size(), "skein answers", "skeins answer") + " to that; choose among them, or take them all.");
     }
   }
 

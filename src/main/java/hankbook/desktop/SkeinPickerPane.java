@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 /** Chooses skeins by typing: the list below follows, Enter takes what is typed, and one click takes all that came on a day. */
 final class SkeinPickerPane extends VBox {
   private static final double ROW_HEIGHT = 28;
+  private static final int ROWS = 5;
 
   private final SkeinPicker picker;
   private final TextField filter = new TextField();
@@ -39,6 +40,7 @@ final class SkeinPickerPane extends VBox {
     getChildren().addAll(filter, Labels.fault(picker.messageProperty()), days, list(), acts());
     ListChangeListener<Map.Entry<LocalDate, Long>> changed = _ -> showDays();
     picker.days().addListener(changed);
+    Labels.showOnly(days, picker.filterProperty().map(String::isBlank));
     showDays();
   }
 
@@ -69,6 +71,7 @@ final class SkeinPickerPane extends VBox {
   private Node list() {
     list.setAccessibleText("Skeins that no purchase paid for yet");
     list.setFixedCellSize(ROW_HEIGHT);
+    list.prefHeightProperty().bind(Bindings.createDoubleBinding(() -> 4 + ROW_HEIGHT * Math.clamp(picker.shown().size(), 2, ROWS), picker.shown()));
     list.setPlaceholder(Labels.quiet("No skein that is still to be paid for answers to that."));
     list.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     list.setCellFactory(_ -> new SkeinToPayCell());

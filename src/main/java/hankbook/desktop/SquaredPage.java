@@ -1,24 +1,14 @@
 package hankbook.desktop;
 
-import hankbook.exchange.ActualsDraft;
-import hankbook.exchange.ActualsFile;
-import hankbook.exchange.ActualsPart;
-import hankbook.exchange.DraftRow;
-import hankbook.plan.WorkKind;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Reckoning;
 import hankbook.reckon.YarnAccount;
 import hankbook.yarn.YarnColour;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -34,7 +24,6 @@ final class SquaredPage extends VBox {
   private final VBox body = new VBox();
   private final Label title = Labels.heading("");
   private final Label words = Labels.quiet("");
-  private final BooleanProperty takingBack = new SimpleBooleanProperty(false);
 
   SquaredPage(AfterModel after) {
     this.model = after.squared();
@@ -48,14 +37,14 @@ final class SquaredPage extends VBox {
     VBox head = new VBox(title, words);
     head.getStyleClass().add("after-head");
     getStyleClass().add("plan-answer-side");
-    getChildren().addAll(head, scroll, acts(after));
+    getChildren().addAll(head, scroll, new SquaredActs(after));
     model.seenProperty().subscribe(_ -> show());
     model.asEditedProperty().subscribe(_ -> show());
     model.yarnProperty().subscribe(_ -> show());
   }
 
   private void show() {
-    model.seenProperty().get().ifPresentOrElse(this::show, () -> takingBack.set(false));
+    model.seenProperty().get().ifPresent(this::show);
   }
 
   private void show(SquaredSeen seen) {
@@ -71,7 +60,7 @@ final class SquaredPage extends VBox {
     PlanPage.section(body, "Where the yarn went", against(seen), yarns(seen, reckoning), new Waterfall(WentBars.of(reckoning, model.yarnProperty().get())));
     PlanPage.section(body, "Yarn by yarn", new CauseTable(reckoning, seen.palette()));
     PlanPage.section(body, "As it came out", new CameOut(plan, reckoning.really()));
-    PlanPage.section(body, "What was found", found(actuals));
+    PlanPage.section(body, "What was found", new FoundFacts(actuals));
     List<String> notes = List.of(actuals.reason().isBlank() ? "" : "Accepted because: " + actuals.reason(), actuals.note()).stream().filter(text -> !text.isBlank()).toList();
     PlanPage.section(body, "Notes", notes.stream().map(text -> PlanPage.text(text, "fact")).toArray(Node[]::new));
   }
@@ -117,68 +106,5 @@ final class SquaredPage extends VBox {
       Optional.ofNullable(lookup("#" + id)).map(ToggleButton.class::cast).ifPresent(now -> now.setSelected(true));
     });
     return button;
-  }
-
-  private static Node found(Actuals actuals) {
-    ActualsDraft said = ActualsDraft.of(new ActualsFile(Optional.empty(), actuals).json());
-    FactList facts = new FactList();
-    said.rows(ActualsPart.LEFTOVERS).forEach(row -> facts.add("Left of " + FoundRows.code(row), left(row)));
-    bundles(facts, "Thrums", said.rows(ActualsPart.THRUMS));
-    bundles(facts, "Samples", said.rows(ActualsPart.SAMPLES));
-    for (FoundField field : FoundField.values()) {
-      fact(facts, field.caption(), said.text(field.part(), 1, field.key()));
-    }
-    for (WorkKind kind : WorkKind.values()) {
-      fact(facts, AfterWords.begin(kind.key()) + ", hours", said.text(ActualsPart.HOURS, 1, kind.key()));
-    }
-    return facts;
-  }
-
-  private static void bundles(FactList facts, String name, List<DraftRow> rows) {
-    rows.forEach(row -> {
-      String of = row.text("yarn").isEmpty() ? " of all warp yarns" : " of " + row.text("yarn") + " " + row.text("colour");
-      facts.add(name + of, row.text("mass") + row.text("length"));
-    });
-  }
-
-  private static void fact(FactList facts, String name, String value) {
-    if (!value.isEmpty()) {
-      facts.add(name, value);
-    }
-  }
-
-  private static String left(DraftRow row) {
-    return switch (LeftWay.of(row).orElse(LeftWay.USED_UP)) {
-      case USED_UP -> "nothing, used up";
-      case LENGTH -> row.text("left");
-      case WEIGHT -> row.text("gross") + " gross, " + row.text("tare") + " tare" + (row.text("regain").isEmpty() ? "" : ", moisture " + row.text("regain"));
-      case TURNS -> row.text("turns") + " turns of " + row.text("reel");
-    };
-  }
-
-  private Node acts(AfterModel after) {
-    Button again = new Button("Finish again…");
-    again.setId("finish-again");
-    again.setOnAction(_ -> after.finishAgain());
-    ToggleButton back = new ToggleButton("Take back…");
-    back.setId("ask-take-back");
-    back.selectedProperty().bindBidirectional(takingBack);
-    List<Node> buttons = new ArrayList<>(List.of(again, back));
-    HBox line = new HBox(8);
-    line.getChildren().setAll(buttons);
-    FieldBox reason = new FieldBox("Why it is taken back", "its yarn is put on the loom again, and what was found stays in its form", model.reasonProperty(), new SimpleStringProperty("")).named("back-reason");
-    reason.field().setOnAction(_ -> model.takeBack());
-    ActButton act = new ActButton("Take back the finish", model::takeBack, model.act().possibleProperty(), model.act().whyNotProperty()).named("take-back-finish");
-    VBox taking = new VBox(8, reason, act, Labels.fault(model.refusalProperty()));
-    Labels.showOnly(taking, takingBack);
-    takingBack.subscribe(now -> {
-      if (now) {
-        reason.field().requestFocus();
-      }
-    });
-    VBox acts = new VBox(line, taking);
-    acts.getStyleClass().add("plan-acts");
-    acts.setMinHeight(USE_PREF_SIZE);
-    return acts;
   }
 }

@@ -13,6 +13,7 @@ import hankbook.studio.CheckPlan;
 import hankbook.studio.CostPlan;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
+import hankbook.studio.FinishList;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.OwnGear;
@@ -25,10 +26,13 @@ import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** The plans of an open ledger. */
 public final class StudioPlanDesk implements PlanDesk {
+  private final Studio studio;
   private final Plans plans;
   private final Shelf shelf;
   private final CheckPlan check;
@@ -40,6 +44,7 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Settings settings;
 
   public StudioPlanDesk(Studio studio) {
+    this.studio = studio;
     this.plans = new Plans(studio);
     this.shelf = new Shelf(studio);
     this.check = new CheckPlan(studio);
@@ -94,6 +99,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public WindingSheet winding(Plan plan, WindingWish wish) throws BadInput {
     return check.of(plan).winding(wish);
+  }
+
+  @Override
+  public Set<String> squared() {
+    return FinishList.of(studio).squared().stream().map(FinishList.Closed::plan).collect(Collectors.toSet());
   }
 
   @Override

@@ -12,6 +12,7 @@ import java.util.Set;
  * What a finished cloth can teach the next plan: an allowance, or how long a kind of work takes. By what its values differ most (loom, weave, fibre, the
  * most telling first) is common practice.
  */
+@SuppressWarnings("ImmutableEnumChecker") // The list is a copy that cannot change.
 public enum Learnable {
   WARP_TAKE_UP(Way.WARP_TAKE_UP, LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),
   WEFT_TAKE_UP(Way.WEFT_TAKE_UP, LearntUnit.OF_CLOTH, Telling.WEAVE, Telling.FIBRE),

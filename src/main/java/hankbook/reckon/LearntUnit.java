@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** In what a thing that is learnt is told, and how far it may differ from cloth to cloth before that means anything. */
+@SuppressWarnings("ImmutableEnumChecker") // A fraction cannot change.
 public enum LearntUnit {
   /** A part of the cloth, such as take-up. */
   OF_CLOTH(" %", " % of cloth", BigFraction.of(1, 100), 1),

@@ -9,10 +9,8 @@ import hankbook.exchange.WeavingFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** Brings in a draft that was drawn elsewhere as the beginning of a plan. {@link DraftPreview} shows it before. */
 public final class BringInDraft {
@@ -58,12 +56,6 @@ public final class BringInDraft {
    * @throws BadInput if there is a file of that name already, or none can be written
    */
   public static void write(PlanDraft plan, Path file) throws BadInput {
-    try {
-      Files.writeString(file, plan.json() + System.lineSeparator(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    } catch (FileAlreadyExistsException taken) {
-      throw new BadInput(file + ": found a file here already, wanted a name that is free");
-    } catch (IOException problem) {
-      throw new BadInput(file + ": found no way to write here, wanted a folder that takes a file");
-    }
+    FreshFile.write(file, (plan.json() + System.lineSeparator()).getBytes(StandardCharsets.UTF_8));
   }
 }

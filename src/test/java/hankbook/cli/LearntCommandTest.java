@@ -27,7 +27,7 @@ class LearntCommandTest {
         "warp": {"sett": "5/cm", "ends": 100, "weave": "plain", "order": [{"yarn": "Fjara", "colour": "Ash", "ends": 100}]}, "allowances": {"loomWaste": "1 m"} }
       """;
   private static final String FOUND = """
-      { "format": "hankbook-actuals/1", "date": "2026-03-14", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
+      { "format": "hankbook-actuals/1", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
         "warp": {"length": "3 m", "loomWaste": "%s"}, "hours": {"threading": "%s"} }
       """;
 
@@ -58,7 +58,7 @@ class LearntCommandTest {
     assertThat(out.lines().filter(line -> line.startsWith("loom waste"))).singleElement().asString()
         .containsSubsequence("4", "on Window loom", "77.5 cm", "15 cm", "24.1 to 130.9 cm");
     assertThat(out.lines().filter(line -> line.startsWith("threading time"))).singleElement().asString().containsSubsequence("4", "on Window loom", "12 s an end", "0 s", "always the same");
-    assertThat(out).endsWith("Odd beside the others, and counted all the same:\n  Fourth, 2026-03-14: loom waste 100 cm\n");
+    assertThat(out).containsPattern("Odd beside the others, and counted all the same:\n  Fourth, \\d{4}-\\d\\d-\\d\\d: loom waste 100 cm\n$");
     assertThat(run("learnt", "--loom", "Table loom")).isZero();
     assertThat(out).startsWith("Nothing is learnt yet of plans on Table loom; ");
   }

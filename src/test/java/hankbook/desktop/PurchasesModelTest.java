@@ -134,7 +134,7 @@ class PurchasesModelTest {
     form().fields().field("currency").set("gbp");
     assertThat(form().foreignProperty().get()).as("B1 was paid in EUR").isTrue();
     assertThat(form().rateNameProperty().get()).isEqualTo("1 GBP in EUR");
-    assertThat(form().act().whyNotProperty().get()).isEqualTo("Still wanted: the day of the rate, the rate.");
+    assertThat(form().act().whyNotProperty().get()).isEqualTo("Still wanted: the rate, the day of the rate.");
     form().fields().field("rate").set("1.1765");
     form().fields().field("rateDate").set("2026-03-13");
     form().fields().field("carriage").set("5 EUR");

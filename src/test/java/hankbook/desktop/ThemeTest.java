@@ -20,6 +20,8 @@ class ThemeTest {
   /** The least contrast for text: WCAG 2.2, success criterion 1.4.3. */
   private static final double LEAST = 4.5;
 
+  private static final double LEAST_DRAWN = 3;
+
   @ParameterizedTest
   @ValueSource(strings = {"light.css", "dark.css"})
   void everyTextStandsOutFromWhatItStandsOn(String sheet) throws IOException {
@@ -30,6 +32,17 @@ class ThemeTest {
       }
     }
     assertThat(contrast(role(roles, "-color-fg-emphasis"), role(roles, "-color-accent-emphasis"))).isGreaterThanOrEqualTo(LEAST);
+  }
+
+  /** Where the yarn went is drawn in these; the least contrast for drawn things is that of WCAG 2.2, success criterion 1.4.11. */
+  @ParameterizedTest
+  @ValueSource(strings = {"light.css", "dark.css"})
+  void everyBarStandsOutFromWhatItIsDrawnOn(String sheet) throws IOException {
+    Map<String, String> roles = roles(sheet);
+    for (String bar : List.of("-color-fg-muted", "-color-danger-emphasis", "-color-accent-4")) {
+      assertThat(contrast(role(roles, bar), role(roles, "-color-bg-default"))).as("%s in %s", bar, sheet).isGreaterThanOrEqualTo(LEAST_DRAWN);
+      assertThat(contrast(role(roles, bar), role(roles, "-color-bg-inset"))).as("%s in its track in %s", bar, sheet).isGreaterThanOrEqualTo(LEAST_DRAWN);
+    }
   }
 
   private static Map<String, String> roles(String sheet) throws IOException {

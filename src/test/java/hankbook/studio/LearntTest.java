@@ -95,14 +95,14 @@ class LearntTest {
     assertThat(Learnt.waste(new Learnt(studio).all(), "Table loom")).isEmpty();
   }
 
-  /** u = 2 × √(4/3) cm of loom waste × 100 ends = 2.3094 m; the need stays what is planned. */
+  /** u = 2 × √(4/3) cm of loom waste, 2.31 cm to the tenth of a millimetre, × 100 ends; the need stays what is planned. */
   @Test
   void whatTheyScatterMakesTheNextNeedUnsureAndTakingOneBackUndoesThat() throws Exception {
     Cover before = cover();
     finishThree();
     assertThat(cover().need()).isEqualTo(before.need());
     assertThat(cover().doubt().parts()).filteredOn(part -> part.skeins() == 0).extracting(Uncertainty.Part::cause, part -> part.error().metres().toPlainString())
-        .containsExactly(tuple("loom waste, learnt from 3 plans on Window loom", "2.3094"));
+        .containsExactly(tuple("loom waste, learnt from 3 plans on Window loom", "2.3100"));
     assertThat(new PlanStandings(studio).all()).extracting(PlanStanding::name).contains("Next");
     new Finish(studio).takeBack(UUID.randomUUID(), "Third", "measured the wrong beam");
     assertThat(cover().doubt().parts()).noneMatch(part -> part.skeins() == 0);
