@@ -14,7 +14,7 @@ public sealed interface Pricing {
     public Margin {
       plain(part);
       if (part.fraction().compareTo(BigFraction.ONE) >= 0) {
-        throw new Unreadable(part.toString(), "a margin of less than the whole price");
+        throw new Unreadable(part.toString(), "a margin of the price under 100 %");
       }
     }
 

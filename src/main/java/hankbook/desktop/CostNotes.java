@@ -58,7 +58,7 @@ final class CostNotes extends VBox {
   private void spendNow() {
     if (!cost.purchases().isEmpty()) {
       VBox list = list("cost-spend-now");
-      list.getChildren().add(sum(Wording.money(cost.spendNow()), "The shelf does not cover this plan. Of these the total has only what is used."));
+      list.getChildren().add(sum(Wording.money(cost.spendNow()), "The shelf does not cover this plan. The total has only the part of this that the plan uses."));
       cost.purchases().forEach(purchase -> list.getChildren().add(Labels.quiet(CostWords.purchase(purchase))));
       PlanPage.section(this, "To be spent now, on whole put-ups", list);
     }

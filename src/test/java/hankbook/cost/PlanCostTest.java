@@ -200,7 +200,7 @@ class PlanCostTest {
 
   @Test
   void aMarginOfAllOfThePriceAndPercentagesOfSomethingElseAreRefused() {
-    assertThatThrownBy(() -> new Pricing.Margin(Percentage.parse("100 %"))).isInstanceOf(Unreadable.class).hasMessageContaining("a margin of less than the whole price");
+    assertThatThrownBy(() -> new Pricing.Margin(Percentage.parse("100 %"))).isInstanceOf(Unreadable.class).hasMessageContaining("a margin of the price under 100 %");
     assertThatThrownBy(() -> new Pricing.Markup(Percentage.parse("8 % of cloth"))).isInstanceOf(Unreadable.class).hasMessageContaining("a percentage such as 40 %");
   }
 }

@@ -109,7 +109,7 @@ class CostModelTest {
     cost.part().textProperty().set("120 %");
     assertThat(cost.part().isBad()).isFalse();
     cost.wayProperty().set(PriceWay.MARGIN);
-    assertThat(cost.part().messageProperty().get()).isEqualTo("Wanted: a margin of less than the whole price.");
+    assertThat(cost.part().messageProperty().get()).isEqualTo("Wanted: a margin of the price under 100 %.");
     assertThat(cost.priceProperty().get()).isEmpty();
   }
 
