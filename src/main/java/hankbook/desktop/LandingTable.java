@@ -6,6 +6,7 @@ import hankbook.cost.UnitPrice;
 import hankbook.studio.Purchased;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
@@ -47,8 +48,9 @@ final class LandingTable extends GridPane {
   private void add(Purchased purchased, LandedLine line, CurrencyUnit home) {
     Label words = named(line.line().words(), "landing-line");
     words.setWrapText(true);
-    addRow(getRowCount(), words, strong(Wording.amount(line.landed())), number(purchased.perMetre(line)), number(purchased.perKilogram(line)));
-    getChildren().stream().filter(node -> getRowIndex(node) == getRowIndex(words)).forEach(node -> setValignment(node, VPos.TOP));
+    int row = getRowCount();
+    addRow(row, words, strong(Wording.amount(line.landed())), number(purchased.perMetre(line)), number(purchased.perKilogram(line)));
+    getChildren().stream().filter(node -> Objects.equals(getRowIndex(node), row)).forEach(node -> setValignment(node, VPos.TOP));
     Label shares = Labels.quiet(shares(line, home));
     shares.getStyleClass().add("landing-skein");
     add(shares, 0, getRowCount(), COLUMNS, 1);
