@@ -35,7 +35,7 @@ public record Labour(WorkKind kind, long count, UnitTime unit, Optional<Money> h
   /** What is done, to how much and how long: {@code 690 ends, 30 s each, 5 h 45 min}. */
   public String words() {
     String per = kind.per().name().toLowerCase(Locale.ROOT) + (count == 1 ? "" : "s");
-    return count + " " + per + ", " + DurationText.print(unit.each()) + " each (" + unit.from() + "), " + DurationText.print(time());
+    return count + " " + per + ", " + DurationText.rounded(unit.each()) + " each (" + unit.from() + "), " + DurationText.rounded(time());
   }
 
   /** The same with the rate, where there is one. */

@@ -47,7 +47,7 @@ final class CostNotes extends VBox {
     if (!work.isEmpty()) {
       FactList facts = new FactList();
       facts.setId("cost-hours");
-      work.forEach(labour -> facts.add(CostWords.heading(labour) + ", " + CostWords.times(labour), DurationText.print(labour.time())));
+      work.forEach(labour -> facts.add(CostWords.heading(labour) + ", " + CostWords.times(labour), DurationText.rounded(labour.time())));
       String from = work.stream().map(labour -> labour.unit().from()).distinct().collect(Collectors.joining("; "));
       VBox list = list("cost-work");
       list.getChildren().addAll(facts, Labels.quiet("Times: " + from + ". Say under Settings what an hour costs, or try a rate under What if."));

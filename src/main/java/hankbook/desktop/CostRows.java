@@ -83,7 +83,7 @@ final class CostRows {
     List<Labour> costed = now.cost().work().stream().filter(labour -> labour.hourly().isPresent()).toList();
     Duration all = costed.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus);
     List<Money> rates = costed.stream().flatMap(labour -> labour.hourly().stream()).distinct().toList();
-    return DurationText.print(all) + (rates.size() == 1 ? " at " + Wording.money(rates.getFirst()) + " an hour" : " at several rates");
+    return DurationText.rounded(all) + (rates.size() == 1 ? " at " + Wording.money(rates.getFirst()) + " an hour" : " at several rates");
   }
 
   private void pieces(List<PieceCost> pieces, Optional<List<PieceCost>> others) {

@@ -35,13 +35,13 @@ final class CostWords {
 
   /** What is done, to how much, how long that takes: {@code 556 ends × 30 s = 4 h 38 min (common practice)}. */
   static String work(Labour work) {
-    return times(work) + " = " + DurationText.print(work.time()) + (work.unit().from().equals(AS_SET) ? "" : " (" + work.unit().from() + ")");
+    return times(work) + " = " + DurationText.rounded(work.time()) + (work.unit().from().equals(AS_SET) ? "" : " (" + work.unit().from() + ")");
   }
 
   /** To how much it is done, and how long each takes. */
   static String times(Labour work) {
     String per = work.kind().per().name().toLowerCase(Locale.ROOT) + (work.count() == 1 ? "" : "s");
-    return work.count() + " " + per + " × " + DurationText.print(work.unit().each());
+    return work.count() + " " + per + " × " + DurationText.rounded(work.unit().each());
   }
 
   /** A kind of work as a heading. */

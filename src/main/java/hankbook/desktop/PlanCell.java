@@ -2,7 +2,6 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import javafx.beans.value.ObservableValue;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
@@ -41,10 +40,13 @@ final class PlanCell extends ListCell<PlanRow> {
   }
 
   private void show(PlanRow row) {
-    Node standing = StandingMark.labelled(row.standingProperty().get());
     Label life = new Label(row.lifeProperty().get().word());
     life.getStyleClass().addAll(Styles.TEXT_SMALL, Styles.TEXT_MUTED);
-    words.getChildren().setAll(standing, life);
-    setAccessibleText(row.name() + ", " + row.standingProperty().get().word() + ", " + life.getText());
+    words.getChildren().setAll(life);
+    setAccessibleText(row.name() + ", " + life.getText());
+    if (!row.lifeProperty().get().isOver()) {
+      words.getChildren().addFirst(StandingMark.labelled(row.standingProperty().get()));
+      setAccessibleText(row.name() + ", " + row.standingProperty().get().word() + ", " + life.getText());
+    }
   }
 }

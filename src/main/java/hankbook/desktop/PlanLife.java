@@ -51,6 +51,11 @@ record PlanLife(Held reserved, Held onLoom, boolean isSquared) {
     return Held.of(skeins.stream().map(skein -> where.apply(skein).getOrDefault(plan, Length.ZERO)).toList());
   }
 
+  /** Whether nothing more becomes of it: its book is squared, and no yarn was taken for it again. */
+  boolean isOver() {
+    return isSquared && !reserved.isAny() && !onLoom.isAny();
+  }
+
   /** Where its yarn is; empty where it has none. */
   String sentence() {
     String done = isSquared ? "Its cloth is cut off and its book squared." : "";

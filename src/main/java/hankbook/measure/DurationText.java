@@ -52,4 +52,10 @@ public final class DurationText {
     }
     return text.toString().strip();
   }
+
+  /** As it is read where it was worked out: from an hour on in whole minutes, from a minute on in whole seconds, else in tenths of a second. */
+  public static String rounded(Duration time) {
+    long step = time.toHours() > 0 ? 60_000 : time.toMinutes() > 0 ? 1_000 : 100;
+    return print(Duration.ofMillis((time.toMillis() + step / 2) / step * step));
+  }
 }

@@ -40,6 +40,12 @@ class MoneyAndTimeTest {
     assertThatThrownBy(() -> DurationText.parse(text)).isInstanceOf(Unreadable.class).hasMessageEndingWith("wanted a time such as 45 s, 2 min or 1 h 30 min");
   }
 
+  @ParameterizedTest
+  @CsvSource({"23741, 23.7 s", "59960, 1 min", "62499, 1 min 2 s", "12582729, 3 h 30 min", "0, 0 s", "3599700, 1 h", "3600000, 1 h"})
+  void aTimeThatWasWorkedOutIsReadWithoutMoreThanIsKnown(long milliseconds, String text) {
+    assertThat(DurationText.rounded(Duration.ofMillis(milliseconds))).isEqualTo(text);
+  }
+
   @Property(seed = "20261301")
   void whatIsPrintedIsReadBackToTheSame(@ForAll @LongRange(max = 99_999_999_999L) long number) {
     assertThat(DurationText.parse(DurationText.print(Duration.ofMillis(number)))).isEqualTo(Duration.ofMillis(number));
