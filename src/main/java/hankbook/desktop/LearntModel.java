@@ -35,6 +35,7 @@ final class LearntModel {
   private final ObjectProperty<Optional<Weave>> weave = new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Set<FibreFamily>> fibre = new SimpleObjectProperty<>(Set.of());
   private final ObservableList<Finding> rows = FXCollections.observableArrayList();
+  private final ObservableList<Finding> rowsSeen = FXCollections.unmodifiableObservableList(rows);
 
   LearntModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -72,7 +73,7 @@ final class LearntModel {
 
   /** What is shown. */
   ObservableList<Finding> rows() {
-    return FXCollections.unmodifiableObservableList(rows);
+    return rowsSeen;
   }
 
   /** The cloths that are shown. */

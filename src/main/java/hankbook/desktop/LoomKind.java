@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.gear.Loom;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Findings;
 import hankbook.reckon.Offer;
@@ -55,7 +56,7 @@ final class LoomKind implements GearKind<Loom> {
 
   @Override
   public Map<String, String> texts(Loom loom) {
-    return Map.of("name", loom.name(), "width", loom.width().toString(), "waste", loom.waste().toString(), "shafts", Integer.toString(loom.shafts()));
+    return Map.of("name", loom.name(), "width", loom.width().toString(), "waste", loom.waste().print(LengthUnit.CENTIMETRE, 2), "shafts", Integer.toString(loom.shafts()));
   }
 
   @Override

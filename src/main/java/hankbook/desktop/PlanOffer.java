@@ -5,6 +5,7 @@ import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.gear.Gear;
 import hankbook.gear.Loom;
+import hankbook.measure.LengthUnit;
 import hankbook.plan.Plan;
 import hankbook.reckon.Learnable;
 import hankbook.reckon.Offer;
@@ -48,7 +49,7 @@ record PlanOffer(String id, PlanField field, String text, String words, String a
   private static PlanOffer of(Loom loom, Plan plan, PlanDraft draft) {
     PlanField field = PlanField.of(PlanPart.ALLOWANCES, Learnable.LOOM_WASTE.key());
     boolean said = plan.allowances().loomWaste().equals(loom.waste());
-    String text = loom.waste().toString();
+    String text = loom.waste().print(LengthUnit.CENTIMETRE, 2);
     return new PlanOffer(OF_THE_LOOM, field, text, text + ", as " + loom.name() + " has it", "as the loom", said ? Optional.of(draft.text(field).strip()) : Optional.empty());
   }
 

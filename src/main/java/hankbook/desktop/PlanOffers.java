@@ -26,7 +26,13 @@ final class PlanOffers {
     this.editor = editor;
     this.gear = gear;
     this.wrong = wrong;
-    editor.answerProperty().subscribe(_ -> ask());
+    editor.openedProperty().subscribe(_ -> forget());
+    // An answer may be the same to a draft that says it otherwise.
+    editor.reckoningProperty().subscribe(reckoning -> {
+      if (!reckoning) {
+        ask();
+      }
+    });
     gear.subscribe(_ -> ask());
   }
 
@@ -35,12 +41,14 @@ final class PlanOffers {
     return offers.getReadOnlyProperty();
   }
 
-  /** Asks anew. */
-  void ask() {
-    switch (editor.answerProperty().get()) {
-      case PlanAnswer.Reckoning _ -> latest.<List<PlanOffer>>only(offers::set).accept(List.of());
-      case PlanAnswer.Unfinished _ -> {}
-      case PlanAnswer.Reckoned(PlanCheck check) -> ask(check.plan());
+  /** What was proposed for the plan before is none for this one. */
+  private void forget() {
+    latest.<List<PlanOffer>>only(offers::set).accept(List.of());
+  }
+
+  private void ask() {
+    if (editor.answerProperty().get() instanceof PlanAnswer.Reckoned(PlanCheck check)) {
+      ask(check.plan());
     }
   }
 

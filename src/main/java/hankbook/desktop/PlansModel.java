@@ -126,7 +126,6 @@ public final class PlansModel {
     listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
     cost.ask();
-    offers.ask();
     editor.lookAgain();
   }
 

@@ -3,6 +3,7 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.gear.Loom;
+import hankbook.measure.Length;
 import hankbook.reckon.Finding;
 import hankbook.studio.Looms;
 import hankbook.studio.NotDone;
@@ -59,7 +60,7 @@ class LearntScreenTest extends ScreenTest {
     assertThat(waste.getText()).isEqualTo("70 cm");
     assertThat(waste.isFocused()).isTrue();
     assertThat(node("use-loomWaste").isVisible()).isFalse();
-    assertThat(lookup("as learnt").queryAll()).anyMatch(Node::isVisible);
+    assertThat(lookup("as learnt").<Node>queryAll()).anyMatch(Node::isVisible);
     interact(waste::selectAll);
     write("1 m");
     settle();
@@ -74,7 +75,7 @@ class LearntScreenTest extends ScreenTest {
     interact(() -> lookup("#looms").queryTableView().getSelectionModel().selectLast());
     press("take-over-Window-loom");
     assertThat(textOf("#status")).isEqualTo("Changed the loom Window loom to what was learnt.");
-    assertThat(new Looms(studio()).all()).filteredOn(loom -> loom.name().equals("Window loom")).extracting(Loom::waste).extracting(Object::toString).containsExactly("70 cm");
+    assertThat(new Looms(studio()).all()).filteredOn(loom -> loom.name().equals("Window loom")).extracting(Loom::waste).containsExactly(Length.parse("70 cm"));
     assertThat(((TextField) node("loom-waste")).getText()).as("its form follows").isEqualTo("70 cm");
     assertThat(lookup("#take-over-Window-loom").tryQuery()).isEmpty();
   }
