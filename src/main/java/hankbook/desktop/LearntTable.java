@@ -17,9 +17,9 @@ final class LearntTable extends TableView<Finding> {
   LearntTable(LearntModel model) {
     super(model.rows());
     getColumns().setAll(List.of(
-        column("What", 104, finding -> finding.which().words()), column("Cloths", 130, finding -> finding.group().words()),
-        amount(column("Plans", 44, finding -> Integer.toString(finding.count()))), amount(column("Mean", 84, finding -> finding.which().unit().printInFull(finding.mean()))),
-        amount(column("Spread", 60, LearntWords::spread)), column("Next, 95 of 100", 100, LearntWords::range), column("Odd, counted too", 100, LearntWords::odd)));
+        column("What", 92, finding -> finding.which().words()), column("Cloths", 112, finding -> finding.group().words()),
+        amount(column("Plans", 52, finding -> Integer.toString(finding.count()))), amount(column("Mean", 84, finding -> finding.which().unit().printInFull(finding.mean()))),
+        amount(column("Spread", 66, LearntWords::spread)), column("Next, 95 of 100", 112, LearntWords::range), column("Odd ones", 84, LearntWords::odd)));
     setId("learnt-findings");
     setAccessibleText("What was learnt");
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
@@ -48,7 +48,7 @@ final class LearntTable extends TableView<Finding> {
     Wrapped() {
       words.getStyleClass().add("learnt-words");
       words.wrappingWidthProperty().bind(widthProperty().subtract(PADDING));
-      words.textProperty().bind(itemProperty());
+      words.textProperty().bind(itemProperty().map(LearntWords::unbroken));
     }
 
     @Override

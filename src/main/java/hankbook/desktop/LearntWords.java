@@ -18,13 +18,18 @@ final class LearntWords {
     return new Manner(Optional.empty(), Optional.empty(), fibre).fibreWords();
   }
 
+  /** A number and its unit stay on one line. */
+  static String unbroken(String words) {
+    return words.replaceAll("(?<=\\d) (?=%|(cm|s|min)\\b)", "\u00A0");
+  }
+
   /** From how many plans what is shown comes, and what it is for. */
   static String summary(List<Finding> rows, Manner group) {
     if (rows.isEmpty()) {
       return "Nothing was learnt of cloths " + group.words() + ". Choose fewer things.";
     }
     long plans = rows.stream().flatMap(row -> row.lessons().stream()).map(Lesson::plan).distinct().count();
-    return "From " + (plans == 1 ? "1 finished plan" : plans + " finished plans") + ". It is offered beside the allowances of plans to come, and nothing of it is put into a plan by itself.";
+    return "From " + (plans == 1 ? "1 finished plan" : plans + " finished plans") + ". Odd ones count too. It is offered beside the allowances of plans to come, and nothing of it is put into a plan by itself.";
   }
 
   /** Where the next cloth comes out 95 times of 100. */

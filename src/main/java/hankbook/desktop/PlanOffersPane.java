@@ -81,7 +81,7 @@ final class PlanOffersPane extends VBox {
       offer = now;
       setVisible(now.isPresent());
       now.ifPresent(proposed -> {
-        words.setText(proposed.caption() + ": " + proposed.words());
+        words.setText(LearntWords.unbroken(proposed.caption() + ": " + proposed.words()));
         already.setText(proposed.already());
         use.setAccessibleText(proposed.act());
         use.setVisible(!proposed.isSaid(editor.draftProperty().get()));
