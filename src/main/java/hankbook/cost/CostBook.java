@@ -138,11 +138,11 @@ public final class CostBook {
     return places;
   }
 
-  /** The plans that have yarn at any place of theirs. */
-  public SortedSet<String> plans() {
-    SortedSet<String> plans = new TreeSet<>();
+  /** The plans that have yarn at any place of theirs, in order. */
+  public Set<String> plans() {
+    Set<String> plans = new TreeSet<>();
     held.keySet().stream().map(holding -> holding.place().planName()).filter(plan -> !plan.isEmpty()).forEach(plans::add);
-    return Collections.unmodifiableSortedSet(plans);
+    return Collections.unmodifiableSet(plans);
   }
 
   private Worth sum(Predicate<Holding> of) {

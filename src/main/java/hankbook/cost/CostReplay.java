@@ -81,7 +81,7 @@ final class CostReplay {
     Holding to = original.from();
     if (from.place() instanceof Place.Maker) {
       Money cost = makers.sendAgain(from.skein(), original.arrived(), original.in(), original.entry());
-      return new Moved(from, to, original.arrived(), original.taken(), cost, cost, number);
+      return new Moved(from, to, /* taken= */ original.arrived(), /* arrived= */ original.taken(), cost, cost, number);
     }
     Length taken = Length.min(original.arrived(), at(from).length());
     Money had = to.place() instanceof Place.Maker ? makers.goesBack(to.skein(), original.taken(), original.in(), original.entry()) : original.in();

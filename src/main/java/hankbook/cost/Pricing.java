@@ -14,7 +14,7 @@ public sealed interface Pricing {
     public Margin {
       plain(part);
       if (part.fraction().compareTo(BigFraction.ONE) >= 0) {
-        throw new Unreadable(part.toString(), "a margin under 100 % of the price");
+        throw new Unreadable(part.toString(), "a margin of the price under 100 %");
       }
     }
 

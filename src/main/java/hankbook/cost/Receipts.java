@@ -44,7 +44,7 @@ final class Receipts {
   List<Receipt> newestFirst() {
     List<Receipt> receipts = new ArrayList<>();
     standing.values().forEach(receipts::addAll);
-    receipts.sort(Comparator.comparing((Receipt receipt) -> receipt.entry().date()).thenComparing(receipt -> receipt.move().entry()));
+    receipts.sort(Comparator.comparing((Receipt receipt) -> receipt.entry().date()).thenComparingInt(receipt -> receipt.move().entry()));
     return receipts.reversed();
   }
 

@@ -10,6 +10,7 @@ import hankbook.studio.Studio;
 import hankbook.studio.ToFinish;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
@@ -165,7 +166,7 @@ final class AfterEditor {
       AtomicReference<Optional<Finishing>> done = new AtomicReference<>(Optional.empty());
       act.attempt(
           id -> done.set((again ? finish.again(id, plan, actuals, why) : finish.plan(id, plan, actuals)).finishing()),
-          () -> reasons.remove(plan), () -> squared(plan, done.get()), this::refused);
+          () -> reasons.remove(plan), () -> squared(plan, Objects.requireNonNull(done.get())), this::refused);
     }
   }
 

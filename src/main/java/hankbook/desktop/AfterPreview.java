@@ -40,7 +40,7 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     try {
       actuals = ActualsFile.read(plan, draft.with(ActualsPart.LEFTOVERS, said).json()).actuals();
     } catch (BadInput unreadable) {
-      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + PlanWords.why(unreadable, plan));
+      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + AfterWords.why(unreadable, plan));
     }
     String unsaid = unsaid(ground, draft, said);
     if (!unsaid.isEmpty()) {

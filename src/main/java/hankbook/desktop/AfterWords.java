@@ -1,10 +1,13 @@
 package hankbook.desktop;
 
+import hankbook.exchange.BadInput;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.reckon.SkeinUse;
 import hankbook.studio.Finishing;
 import hankbook.studio.UsedAgainstPlan;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What is said of finished cloths. */
@@ -40,6 +43,18 @@ final class AfterWords {
   /** Centimetres or metres, whichever reads better. */
   static String fine(Length length) {
     return length.compareTo(Length.metres(1)) < 0 ? length.print(LengthUnit.CENTIMETRE, 1) : length.print(LengthUnit.METRE, 2);
+  }
+
+  /** Why what was found cannot be taken as it is. */
+  static String why(BadInput refused, String plan) {
+    return refused.field().map(fault -> place(fault.field()) + (fault.found().isBlank() ? " is still wanted: " : " reads '" + fault.found() + "', wanted ") + fault.wanted() + ".")
+        .orElseGet(() -> PlanWords.why(refused, plan));
+  }
+
+  /** Where a field stands: {@code Length wound}, {@code Thrums 2}. */
+  private static String place(String path) {
+    Optional<String> measured = Arrays.stream(FoundField.values()).filter(field -> path.equals(field.part().key() + "." + field.key())).map(FoundField::caption).findFirst();
+    return measured.orElseGet(() -> begin(path.replaceFirst("\\[(\\d+)].*", " $1").replaceFirst("^hours\\.(.*)", "$1, hours")));
   }
 
   /** With a great letter at its beginning. */

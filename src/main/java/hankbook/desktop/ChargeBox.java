@@ -7,7 +7,7 @@ import javafx.scene.layout.VBox;
 
 /** What was paid or taken off for all lines of a purchase, and by what it is shared over them. */
 final class ChargeBox extends VBox {
-  private static final double WIDTH = 138;
+  private static final double WIDTH = 128;
   private static final String BY_VALUE = "by value";
   private static final String BY_MASS = "by mass";
 

@@ -10,6 +10,8 @@ import hankbook.studio.CostedPlan;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -22,7 +24,7 @@ final class CostModel {
   private final TypedValue<Pricing> part = new TypedValue<>(text -> way.get().of(CostTyped.percentage(text)), this::priced);
   private final CostTrial trial = new CostTrial(this::tryAgain);
   private final ReadOnlyStringWrapper unfinished = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper price = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<Price>> price = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final LiveAnswer<CostedPlan> asSet;
   private final LiveAnswer<CostedPlan> otherwise;
 
@@ -71,8 +73,8 @@ final class CostModel {
     return unfinished.getReadOnlyProperty();
   }
 
-  /** The price of the plan as it is set, in a line; empty where none is asked for. */
-  ReadOnlyStringProperty priceProperty() {
+  /** The price of the plan as it is set; empty where none is asked for. */
+  ReadOnlyObjectProperty<Optional<Price>> priceProperty() {
     return price.getReadOnlyProperty();
   }
 
@@ -102,7 +104,7 @@ final class CostModel {
   }
 
   private void priced() {
-    price.set(asSet.foundProperty().get().flatMap(this::price).map(CostWords::price).orElse(""));
+    price.set(asSet.foundProperty().get().flatMap(this::price));
   }
 
   private Optional<Callable<CostedPlan>> question() {

@@ -6,8 +6,10 @@ import hankbook.cost.PlanCost;
 import hankbook.cost.PlanSpent;
 import hankbook.cost.Remnant;
 import hankbook.ledger.Place;
+import hankbook.measure.DurationText;
 import hankbook.studio.CostedPlan;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.joda.money.Money;
@@ -43,9 +45,12 @@ final class CostNotes extends VBox {
   private void hours() {
     List<Labour> work = cost.work().stream().filter(labour -> !labour.time().isZero() && labour.hourly().isEmpty()).toList();
     if (!work.isEmpty()) {
-      VBox list = list("cost-hours");
-      work.forEach(labour -> list.getChildren().add(Labels.quiet(CostWords.heading(labour) + ": " + CostWords.work(labour))));
-      list.getChildren().add(Labels.quiet("Say under Settings what an hour costs, or try a rate under What if."));
+      FactList facts = new FactList();
+      facts.setId("cost-hours");
+      work.forEach(labour -> facts.add(CostWords.heading(labour) + ", " + CostWords.times(labour), DurationText.print(labour.time())));
+      String from = work.stream().map(labour -> labour.unit().from()).distinct().collect(Collectors.joining("; "));
+      VBox list = list("cost-work");
+      list.getChildren().addAll(facts, Labels.quiet("Times: " + from + ". Say under Settings what an hour costs, or try a rate under What if."));
       PlanPage.section(this, "Work without a rate", list);
     }
   }
@@ -53,7 +58,7 @@ final class CostNotes extends VBox {
   private void spendNow() {
     if (!cost.purchases().isEmpty()) {
       VBox list = list("cost-spend-now");
-      list.getChildren().add(sum(Wording.money(cost.spendNow()), "The shelf does not cover this plan. Of these the total has only what is used."));
+      list.getChildren().add(sum(Wording.money(cost.spendNow()), "The shelf does not cover this plan. The total has only the part of this that the plan uses."));
       cost.purchases().forEach(purchase -> list.getChildren().add(Labels.quiet(CostWords.purchase(purchase))));
       PlanPage.section(this, "To be spent now, on whole put-ups", list);
     }

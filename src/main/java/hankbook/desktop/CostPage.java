@@ -3,7 +3,6 @@ package hankbook.desktop;
 import atlantafx.base.theme.Styles;
 import hankbook.studio.CostedPlan;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
@@ -55,9 +54,8 @@ final class CostPage extends PlanPage {
   private static String each(CostedPlan found) {
     int left = found.cost().uncounted().size();
     String pieces = CostWords.each(found.cost().pieces());
-    String without = left == 0 ? "" : "without " + Wording.count(left, "thing", "things") + " whose cost is not known, named below";
-    String words = pieces + (pieces.isEmpty() || without.isEmpty() ? "" : "; ") + without;
-    return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    String without = left == 0 ? "" : "Without " + Wording.count(left, "thing", "things") + " whose cost is not known, named below.";
+    return pieces.isEmpty() ? without : pieces + ". " + without;
   }
 
   private void showTable() {

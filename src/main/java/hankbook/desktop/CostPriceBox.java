@@ -1,36 +1,39 @@
 package hankbook.desktop;
 
+import hankbook.cost.Price;
 import java.util.Locale;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** How a price is made of the cost, and the price. */
 final class CostPriceBox extends VBox {
+  private static final double PART = 110;
+
   CostPriceBox(CostModel cost) {
     getStyleClass().add("cost-list");
-    FieldBox part = FieldRow.field("", "40 %", "cost-part", 110, cost.part()).withoutMessage();
+    FieldBox part = FieldRow.field("", "40 %", "cost-part", PART, cost.part()).withoutMessage();
+    part.setMinWidth(PART);
     part.called(cost.wayProperty().map(PriceWay::part));
     Label price = new Label();
     price.setId("cost-price");
-    price.setWrapText(true);
+    price.setMinWidth(USE_PREF_SIZE);
     price.getStyleClass().add("cost-price");
-    price.textProperty().bind(cost.priceProperty());
-    HBox.setHgrow(price, Priority.ALWAYS);
+    price.textProperty().bind(cost.priceProperty().map(found -> found.map(Price::all).map(Wording::money).orElse("")));
     VBox lowered = new VBox(Labels.quiet(" "), price);
     lowered.getStyleClass().add("field-box");
-    HBox.setHgrow(lowered, Priority.ALWAYS);
     HBox line = new HBox(choice(cost), part, lowered);
     line.getStyleClass().add("cost-line");
     Label fault = Labels.fault(cost.part().messageProperty());
     fault.setId("cost-part-fault");
-    Label words = Labels.quiet("A margin is a part of the price, a markup a part of the cost: 40 of 100 is a margin of 40 %, and 40 on 60, which is a markup of 66.67 %.");
+    Label each = Labels.steady(cost.priceProperty().map(found -> found.map(Price::pieces).map(CostWords::each).orElse("")), 1);
+    each.setId("cost-price-each");
+    Label words = Labels.quiet("A margin is a part of the price, a markup a part of the cost: 40 on 60 is a margin of 40 % and a markup of 66.67 %.");
     Label tax = Labels.quiet("Whether tax comes on top of the price or is in it follows local rules; ask someone who is licensed to say.");
     tax.setId("cost-tax");
-    getChildren().addAll(line, fault, words, tax);
+    getChildren().addAll(line, each, fault, words, tax);
   }
 
   private static VBox choice(CostModel cost) {

@@ -17,6 +17,18 @@ import org.joda.money.Money;
  * @param then what it would be otherwise
  */
 record CostRow(String name, int depth, Optional<YarnColour> yarn, Optional<Length> length, String detail, Optional<Money> now, Optional<Money> then) {
+  private static final String TOTAL = "Total";
+
+  /** All of a cost. */
+  static CostRow total(Money now, Optional<Money> then) {
+    return plain(TOTAL, "", Optional.of(now), then);
+  }
+
+  /** Whether it is all of the cost, and the sum of what stands above it. */
+  boolean isTotal() {
+    return depth == 0 && name.equals(TOTAL);
+  }
+
   static CostRow plain(String name, String detail, Optional<Money> now, Optional<Money> then) {
     return new CostRow(name, 0, Optional.empty(), Optional.empty(), detail, now, then);
   }

@@ -44,7 +44,7 @@ final class CostRows {
   static List<CostRow> of(CostedPlan now, Optional<CostedPlan> then, Function<CostedPlan, Optional<Price>> pricing) {
     CostRows all = new CostRows(now, then, pricing);
     then.ifPresentOrElse(other -> now.beside(other).parts().forEach(part -> all.add(part, 0)), () -> now.cost().total().parts().forEach(part -> all.add(part, 0)));
-    all.add(CostRow.plain("Total", "", Optional.of(now.cost().total().amount()), then.map(other -> other.cost().total().amount())));
+    all.add(CostRow.total(now.cost().total().amount(), then.map(other -> other.cost().total().amount())));
     all.pieces(now.cost().pieces(), then.map(other -> other.cost().pieces()));
     all.price();
     all.spending();

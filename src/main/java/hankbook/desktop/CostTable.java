@@ -1,6 +1,5 @@
 package hankbook.desktop;
 
-import atlantafx.base.theme.Styles;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.HPos;
@@ -50,6 +49,11 @@ final class CostTable extends GridPane {
   }
 
   private void add(CostRow row) {
+    if (row.isTotal()) {
+      Region rule = new Region();
+      rule.getStyleClass().add("cost-rule");
+      add(rule, 0, getRowCount(), AMOUNTS + 1, 1);
+    }
     int line = getRowCount();
     Label name = new Label(row.name());
     row.yarn().ifPresent(yarn -> name.setGraphic(palette.swatch(yarn)));
@@ -61,15 +65,15 @@ final class CostTable extends GridPane {
     if (compared) {
       addRow(line, name, amount(money(row.now()), amounts), amount(money(row.then()), amounts), amount(row.difference(), "cost-difference"));
     } else {
-      addRow(line, name, amount(row.length().map(Wording::metres).orElse(""), "quiet"), amount(money(row.now()), amounts));
+      addRow(line, name, amount(row.length().map(Wording::metres).orElse(""), "cost-length"), amount(money(row.now()), amounts));
+    }
+    if (row.depth() == 0) {
+      getChildren().stream().filter(node -> Integer.valueOf(line).equals(getRowIndex(node))).forEach(node -> node.getStyleClass().add("cost-first"));
     }
     if (!row.detail().isEmpty()) {
       Label detail = Labels.quiet(row.detail());
       detail.getStyleClass().add("cost-detail-" + row.depth());
       add(detail, 0, line + 1, AMOUNTS + 1, 1);
-    }
-    if (row.depth() == 0) {
-      name.getStyleClass().add(Styles.TEXT_BOLD);
     }
   }
 

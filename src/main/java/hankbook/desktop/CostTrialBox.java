@@ -14,7 +14,7 @@ import javafx.scene.layout.VBox;
 /** What might be otherwise, to be tried without keeping it: shown when it is asked for, and put away by Clear. */
 final class CostTrialBox extends VBox {
   private static final double NARROW = 110;
-  private static final double WIDE = 232;
+  private static final double WIDE = 250;
 
   private final CostTrial trial;
   private final ToggleButton open = new ToggleButton("What if…");
@@ -25,7 +25,7 @@ final class CostTrialBox extends VBox {
     this.trial = cost.trial();
     getStyleClass().add("cost-list");
     open.setId("cost-what-if");
-    open.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
+    open.getStyleClass().add("way-choice");
     open.setAccessibleHelp("Try other rates, prices and counts beside what the plan costs.");
     Button clear = new Button("Clear");
     clear.setId("cost-clear");
@@ -62,7 +62,7 @@ final class CostTrialBox extends VBox {
   }
 
   private static String name(YarnToPrice yarn) {
-    return yarn.yarn() + yarn.holds().map(holds -> ", " + Wording.metres(holds)).orElse("");
+    return "Price of " + yarn.holds().map(holds -> Wording.metres(holds) + " ").orElse("") + yarn.yarn();
   }
 
   private static String example(YarnToPrice yarn) {
@@ -76,7 +76,7 @@ final class CostTrialBox extends VBox {
     pieces.setManaged(pieces.isVisible());
     plan.pieces().stream().findFirst().ifPresent(piece -> {
       pieces.field().setPromptText(Integer.toString(piece.count()));
-      pieces.name("How many of " + piece.name());
+      pieces.name("Count, " + piece.name());
     });
   }
 }

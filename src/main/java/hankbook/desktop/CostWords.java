@@ -3,7 +3,6 @@ package hankbook.desktop;
 import hankbook.allot.Purchase;
 import hankbook.cost.Labour;
 import hankbook.cost.PieceCost;
-import hankbook.cost.Price;
 import hankbook.cost.Remnant;
 import hankbook.ledger.Place;
 import hankbook.measure.DurationText;
@@ -28,20 +27,21 @@ final class CostWords {
     return piece.dearer() == 0 ? "" : before + piece.dearer() + " of them " + Wording.money(Money.ofMinor(piece.all().getCurrencyUnit(), piece.each().getAmountMinorLong() + 1));
   }
 
-  /** All kinds in a line. */
+  /** All kinds in a line that begins with a capital; empty where there are none. */
   static String each(List<PieceCost> pieces) {
-    return pieces.stream().map(CostWords::each).collect(Collectors.joining("; "));
-  }
-
-  static String price(Price price) {
-    return Wording.money(price.all()) + (price.pieces().isEmpty() ? "" : ": " + each(price.pieces()));
+    String words = pieces.stream().map(CostWords::each).collect(Collectors.joining("; "));
+    return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** What is done, to how much, how long that takes: {@code 556 ends × 30 s = 4 h 38 min (common practice)}. */
   static String work(Labour work) {
+    return times(work) + " = " + DurationText.print(work.time()) + (work.unit().from().equals(AS_SET) ? "" : " (" + work.unit().from() + ")");
+  }
+
+  /** To how much it is done, and how long each takes. */
+  static String times(Labour work) {
     String per = work.kind().per().name().toLowerCase(Locale.ROOT) + (work.count() == 1 ? "" : "s");
-    String from = work.unit().from().equals(AS_SET) ? "" : " (" + work.unit().from() + ")";
-    return work.count() + " " + per + " × " + DurationText.print(work.unit().each()) + " = " + DurationText.print(work.time()) + from;
+    return work.count() + " " + per + " × " + DurationText.print(work.unit().each());
   }
 
   /** A kind of work as a heading. */

@@ -6,7 +6,6 @@ import hankbook.exchange.DraftRow;
 import hankbook.measure.Mass;
 import hankbook.studio.ToFinish;
 import hankbook.yarn.Measures;
-import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,10 +61,9 @@ final class FoundRows {
 
   /** What a skein is wound on: as it was weighed last, else as packages of its form are, nothing for skeins and balls. */
   private static String tare(ToFinish ground, Skein skein) {
-    boolean wound = skein.form() == PackageForm.CONE || skein.form() == PackageForm.SPOOL;
     return skein.measures().weighing().map(weighing -> weighing.tare())
         .or(() -> Optional.ofNullable(ground.tares().get(skein.form())))
-        .or(() -> wound ? Optional.empty() : Optional.of(Mass.ZERO))
+        .or(() -> LeftReading.isWound(skein) ? Optional.empty() : Optional.of(Mass.ZERO))
         .map(Mass::toString)
         .orElse("");
   }

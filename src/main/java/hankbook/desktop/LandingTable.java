@@ -6,10 +6,10 @@ import hankbook.cost.UnitPrice;
 import hankbook.studio.Purchased;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import javafx.geometry.HPos;
-import javafx.scene.Node;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -17,89 +17,94 @@ import javafx.scene.layout.Priority;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** Where every coin of a purchase went: each line with its shares, and below it what each of its skeins cost. Charges that there are none of have no column. */
+/** Where every coin of a purchase went: each line with its shares of what was paid for all, and below it what each of its skeins cost. */
 final class LandingTable extends GridPane {
-  private static final String NOTHING = "–";
-
-  /** A column of charges. */
-  private record Share(String name, Function<LandedLine, Money> of) {}
+  private static final String UNKNOWN = "–";
+  private static final int COLUMNS = 4;
+  private static final double LEAST_NAME = 90;
 
   LandingTable() {
     getStyleClass().add("landing");
+    ColumnConstraints names = new ColumnConstraints();
+    names.setHgrow(Priority.ALWAYS);
+    names.setMinWidth(LEAST_NAME);
+    getColumnConstraints().add(names);
+    for (int i = 1; i < COLUMNS; i++) {
+      ColumnConstraints amounts = new ColumnConstraints();
+      amounts.setHalignment(HPos.RIGHT);
+      amounts.setMinWidth(USE_PREF_SIZE);
+      getColumnConstraints().add(amounts);
+    }
   }
 
   /** Shows a purchase. */
   void show(Purchased purchased) {
     getChildren().clear();
     CurrencyUnit home = purchased.kept().landed().home();
-    List<LandedLine> lines = purchased.kept().landed().lines();
-    List<Share> shares = shares(lines);
-    constrain(shares.size() + 5);
-    List<Node> head = new ArrayList<>(List.of(Labels.quiet(""), Labels.quiet("Price")));
-    shares.forEach(share -> head.add(Labels.quiet(share.name())));
-    head.addAll(List.of(Labels.quiet("Landed " + home), Labels.quiet("per m"), Labels.quiet("per kg")));
-    addRow(0, head.toArray(Node[]::new));
-    for (LandedLine line : lines) {
-      List<Node> cells = new ArrayList<>(List.of(name(line.line().words(), "landing-line"), number(money(line.line().price(), home))));
-      shares.forEach(share -> cells.add(number(money(share.of().apply(line), home))));
-      cells.addAll(List.of(strong(Wording.amount(line.landed())), number(text(purchased.perMetre(line))), number(text(purchased.perKilogram(line)))));
-      addRow(getRowCount(), cells.toArray(Node[]::new));
-      line.skeins().forEach(skein -> addSkein(purchased, skein, shares.size()));
-    }
+    addRow(0, Labels.quiet(""), head("Landed, " + home), head("per m"), head("per kg"));
+    purchased.kept().landed().lines().forEach(line -> add(purchased, line, home));
   }
 
-  private void addSkein(Purchased purchased, LandedSkein skein, int shares) {
+  private void add(Purchased purchased, LandedLine line, CurrencyUnit home) {
+    Label words = named(line.line().words(), "landing-line");
+    words.setWrapText(true);
     int row = getRowCount();
-    add(name(skein.skein(), "landing-skein"), 0, row);
-    add(number(Wording.amount(skein.cost())), 2 + shares, row);
-    add(number(text(purchased.perMetre(skein))), 3 + shares, row);
-    add(number(text(purchased.perKilogram(skein))), 4 + shares, row);
+    addRow(row, words, strong(Wording.amount(line.landed())), number(purchased.perMetre(line)), number(purchased.perKilogram(line)));
+    getChildren().stream().filter(node -> Objects.equals(getRowIndex(node), row)).forEach(node -> setValignment(node, VPos.TOP));
+    Label shares = Labels.quiet(shares(line, home));
+    shares.getStyleClass().add("landing-skein");
+    add(shares, 0, getRowCount(), COLUMNS, 1);
+    line.skeins().forEach(skein -> add(purchased, skein));
   }
 
-  private static List<Share> shares(List<LandedLine> lines) {
-    List<Share> all = List.of(
-        new Share("Carriage", LandedLine::carriage), new Share("Duty", LandedLine::duty), new Share("Discount", line -> line.discount().negated()));
-    return all.stream().filter(share -> lines.stream().anyMatch(line -> !share.of().apply(line).isZero())).toList();
+  private void add(Purchased purchased, LandedSkein skein) {
+    addRow(
+        getRowCount(), named(skein.skein(), "landing-skein"), named(Wording.amount(skein.cost()), "landing-number"), number(purchased.perMetre(skein)),
+        number(purchased.perKilogram(skein)));
   }
 
-  private void constrain(int columns) {
-    ColumnConstraints names = new ColumnConstraints();
-    names.setHgrow(Priority.ALWAYS);
-    names.setMinWidth(60);
-    List<ColumnConstraints> all = new ArrayList<>(List.of(names));
-    for (int i = 1; i < columns; i++) {
-      ColumnConstraints amounts = new ColumnConstraints();
-      amounts.setHalignment(HPos.RIGHT);
-      amounts.setMinWidth(USE_PREF_SIZE);
-      all.add(amounts);
+  /** The price of a line and its shares of the charges that there are. */
+  static String shares(LandedLine line, CurrencyUnit home) {
+    List<String> shares = new ArrayList<>(List.of("price " + money(line.line().price(), home)));
+    share("carriage", line.carriage(), home, shares);
+    share("duty", line.duty(), home, shares);
+    share("discount", line.discount().negated(), home, shares);
+    return String.join(", ", shares);
+  }
+
+  private static void share(String name, Money amount, CurrencyUnit home, List<String> shares) {
+    if (!amount.isZero()) {
+      shares.add(name + " " + money(amount, home));
     }
-    getColumnConstraints().setAll(all);
   }
 
   /** With its currency where that is not the home currency. */
   private static String money(Money amount, CurrencyUnit home) {
-    return amount.isZero() ? NOTHING : amount.getCurrencyUnit().equals(home) ? Wording.amount(amount) : Wording.money(amount);
+    return amount.getCurrencyUnit().equals(home) ? Wording.amount(amount) : Wording.money(amount);
   }
 
-  private static String text(Optional<UnitPrice> price) {
-    return price.map(UnitPrice::text).orElse(NOTHING);
+  private static Label head(String text) {
+    Label head = Labels.quiet(text);
+    head.setMinWidth(USE_PREF_SIZE);
+    return head;
   }
 
-  private static Label name(String text, String style) {
+  private static Label named(String text, String style) {
     Label label = new Label(text);
+    label.setMinHeight(USE_PREF_SIZE);
     label.getStyleClass().add(style);
     return label;
   }
 
-  private static Label number(String text) {
-    Label label = name(text, "landing-number");
+  private static Label number(Optional<UnitPrice> price) {
+    Label label = named(price.map(UnitPrice::text).orElse(UNKNOWN), "landing-number");
     label.setMinWidth(USE_PREF_SIZE);
     return label;
   }
 
   private static Label strong(String text) {
-    Label label = number(text);
-    label.getStyleClass().add("landing-line");
+    Label label = named(text, "landing-line");
+    label.setMinWidth(USE_PREF_SIZE);
     return label;
   }
 }

@@ -11,6 +11,7 @@ import hankbook.reckon.Leftover;
 import hankbook.reckon.SkeinUse;
 import hankbook.studio.ToFinish;
 import hankbook.yarn.Measures;
+import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
 import java.util.List;
 import java.util.Map;
@@ -61,9 +62,14 @@ record LeftReading(Optional<Length> left, String words) {
     return switch (way) {
       case USED_UP -> "";
       case LENGTH -> "Give the length that is left.";
-      case WEIGHT -> row.text("gross").isBlank() ? "Weigh it with what it is wound on." : "Give what its " + skein.form() + " weighs, 0 g where it is on none.";
+      case WEIGHT -> row.text("gross").isBlank() ? "Weigh it" + (isWound(skein) ? " with its " + skein.form() : "") + "." : "Give its tare, 0 g where it is wound on nothing.";
       case TURNS -> row.text("turns").isBlank() ? "Count its turns on a reel." : "Give the length of one turn.";
     };
+  }
+
+  /** Whether it is put up on something that weighs. */
+  static boolean isWound(Skein skein) {
+    return skein.form() == PackageForm.CONE || skein.form() == PackageForm.SPOOL;
   }
 
   private static String words(SkeinUse use, Length left) {

@@ -40,7 +40,7 @@ final class LeftoverCard extends VBox {
     getStyleClass().add("found-skein");
     fields.put(LeftWay.USED_UP, List.of());
     fields.put(LeftWay.LENGTH, List.of(box("left", "Left on it", "120 m")));
-    fields.put(LeftWay.WEIGHT, List.of(box("gross", "It weighs", "92 g"), box("tare", "Its " + taken.held().skein().form(), "38 g"), box("regain", "Moisture", "the usual")));
+    fields.put(LeftWay.WEIGHT, List.of(box("gross", "It weighs", "92 g"), box("tare", LeftReading.isWound(taken.held().skein()) ? "Its " + taken.held().skein().form() : "Its tare", "38 g"), box("regain", "Moisture", "the usual")));
     fields.put(LeftWay.TURNS, List.of(box("turns", "Turns", "60"), box("reel", "Once round", "2 m")));
     reading.setId("reading-" + code);
     shown.getStyleClass().add("plan-tried");

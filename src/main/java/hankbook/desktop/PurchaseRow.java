@@ -24,7 +24,7 @@ import org.joda.money.Money;
 record PurchaseRow(Purchased purchased, int number, String date, String from, int lines, String total, String landed, String state) {
   static final Comparator<Purchased> NEWEST_FIRST =
       Comparator.comparing((Purchased purchased) -> purchased.kept().landed().purchase().date())
-          .thenComparing(purchased -> purchased.kept().number())
+          .thenComparingInt(purchased -> purchased.kept().number())
           .reversed();
 
   static PurchaseRow of(Purchased purchased) {

@@ -12,18 +12,19 @@ final class PurchaseTable extends TableView<PurchaseRow> {
   private static final double ROW_HEIGHT = 34;
   private static final double WIDE = 170;
   private static final double ROOM_FOR_TOTAL = 560;
-  private static final double ROOM_FOR_LINES = 460;
+  private static final double ROOM_FOR_LINES = 470;
+  private static final double ROOM_FOR_NUMBER = 400;
 
   PurchaseTable(PurchasesModel model) {
-    TableColumn<PurchaseRow, Integer> number = column("No.", 34, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> number = column("No.", 42, PurchaseRow::number);
     TableColumn<PurchaseRow, Integer> lines = column("Lines", 48, PurchaseRow::lines);
     TableColumn<PurchaseRow, String> total = column("Total", 96, PurchaseRow::total);
-    TableColumn<PurchaseRow, String> landed = column("Landed", 88, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> landed = column("Landed", 100, PurchaseRow::landed);
     TableColumn<PurchaseRow, String> from = column("From whom", 64, PurchaseRow::from);
     from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(
-        number, column("Date", 82, PurchaseRow::date), from, lines, total, landed, column("State", 76, PurchaseRow::state)));
+        number, column("Date", 92, PurchaseRow::date), from, lines, total, landed, column("State", 84, PurchaseRow::state)));
     setId("purchases");
     setAccessibleText("Purchases");
     setFixedCellSize(ROW_HEIGHT);
@@ -33,6 +34,7 @@ final class PurchaseTable extends TableView<PurchaseRow> {
     widthProperty().subscribe(width -> {
       total.setVisible(width.doubleValue() >= ROOM_FOR_TOTAL);
       lines.setVisible(width.doubleValue() >= ROOM_FOR_LINES);
+      number.setVisible(width.doubleValue() >= ROOM_FOR_NUMBER);
     });
     ChosenRow.bind(this, model.chosenProperty(), model::choose);
   }

@@ -42,7 +42,12 @@ final class PurchasesPage extends CostsPage {
     VBox.setVgrow(both, Priority.ALWAYS);
     getChildren().add(both);
     model.chosenProperty().subscribe(_ -> turn());
-    model.correction().correctedProperty().subscribe(_ -> turn());
+    model.correction().correctedProperty().subscribe((_, corrected) -> {
+      turn();
+      if (corrected.isPresent()) {
+        correction.begin();
+      }
+    });
   }
 
   @Override

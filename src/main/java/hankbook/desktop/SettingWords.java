@@ -67,7 +67,7 @@ final class SettingWords {
     }
     return switch (setting) {
       case CURRENCY -> "Three letters such as EUR; where nothing is set, the currency in which most yarn was paid.";
-      case VALUE_METHOD -> setting.most() + "; " + setting.standard() + " where nothing is set.";
+      case VALUE_METHOD -> "One of " + setting.most() + "; " + setting.standard() + " where nothing is set.";
       default -> "From " + setting.least() + " to " + setting.most() + "; " + setting.standard() + " where nothing is set.";
     };
   }

@@ -155,7 +155,7 @@ public final class CostedPlan {
   public CostedPlan instead(String from, Optional<Plan> other, CostWish otherwise) throws BadInput {
     Answer changed = other.isEmpty() ? answer : Answer.of(from, other.get(), answer.means());
     refuseStrangers(from, changed, otherwise);
-    return new CostedPlan(changed == answer ? source : from, changed, means, wish.but(otherwise));
+    return new CostedPlan(other.isEmpty() ? source : from, changed, means, wish.but(otherwise));
   }
 
   /**

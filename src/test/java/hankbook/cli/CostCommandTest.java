@@ -156,7 +156,7 @@ class CostCommandTest {
     "--rate | 18 | --rate: found '18', wanted an amount and its currency such as 24.50 EUR",
     "--time | spinning=2 s | '--time: found ''spinning'', wanted one of winding, beaming, threading, sleying, weaving, finishing, and = and a time'",
     "--time | weaving | --time: found nothing, wanted a time such as 45 s, 2 min or 1 h 30 min",
-    "--margin | 100 % | --margin: found '100 %', wanted a margin under 100 % of the price",
+    "--margin | 100 % | --margin: found '100 %', wanted a margin of the price under 100 %",
     "--markup | 8 % of yarn | --markup: found '8 % of yarn', wanted a percentage such as 40 %",
     "--overhead | ten | --overhead: found 'ten', wanted a percentage such as 8 %, 8 % of cloth or 8 % of yarn",
     "--what-if | nowhere.json | nowhere.json: found no such file, wanted a file to read"

@@ -105,7 +105,7 @@ class PlanCostTest {
     Rates rates = Rates.of(judgement, learnt);
     assertThat(rates.times().get(WorkKind.WEAVING)).isEqualTo(new UnitTime(Duration.ofSeconds(2), "from 5 plans"));
     assertThat(rates.times().get(WorkKind.BEAMING)).isEqualTo(new UnitTime(Duration.ofSeconds(20), "as set"));
-    assertThat(rates.times().get(WorkKind.SLEYING).from()).isEqualTo("common practice");
+    assertThat(rates.times()).extractingByKey(WorkKind.SLEYING).extracting(UnitTime::from).isEqualTo("common practice");
     assertThat(rates.hourly()).isEqualTo(Map.of(WorkKind.WEAVING, money("36 EUR")));
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, judgement, Map.of());
     // 850 picks x 4 s are 3400 s, at a cent the second.
@@ -200,7 +200,7 @@ class PlanCostTest {
 
   @Test
   void aMarginOfAllOfThePriceAndPercentagesOfSomethingElseAreRefused() {
-    assertThatThrownBy(() -> new Pricing.Margin(Percentage.parse("100 %"))).isInstanceOf(Unreadable.class).hasMessageContaining("a margin under 100 % of the price");
+    assertThatThrownBy(() -> new Pricing.Margin(Percentage.parse("100 %"))).isInstanceOf(Unreadable.class).hasMessageContaining("a margin of the price under 100 %");
     assertThatThrownBy(() -> new Pricing.Markup(Percentage.parse("8 % of cloth"))).isInstanceOf(Unreadable.class).hasMessageContaining("a percentage such as 40 %");
   }
 }

@@ -128,7 +128,7 @@ class ValuationTest {
       } else {
         List<String> skeins = shelf.keySet().stream().sorted().toList();
         String skein = skeins.get(random.nextInt(skeins.size()));
-        int metres = 1 + random.nextInt(shelf.get(skein));
+        int metres = 1 + random.nextInt(shelf.getOrDefault(skein, 1));
         ledger.part(skein, metres);
         shelf.computeIfPresent(skein, (_, held) -> held == metres ? null : held - metres);
         for (int metre = 0; metre < metres; metre++) {

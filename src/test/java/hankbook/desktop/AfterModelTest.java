@@ -115,6 +115,20 @@ class AfterModelTest {
   }
 
   @Test
+  void whatCannotBeReadIsNamedAsTheFormNamesIt() {
+    AfterEditor form = filled();
+    form.enter(form.draftProperty().get().with(ActualsPart.WARP, 1, "length", "long").with(ActualsPart.THRUMS, 1, "length", "12 m"));
+    doWhatWaits();
+    assertThat(form.act().whyNotProperty().get()).startsWith("Mend first: Length wound reads 'long', wanted a length");
+    form.enter(form.draftProperty().get().with(ActualsPart.WARP, 1, "length", "").with(ActualsPart.THRUMS, 1, "length", "thin"));
+    doWhatWaits();
+    assertThat(form.act().whyNotProperty().get()).startsWith("Mend first: Thrums 1 reads 'thin', wanted a length");
+    form.enter(form.draftProperty().get().with(ActualsPart.THRUMS, 1, "length", "").with(ActualsPart.HOURS, 1, "weaving", "all day"));
+    doWhatWaits();
+    assertThat(form.act().whyNotProperty().get()).startsWith("Mend first: Weaving, hours reads 'all day', wanted a time");
+  }
+
+  @Test
   void aDoubleClickSquaresTheBookOnceAndTheLoomComesOutEmpty() {
     AfterEditor form = filled();
     form.square();

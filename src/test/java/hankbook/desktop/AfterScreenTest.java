@@ -76,6 +76,11 @@ class AfterScreenTest extends ScreenTest {
     assertThat(textOf("#cause-used")).isEqualTo("4\u202F501.5 m");
     assertThat(kinds()).startsWith(EntryKind.WOVEN, EntryKind.WASTE, EntryKind.RETURN, EntryKind.DRAW);
     assertThat(FinishList.of(studio()).squared()).extracting(FinishList.Closed::plan).containsExactly(TOWELS);
+    push(KeyCode.CONTROL, KeyCode.DIGIT3);
+    settle();
+    assertThat(lookup("#entries").<JournalRow>queryTableView().getItems()).extracting(JournalRow::what).startsWith("Woven", "Loom waste", "Returned", "Drawn");
+    push(KeyCode.CONTROL, KeyCode.DIGIT5);
+    settle();
 
     clickOn("#ask-take-back");
     type("back-reason", "S003 was weighed with its cone");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.allot.Setting;
 import hankbook.cost.PlanCost;
+import hankbook.cost.Price;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.ledger.Place;
@@ -76,6 +77,10 @@ class CostModelTest {
     return cost.otherwise().foundProperty().get().map(CostedPlan::cost).orElseThrow();
   }
 
+  private Price price() {
+    return cost.priceProperty().get().orElseThrow();
+  }
+
   private static Money euro(String amount) {
     return MoneyText.parse(amount + " EUR");
   }
@@ -97,13 +102,14 @@ class CostModelTest {
     look("Quay towels");
     assertThat(cost.priceProperty().get()).isEmpty();
     cost.part().textProperty().set("40");
-    assertThat(cost.priceProperty().get()).startsWith("82.57 EUR: each towel 20.64 EUR, 1 of them 20.65 EUR");
+    assertThat(price().all()).isEqualTo(euro("82.57"));
+    assertThat(CostWords.each(price().pieces())).isEqualTo("Each towel 20.64 EUR, 1 of them 20.65 EUR");
     cost.wayProperty().set(PriceWay.MARKUP);
-    assertThat(cost.priceProperty().get()).startsWith("69.36 EUR: each towel 17.34 EUR");
+    assertThat(price().all()).isEqualTo(euro("69.36"));
     cost.part().textProperty().set("120 %");
     assertThat(cost.part().isBad()).isFalse();
     cost.wayProperty().set(PriceWay.MARGIN);
-    assertThat(cost.part().messageProperty().get()).isEqualTo("Wanted: a margin under 100 % of the price.");
+    assertThat(cost.part().messageProperty().get()).isEqualTo("Wanted: a margin of the price under 100 %.");
     assertThat(cost.priceProperty().get()).isEmpty();
   }
 
@@ -165,7 +171,7 @@ class CostModelTest {
     model.choose("Gorse shawl");
     assertThat(cost.trial().isNothing()).isTrue();
     assertThat(cost.otherwise().foundProperty().get()).isEmpty();
-    assertThat(cost.priceProperty().get()).contains("each shawl");
+    assertThat(price().pieces().getFirst().name()).isEqualTo("shawl");
   }
 
   @Test

@@ -220,9 +220,9 @@ class CostsScreenTest extends ScreenTest {
   }
 
   private boolean allIsKept() {
-    AtomicReference<Boolean> kept = new AtomicReference<>();
+    AtomicReference<Boolean> kept = new AtomicReference<>(false);
     interact(() -> home().keep(kept::set));
     settle();
-    return kept.get();
+    return Boolean.TRUE.equals(kept.get());
   }
 }

@@ -9,6 +9,7 @@ import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,35 @@ class SettingsScreenTest extends ScreenTest {
     settle();
     assertThat(text()).isEqualTo("60 %");
     assertThat(new Settings(studio()).judgement().set()).isEmpty();
+  }
+
+  @Test
+  void anAmountIsSetAndAnEmptiedFieldLetsTheDefaultHoldAgain() {
+    interact(() -> lookup("#set-hourly-rate").query().requestFocus());
+    write("18 EUR\n");
+    settle();
+    assertThat(textOf("#status")).isEqualTo("Cost of an hour: 18.00 EUR. Plans are reckoned anew.");
+    assertThat(new Settings(studio()).judgement().text(Setting.HOURLY_RATE)).isEqualTo("18.00 EUR");
+    press(KeyCode.CONTROL, KeyCode.A).release(KeyCode.A, KeyCode.CONTROL).push(KeyCode.DELETE).push(KeyCode.ENTER);
+    settle();
+    assertThat(new Settings(studio()).judgement().money(Setting.HOURLY_RATE)).isEmpty();
+    assertThat(lookup("#set-hourly-rate").queryAs(TextField.class).getText()).isEmpty();
+  }
+
+  @Test
+  void whatIsSetByKindOfWorkIsFoldedAwayAndSetThere() {
+    TitledPane fold = lookup("#settings-by-work").queryAs(TitledPane.class);
+    assertThat(fold.isExpanded()).isFalse();
+    interact(() -> fold.setExpanded(true));
+    settle();
+    interact(() -> lookup("#set-weaving-time").queryAs(TextField.class).setText("3 s"));
+    interact(() -> lookup("#set-weaving-rate").queryAs(TextField.class).setText("20 EUR"));
+    interact(() -> lookup("#set-weaving-time").query().requestFocus());
+    interact(() -> lookup("#set-weaving-rate").query().requestFocus());
+    interact(() -> lookup("#set-winding-rate").query().requestFocus());
+    settle();
+    assertThat(new Settings(studio()).judgement().text(Setting.WEAVING_TIME)).isEqualTo("3 s");
+    assertThat(new Settings(studio()).judgement().text(Setting.WEAVING_RATE)).isEqualTo("20.00 EUR");
   }
 
   private void type(String typed) {

@@ -27,8 +27,8 @@ class FindingTest {
     assertThat(finding.mean()).isEqualTo(BigFraction.of(74, 1000));
     assertThat(finding.spread().orElseThrow().doubleValue()).isCloseTo(Math.sqrt(1.1 / 4) / 100, within(1e-12));
     assertThat(finding.uncertainty().orElseThrow().doubleValue()).isCloseTo(Math.sqrt(1.1 / 4 * 1.2) / 100, within(1e-12));
-    assertThat(finding.interval().orElseThrow().low().doubleValue()).isCloseTo(0.058050537158517415, within(1e-12));
-    assertThat(finding.interval().orElseThrow().high().doubleValue()).isCloseTo(0.08994946284148257, within(1e-12));
+    assertThat(finding.interval().orElseThrow().low().doubleValue()).isCloseTo(0.0580505371585, within(1e-12));
+    assertThat(finding.interval().orElseThrow().high().doubleValue()).isCloseTo(0.0899494628415, within(1e-12));
     assertThat(finding.range()).isEqualTo("5.8 to 9 %");
     assertThat(finding.odd()).isEmpty();
   }

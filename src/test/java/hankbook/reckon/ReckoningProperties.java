@@ -102,7 +102,7 @@ class ReckoningProperties {
     Random random = new Random(seed);
     Plan plan = simple(random);
     int ends = Yardage.of(plan).width().ends() + random.nextInt(30);
-    long picks = 100 + random.nextInt(4000);
+    long picks = 100L + random.nextInt(4000);
     Length length = new Length(20_000 + random.nextInt(80_000));
     Length reed = new Length(2_000 + random.nextInt(8_000));
     int broken = random.nextInt(9);
@@ -149,8 +149,8 @@ class ReckoningProperties {
   private static List<Piece> pieces(Random random) {
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i <= random.nextInt(2); i++) {
-      Length hems = new Length(random.nextInt(2) * 500);
-      pieces.add(new Piece("piece " + i, 1 + random.nextInt(4), new Length(3_000 + random.nextInt(9_000)), new Length(2_000 + random.nextInt(5_000)), hems, new Length(random.nextInt(2) * 700)));
+      Length hems = new Length(random.nextInt(2) * 500L);
+      pieces.add(new Piece("piece " + i, 1 + random.nextInt(4), new Length(3_000 + random.nextInt(9_000)), new Length(2_000 + random.nextInt(5_000)), hems, new Length(random.nextInt(2) * 700L)));
     }
     return pieces;
   }
@@ -170,7 +170,7 @@ class ReckoningProperties {
   }
 
   private static Allowances allowances(Random random) {
-    Length gap = new Length(random.nextInt(2) * 300);
+    Length gap = new Length(random.nextInt(2) * 300L);
     return new Allowances(
         Percentage.parse(random.nextInt(20) + (random.nextBoolean() ? " % of yarn" : " %")), percent(random, 12), percent(random, 12), percent(random, 20), percent(random, 20),
         new Length(random.nextInt(4_000)), new Length(random.nextInt(9_000)), gap, percent(random, 4), random.nextInt(2) * 6, Length.ZERO);
@@ -184,7 +184,7 @@ class ReckoningProperties {
     List<YarnUsed> used = new ArrayList<>();
     for (YarnColour yarn : YARNS) {
       if (random.nextInt(5) > 0) {
-        Length thrums = new Length(random.nextInt(2) * random.nextInt(900_000));
+        Length thrums = new Length((long) random.nextInt(2) * random.nextInt(900_000));
         used.add(new YarnUsed(yarn, "", Optional.empty(), new Length(random.nextInt(20_000_000)), thrums, Length.ZERO, new Length(random.nextInt(200_000))));
       }
     }

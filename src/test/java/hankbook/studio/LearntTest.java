@@ -37,10 +37,6 @@ class LearntTest {
       { "format": "hankbook-plan/1", "name": "%s", "loom": "Window loom", "pieces": [{"name": "scarf", "count": 1, "length": "2 m", "width": "20 cm"}],
         "warp": {"sett": "5/cm", "ends": 100, "weave": "plain", "order": [{"yarn": "Fjara", "colour": "Ash", "ends": 100}]}, "allowances": {"loomWaste": "1 m"} }
       """;
-  private static final String FOUND = """
-      { "format": "hankbook-actuals/1", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
-        "warp": {"length": "3 m", "loomWaste": "%s"}, "hours": {"threading": "20 min"} }
-      """;
   private static final Manner ON_WINDOW_LOOM = new Manner(Optional.of("Window loom"), Optional.of(Weave.PLAIN), Set.of(FibreFamily.WOOL));
 
   private final Vendor vendor;
@@ -65,10 +61,14 @@ class LearntTest {
   }
 
   private void finish(String plan, int left, String waste) throws Exception {
+    String found = """
+        { "format": "hankbook-actuals/1", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
+          "warp": {"length": "3 m", "loomWaste": "%s"}, "hours": {"threading": "20 min"} }
+        """.formatted(left, waste);
     new Plans(studio).add("scarf.json", SCARF.formatted(plan), false);
     new Reserve(studio).plan(UUID.randomUUID(), plan, false);
     new Draw(studio).plan(UUID.randomUUID(), plan);
-    new Finish(studio).plan(UUID.randomUUID(), plan, ActualsFile.read("found.json", FOUND.formatted(left, waste)).actuals());
+    new Finish(studio).plan(UUID.randomUUID(), plan, ActualsFile.read("found.json", found).actuals());
   }
 
   private void finishThree() throws Exception {
