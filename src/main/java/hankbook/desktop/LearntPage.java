@@ -2,7 +2,6 @@ package hankbook.desktop;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
@@ -68,15 +67,7 @@ final class LearntPage extends VBox {
     box.setId(id);
     box.setAccessibleText(name);
     box.setConverter(new Words<>(words));
-    Consumer<Object> follow = _ -> {
-      if (!box.getItems().equals(all.get())) {
-        T was = chosen.get();
-        box.getItems().setAll(all.get());
-        box.setValue(was);
-      }
-    };
-    box.setValue(chosen.get());
-    model.allProperty().subscribe(follow::accept);
+    model.allProperty().subscribe(_ -> follow(box, chosen, all.get()));
     box.setOnAction(_ -> Optional.ofNullable(box.getValue()).ifPresent(chosen::set));
     Label label = new Label(name);
     label.getStyleClass().add("field-name");
@@ -84,6 +75,14 @@ final class LearntPage extends VBox {
     VBox field = new VBox(label, box);
     field.getStyleClass().add("field-box");
     return field;
+  }
+
+  private static <T> void follow(ComboBox<T> box, ObjectProperty<T> chosen, List<T> all) {
+    if (!box.getItems().equals(all)) {
+      T was = chosen.get();
+      box.getItems().setAll(all);
+      box.setValue(was);
+    }
   }
 
   /** Shows a choice in words; it is never typed. */
