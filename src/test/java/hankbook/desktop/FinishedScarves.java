@@ -25,15 +25,6 @@ final class FinishedScarves {
       code,yarn,colour,fibre,grist,length
       A,Fjara,Ash,wool,tex 100,1500 m
       """;
-  private static final String SCARF = """
-      { "format": "hankbook-plan/1", "name": "%s", "loom": "Window loom", "pieces": [{"name": "scarf", "count": 1, "length": "2 m", "width": "20 cm"}],
-        "warp": {"sett": "5/cm", "ends": 100, "weave": "plain", "order": [{"yarn": "Fjara", "colour": "Ash", "ends": 100}]}, "allowances": {"loomWaste": "1 m"} }
-      """;
-  private static final String FOUND = """
-      { "format": "hankbook-actuals/1", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
-        "warp": {"length": "3 m", "loomWaste": "%s"}, "cloth": {"lengthOffLoom": "2.1 m"} }
-      """;
-
   private FinishedScarves() {}
 
   /** The yarn, two looms and the scarf to come; nothing is finished. */
@@ -56,8 +47,22 @@ final class FinishedScarves {
     finish(blank, "Third", 600, "72 cm");
   }
 
+  private static String scarf(String name) {
+    return """
+        { "format": "hankbook-plan/1", "name": "%s", "loom": "Window loom", "pieces": [{"name": "scarf", "count": 1, "length": "2 m", "width": "20 cm"}],
+          "warp": {"sett": "5/cm", "ends": 100, "weave": "plain", "order": [{"yarn": "Fjara", "colour": "Ash", "ends": 100}]}, "allowances": {"loomWaste": "1 m"} }
+        """.formatted(name);
+  }
+
+  private static String found(int left, String waste) {
+    return """
+        { "format": "hankbook-actuals/1", "reason": "as it was", "leftovers": [{"skein": "A", "left": "%d m"}],
+          "warp": {"length": "3 m", "loomWaste": "%s"}, "cloth": {"lengthOffLoom": "2.1 m"} }
+        """.formatted(left, waste);
+  }
+
   private static void add(Studio studio, String name) throws BadInput, NotDone {
-    new Plans(studio).add("scarf.json", SCARF.formatted(name), false);
+    new Plans(studio).add("scarf.json", scarf(name), false);
   }
 
   private static void finish(Studio studio, String plan, int left, String waste) throws NotDone {
@@ -65,7 +70,7 @@ final class FinishedScarves {
       add(studio, plan);
       new Reserve(studio).plan(UUID.randomUUID(), plan, false);
       new Draw(studio).plan(UUID.randomUUID(), plan);
-      new Finish(studio).plan(UUID.randomUUID(), plan, ActualsFile.read("found.json", FOUND.formatted(left, waste)).actuals());
+      new Finish(studio).plan(UUID.randomUUID(), plan, ActualsFile.read("found.json", found(left, waste)).actuals());
     } catch (BadInput broken) {
       throw new IllegalStateException(broken);
     }
