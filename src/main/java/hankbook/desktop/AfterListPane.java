@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -24,7 +25,15 @@ final class AfterListPane extends VBox {
       }
     });
     model.chosenProperty().subscribe(row -> row.ifPresentOrElse(list.getSelectionModel()::select, list.getSelectionModel()::clearSelection));
-    getChildren().addAll(Labels.title("After the cloth"), list);
+    ToggleButton learnt = new ToggleButton("What was learnt");
+    learnt.setId("what-was-learnt");
+    learnt.setMaxWidth(Double.MAX_VALUE);
+    learnt.setOnAction(_ -> {
+      model.showLearnt();
+      learnt.setSelected(true);
+    });
+    model.learnt().openProperty().subscribe(learnt::setSelected);
+    getChildren().addAll(Labels.title("After the cloth"), list, learnt);
   }
 
   /** Puts the keyboard into the list, upon the first plan where none is chosen. */

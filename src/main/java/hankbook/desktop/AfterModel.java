@@ -29,6 +29,7 @@ public final class AfterModel {
   private final FoundKeeping keeping;
   private final AfterEditor editor;
   private final SquaredModel squared;
+  private final LearntModel learnt;
   private final Latest latestList = new Latest();
   private final Latest latestOpened = new Latest();
   private final ObservableList<AfterRow> rows = FXCollections.observableArrayList();
@@ -51,6 +52,7 @@ public final class AfterModel {
     keeping = new FoundKeeping(studio, work, status::wrong);
     editor = new AfterEditor(studio, work, inOrder, status, keeping, this::finished);
     squared = new SquaredModel(studio, work, status, this::takenBack);
+    learnt = new LearntModel(studio, work, status);
   }
 
   /** Those to be finished, by name, then those that are, the newest first. */
@@ -75,11 +77,22 @@ public final class AfterModel {
     return squared;
   }
 
+  LearntModel learnt() {
+    return learnt;
+  }
+
+  /** Shows what finished plans taught, in the place of the chosen plan. */
+  void showLearnt() {
+    leave();
+    learnt.open();
+  }
+
   /** Asks the ledger anew; what is filled in stays as it is. */
   public void refresh() {
     work.run(() -> FinishList.of(studio), latestList.only(this::show), status::wrong);
     editor.groundProperty().get().ifPresent(open -> ground(open.plan().name(), now -> editor.lookAgain(open, now)));
     squared.refresh();
+    learnt.refresh();
   }
 
   private void ground(String plan, Consumer<ToFinish> then) {
@@ -115,6 +128,7 @@ public final class AfterModel {
       return;
     }
     leave();
+    learnt.close();
     chosen.set(Optional.of(row));
     if (row.isSquared()) {
       squared.open(row.plan());

@@ -1,8 +1,10 @@
 package hankbook.desktop;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -24,6 +26,7 @@ public final class AfterView extends BorderPane {
   private final AfterListPane list;
   private final VBox form;
   private final SquaredPage squared;
+  private final LearntPage learnt;
   private final VBox nothing = new VBox();
   private Optional<Orientation> turned = Optional.empty();
 
@@ -32,15 +35,26 @@ public final class AfterView extends BorderPane {
     this.list = new AfterListPane(model);
     this.form = form();
     this.squared = new SquaredPage(model);
+    this.learnt = new LearntPage(model.learnt());
     getStyleClass().add("plans");
     List.of("plans.css", "after.css").forEach(sheet -> getStylesheets().add(Objects.requireNonNull(AfterView.class.getResource("/hankbook/desktop/" + sheet)).toExternalForm()));
     nothing.getStyleClass().add("after-nothing");
     setLeft(list);
-    setCenter(new StackPane(nothing, squared, form));
+    setCenter(new StackPane(nothing, squared, form, learnt));
     model.editor().groundProperty().subscribe(_ -> show());
     model.squared().seenProperty().subscribe(_ -> show());
     model.chosenProperty().subscribe(_ -> show());
     model.knownProperty().subscribe(_ -> show());
+    model.learnt().openProperty().subscribe(_ -> show());
+  }
+
+  /**
+   * Lets the records of finished plans be saved.
+   *
+   * @param chooser asks the user for a file, beginning with a name for it
+   */
+  void offer(Function<String, Optional<Path>> chooser) {
+    squared.offer(chooser);
   }
 
   /** Puts the keyboard into the list of plans. */
@@ -51,9 +65,11 @@ public final class AfterView extends BorderPane {
   private void show() {
     boolean filling = model.editor().groundProperty().get().isPresent();
     boolean seen = model.squared().seenProperty().get().isPresent();
-    form.setVisible(filling);
-    squared.setVisible(!filling && seen);
-    nothing.setVisible(!filling && !seen);
+    boolean looking = model.learnt().openProperty().get();
+    learnt.setVisible(looking);
+    form.setVisible(filling && !looking);
+    squared.setVisible(!filling && seen && !looking);
+    nothing.setVisible(!filling && !seen && !looking);
     nothing.getChildren().setAll(model.chosenProperty().get().isPresent() || !model.knownProperty().get() ? List.of() : teaching());
   }
 

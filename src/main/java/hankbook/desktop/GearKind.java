@@ -26,6 +26,16 @@ interface GearKind<T> {
   /** Those there are, by name. */
   List<T> all();
 
+  /** Those there are, as the list shows them. */
+  default List<GearRow<T>> rows() {
+    return all().stream().map(gear -> new GearRow<>(gear, texts(gear))).toList();
+  }
+
+  /** What the list calls what finished plans say of it; empty where they say nothing of this kind of gear. */
+  default String learntCaption() {
+    return "";
+  }
+
   /** Enters one, perhaps in the place of another of its name. */
   void add(T gear, boolean replace) throws NotDone;
 

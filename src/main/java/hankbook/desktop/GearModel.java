@@ -26,6 +26,7 @@ final class GearModel<T> {
   private final Latest latest = new Latest();
   private final Act enter;
   private final Act putAway;
+  private final Act takeOver;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
   private final ReadOnlyStringWrapper enterWord;
@@ -41,6 +42,7 @@ final class GearModel<T> {
     this.after = after;
     enter = new Act(work);
     putAway = new Act(work);
+    takeOver = new Act(work);
     enterWord = new ReadOnlyStringWrapper("Enter " + kind.word());
     kind.fields().forEach(field -> fields.put(field.key(), new SimpleStringProperty("")));
     kind.fields().forEach(field -> messages.put(field.key(), new ReadOnlyStringWrapper("")));
@@ -84,7 +86,7 @@ final class GearModel<T> {
 
   /** Asks the ledger anew; what is typed stays. */
   void refresh() {
-    work.run(() -> kind.all().stream().map(gear -> new GearRow<>(gear, kind.texts(gear))).toList(), latest.only(this::show), status::wrong);
+    work.run(kind::rows, latest.only(this::show), status::wrong);
   }
 
   private void show(List<GearRow<T>> found) {
@@ -133,6 +135,19 @@ final class GearModel<T> {
       String name = chosen.get().orElseThrow().name();
       putAway.attempt(_ -> kind.putAway(name), this::another, () -> done("Put the " + kind.word() + " " + name + " away."), status::wrong);
     }
+  }
+
+  /** Changes one to what finished plans say of it. */
+  void takeOver(GearRow<T> row) {
+    row.asLearnt().ifPresent(as -> takeOver.attempt(_ -> kind.add(as.gear(), true), () -> {}, () -> takenOver(row, as.gear()), status::wrong));
+  }
+
+  /** What is typed in its form and was not changed follows. */
+  private void takenOver(GearRow<T> row, T gear) {
+    if (chosen.get().filter(now -> now.name().equals(row.name())).isPresent()) {
+      kind.texts(gear).forEach((key, text) -> Optional.of(field(key)).filter(field -> field.get().equals(row.text(key))).ifPresent(field -> field.set(text)));
+    }
+    done("Changed the " + kind.word() + " " + row.name() + " to what was learnt.");
   }
 
   private void done(String what) {

@@ -37,8 +37,11 @@ final class GearPart<T> extends VBox {
 
   private TableView<GearRow<T>> table(String empty) {
     TableView<GearRow<T>> rows = new TableView<>(model.rows());
-    List<TableColumn<GearRow<T>, String>> columns = new ArrayList<>();
+    List<TableColumn<GearRow<T>, ?>> columns = new ArrayList<>();
     model.kind().fields().forEach(field -> columns.add(column(field)));
+    if (!model.kind().learntCaption().isEmpty()) {
+      columns.add(learnt());
+    }
     rows.getColumns().setAll(columns);
     rows.setId(model.kind().word() + "s");
     rows.setAccessibleText(model.kind().word() + "s");
@@ -55,6 +58,16 @@ final class GearPart<T> extends VBox {
     column.setSortable(false);
     column.setMinWidth(60);
     column.setPrefWidth(field.key().equals("name") ? 140 : 90);
+    return column;
+  }
+
+  private TableColumn<GearRow<T>, GearRow<T>> learnt() {
+    TableColumn<GearRow<T>, GearRow<T>> column = new TableColumn<>(model.kind().learntCaption());
+    column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
+    column.setCellFactory(_ -> new GearLearntCell<>(model::takeOver));
+    column.setSortable(false);
+    column.setMinWidth(226);
+    column.setPrefWidth(226);
     return column;
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -34,6 +35,7 @@ public final class Home {
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
+  private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
   private OptionalLong known = OptionalLong.empty();
   private boolean looking;
   private boolean troubled;
@@ -73,6 +75,7 @@ public final class Home {
 
   private Screen afterScreen() {
     AfterView view = new AfterView(after);
+    view.offer(name -> recordChooser.apply(name));
     return new Screen("After", "after-mark", Chord.AFTER, view, after::refresh, view::search);
   }
 
@@ -175,11 +178,13 @@ public final class Home {
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
     draftChooser = DraftView.fileChooser(window);
+    recordChooser = SquaredActs.fileChooser(window);
   }
 
   void begin(Scene scene, Supplier<Optional<Path>> chooser) {
     this.chooser = chooser;
     draftChooser = chooser;
+    recordChooser = _ -> chooser.get();
     window.listenTo(scene, this::receive);
     window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
     lookForNews();

@@ -2,7 +2,11 @@ package hankbook.desktop;
 
 import hankbook.gear.Loom;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Unreadable;
+import hankbook.reckon.Findings;
+import hankbook.reckon.Offer;
+import hankbook.studio.Learnt;
 import hankbook.studio.Looms;
 import hankbook.studio.NotDone;
 import hankbook.studio.Studio;
@@ -15,9 +19,11 @@ final class LoomKind implements GearKind<Loom> {
   private static final Loom GOOD = new Loom("loom", Length.metres(1), Length.ZERO, 1);
 
   private final Looms looms;
+  private final Learnt learnt;
 
   LoomKind(Studio studio) {
     looms = new Looms(studio);
+    learnt = new Learnt(studio);
   }
 
   @Override
@@ -50,12 +56,29 @@ final class LoomKind implements GearKind<Loom> {
 
   @Override
   public Map<String, String> texts(Loom loom) {
-    return Map.of("name", loom.name(), "width", loom.width().toString(), "waste", loom.waste().toString(), "shafts", Integer.toString(loom.shafts()));
+    return Map.of("name", loom.name(), "width", loom.width().toString(), "waste", loom.waste().print(LengthUnit.CENTIMETRE, 2), "shafts", Integer.toString(loom.shafts()));
   }
 
   @Override
   public List<Loom> all() {
     return looms.all();
+  }
+
+  @Override
+  public String learntCaption() {
+    return "Waste as learnt";
+  }
+
+  @Override
+  public List<GearRow<Loom>> rows() {
+    Findings findings = learnt.all();
+    return all().stream().map(loom -> row(loom, Learnt.waste(findings, loom.name()).map(Offer::new))).toList();
+  }
+
+  private GearRow<Loom> row(Loom loom, Optional<Offer> wasted) {
+    String words = wasted.map(offer -> offer.text() + " from " + (offer.finding().count() == 1 ? "1 plan" : offer.finding().count() + " plans")).orElse("");
+    Optional<Loom> other = wasted.map(offer -> new Loom(loom.name(), loom.width(), Length.parse(offer.text()), loom.shafts())).filter(as -> !as.equals(loom));
+    return new GearRow<>(loom, texts(loom), words, other.map(as -> new GearRow.AsLearnt<>(as, "Take " + wasted.orElseThrow().words() + " over as the waste of " + loom.name())));
   }
 
   @Override

@@ -9,6 +9,7 @@ import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.reckon.Offer;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -52,6 +53,9 @@ public interface PlanDesk {
 
   /** What a plan costs, by what is set. */
   CostedPlan cost(Plan plan) throws BadInput;
+
+  /** What finished plans propose for a plan. */
+  List<Offer> offers(Plan plan) throws BadInput;
 
   /** The looms and reeds there are. */
   Gear gear();

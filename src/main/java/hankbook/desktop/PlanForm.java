@@ -24,7 +24,7 @@ final class PlanForm extends VBox {
     this.model = model;
     this.editor = model.editor();
     this.fields = new PlanFields(model);
-    this.groups = new PlanGroups(fields, editor, this::focus);
+    this.groups = new PlanGroups(fields, editor, model.offers(), this::focus);
     getStyleClass().add("plan-form");
     name.getStyleClass().addAll(Styles.TITLE_3, "plan-name");
     name.setId("plan-name");

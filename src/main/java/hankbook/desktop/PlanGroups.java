@@ -27,18 +27,20 @@ final class PlanGroups {
   private final Consumer<String> focus;
   private final EndsFromOrder endsFromOrder;
   private final SectionTable sectionSum;
+  private final PlanOffersPane offers;
   private final Set<String> opened = new HashSet<>();
   private final List<PlanFold> folds = new ArrayList<>();
 
   /**
    * @param focus puts the keyboard into the field or button of an id
    */
-  PlanGroups(PlanFields fields, PlanEditor editor, Consumer<String> focus) {
+  PlanGroups(PlanFields fields, PlanEditor editor, PlanOffers offers, Consumer<String> focus) {
     this.fields = fields;
     this.editor = editor;
     this.focus = focus;
     this.endsFromOrder = new EndsFromOrder(editor);
     this.sectionSum = new SectionTable(editor);
+    this.offers = new PlanOffersPane(offers, editor, this::used);
   }
 
   /** Every group, built anew. */
@@ -104,8 +106,14 @@ final class PlanGroups {
     VBox group = group("Allowances", more);
     Node folded = row(fieldsOf(PlanPart.ALLOWANCES, ALLOWANCES_MORE), more);
     more.hold(folded);
-    group.getChildren().addAll(row(fieldsOf(PlanPart.ALLOWANCES, without(PlanPart.ALLOWANCES, ALLOWANCES_MORE))), folded, fields.message("allowances"));
+    group.getChildren().addAll(row(fieldsOf(PlanPart.ALLOWANCES, without(PlanPart.ALLOWANCES, ALLOWANCES_MORE))), folded, fields.message("allowances"), offers);
     return group;
+  }
+
+  /** A field that was folded away is seen once it is filled. */
+  private void used(String field) {
+    folds.forEach(PlanFold::openWhereFilled);
+    focus.accept(field);
   }
 
   private VBox loom() {

@@ -33,6 +33,7 @@ public final class PlansModel {
   private final WindingModel winding;
   private final SettModel sett;
   private final CostModel cost;
+  private final PlanOffers offers;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -62,6 +63,7 @@ public final class PlansModel {
     this.winding = new WindingModel(desk, pageWork, editor);
     this.sett = new SettModel(desk, pageWork, editor);
     this.cost = new CostModel(desk, pageWork, editor);
+    this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -106,6 +108,10 @@ public final class PlansModel {
 
   CostModel cost() {
     return cost;
+  }
+
+  PlanOffers offers() {
+    return offers;
   }
 
   PlanActs acts() {

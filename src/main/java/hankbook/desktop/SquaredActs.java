@@ -1,13 +1,21 @@
 package hankbook.desktop;
 
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 
-/** The ways to finish a plan again and to take its finish back. */
+/** The ways to save the record of a squared plan, to finish it again and to take its finish back. */
 final class SquaredActs extends VBox {
+  private Function<String, Optional<Path>> chooser = _ -> Optional.empty();
+
   SquaredActs(AfterModel after) {
     SquaredModel model = after.squared();
     Button again = new Button("Finish again…");
@@ -28,10 +36,28 @@ final class SquaredActs extends VBox {
       }
     });
     model.seenProperty().subscribe(seen -> back.setSelected(back.isSelected() && seen.isPresent()));
-    HBox line = new HBox(again, back);
+    Button save = new Button("Save its record…");
+    save.setId("save-record");
+    save.setOnAction(_ -> model.recordName().flatMap(chooser).ifPresent(model::saveRecord));
+    HBox line = new HBox(save, again, back);
     line.getStyleClass().add("reason-line");
     getStyleClass().add("plan-acts");
     setMinHeight(USE_PREF_SIZE);
     getChildren().addAll(line, taking);
+  }
+  /** @param asks the user for a file, beginning with a name for it */
+  void offer(Function<String, Optional<Path>> asks) {
+    chooser = asks;
+  }
+
+  /** Asks for a file that is to become a page to print. */
+  static Function<String, Optional<Path>> fileChooser(Node owner) {
+    return name -> {
+      FileChooser chooser = new FileChooser();
+      chooser.setTitle("Save the record");
+      chooser.setInitialFileName(name);
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Page to print (PDF)", "*.pdf"));
+      return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow())).map(File::toPath);
+    };
   }
 }

@@ -5,8 +5,10 @@ import hankbook.exchange.BadInput;
 import hankbook.studio.Finish;
 import hankbook.studio.FinishedPlans;
 import hankbook.studio.NotDone;
+import hankbook.studio.PlanRecord;
 import hankbook.studio.Studio;
 import hankbook.yarn.YarnColour;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.BooleanProperty;
@@ -102,6 +104,21 @@ final class SquaredModel {
       asEdited.set(asEdited.get() && found.flatMap(SquaredSeen::edited).isPresent());
       judge();
     }
+  }
+
+  /** A name for the file of its record; empty where no plan is open. */
+  Optional<String> recordName() {
+    return open.map(plan -> plan.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-") + ", record.pdf");
+  }
+
+  /** Writes its record as a page to print to a file that is not there yet. */
+  void saveRecord(Path file) {
+    open.ifPresent(plan -> work.run(() -> written(plan, file), status::done, status::wrong));
+  }
+
+  private String written(String plan, Path file) throws BadInput, NotDone {
+    new PlanRecord(studio).write(plan, file);
+    return "Saved the record of " + plan + " as " + file + ".";
   }
 
   /** Takes it back, so that its yarn is on the loom again; what was found stays in its form. */

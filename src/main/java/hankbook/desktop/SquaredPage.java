@@ -4,10 +4,12 @@ import hankbook.reckon.Actuals;
 import hankbook.reckon.Reckoning;
 import hankbook.reckon.YarnAccount;
 import hankbook.yarn.YarnColour;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -21,12 +23,14 @@ import javafx.scene.layout.VBox;
 /** A plan whose book is squared: where its yarn went, what came out, what was found, and the ways to do it again. */
 final class SquaredPage extends VBox {
   private final SquaredModel model;
+  private final SquaredActs acts;
   private final VBox body = new VBox();
   private final Label title = Labels.heading("");
   private final Label words = Labels.quiet("");
 
   SquaredPage(AfterModel after) {
     this.model = after.squared();
+    this.acts = new SquaredActs(after);
     body.getStyleClass().add("plan-answer");
     ScrollPane scroll = new ScrollPane(body);
     scroll.setFitToWidth(true);
@@ -37,10 +41,15 @@ final class SquaredPage extends VBox {
     VBox head = new VBox(title, words);
     head.getStyleClass().add("after-head");
     getStyleClass().add("plan-answer-side");
-    getChildren().addAll(head, scroll, new SquaredActs(after));
+    getChildren().addAll(head, scroll, acts);
     model.seenProperty().subscribe(_ -> show());
     model.asEditedProperty().subscribe(_ -> show());
     model.yarnProperty().subscribe(_ -> show());
+  }
+
+  /** Lets the record be saved to a file that is asked for. */
+  void offer(Function<String, Optional<Path>> chooser) {
+    acts.offer(chooser);
   }
 
   private void show() {

@@ -9,12 +9,14 @@ import hankbook.cost.CostWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.reckon.Offer;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.CostPlan;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.FinishList;
 import hankbook.studio.KeptPlan;
+import hankbook.studio.Learnt;
 import hankbook.studio.NotDone;
 import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
@@ -40,6 +42,7 @@ public final class StudioPlanDesk implements PlanDesk {
   private final Reserve reserve;
   private final Release release;
   private final Draw draw;
+  private final Learnt learnt;
   private final OwnGear gear;
   private final Settings settings;
 
@@ -52,6 +55,7 @@ public final class StudioPlanDesk implements PlanDesk {
     this.reserve = new Reserve(studio);
     this.release = new Release(studio);
     this.draw = new Draw(studio);
+    this.learnt = new Learnt(studio);
     this.gear = new OwnGear(studio);
     this.settings = new Settings(studio);
   }
@@ -109,6 +113,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public CostedPlan cost(Plan plan) throws BadInput {
     return cost.of(plan, CostWish.AS_SET);
+  }
+
+  @Override
+  public List<Offer> offers(Plan plan) throws BadInput {
+    return learnt.offers(plan);
   }
 
   @Override

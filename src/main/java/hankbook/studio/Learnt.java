@@ -1,6 +1,7 @@
 package hankbook.studio;
 
 import hankbook.exchange.BadInput;
+import hankbook.plan.Plan;
 import hankbook.reckon.Finding;
 import hankbook.reckon.Findings;
 import hankbook.reckon.Learnable;
@@ -47,6 +48,16 @@ public final class Learnt {
     Answer answer = new CheckPlan(studio).named(OneLine.of(name));
     Manner manner = said.and(answer.manner());
     return new Proposal(answer, manner, answer.learnt().offers(manner));
+  }
+
+  /**
+   * What is proposed for a plan that need not be kept, as far as it is known what its yarns are spun of.
+   *
+   * @throws BadInput where it does not add up
+   */
+  public List<Offer> offers(Plan plan) throws BadInput {
+    Means means = studio.read(session -> Means.of(studio, session, plan.name()));
+    return means.learnt().equals(Findings.NONE) ? List.of() : Answer.reckoned(plan.name(), () -> means.learnt().offers(means.manner(plan)));
   }
 
   /** What a loom of that name was found to waste; empty where nothing was finished on it. */
