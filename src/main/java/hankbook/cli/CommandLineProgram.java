@@ -37,6 +37,7 @@ import picocli.CommandLine.ParameterException;
       ReturnCommand.class,
       FinishCommand.class,
       RecountCommand.class,
+      RewindCommand.class,
       DescribeCommand.class,
       PartWithCommand.class,
       RecordCommand.class,

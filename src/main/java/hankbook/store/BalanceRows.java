@@ -6,6 +6,7 @@ import hankbook.ledger.Balances;
 import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
+import java.util.Set;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record4;
@@ -37,6 +38,16 @@ public final class BalanceRows {
   /** What of all skeins is on order. */
   public Balances onOrder() {
     return where(BALANCE.PLACE.eq(Place.Kind.ORDERED.name()).and(BALANCE.TENTHS.ne(0L)));
+  }
+
+  /** The skeins that came to be by winding yarn off others, and of which nothing else ever came or was found. */
+  public Set<String> woundOnly() {
+    hankbook.store.schema.tables.Balance came = BALANCE.as("came");
+    return sql.select(BALANCE.SKEIN)
+        .from(BALANCE)
+        .where(BALANCE.PLACE.eq(Place.Kind.REWOUND.name()))
+        .andNotExists(DSL.selectOne().from(came).where(came.SKEIN.eq(BALANCE.SKEIN), came.PLACE.in(Place.Kind.MAKER.name(), Place.Kind.RECOUNT.name())))
+        .fetchSet(BALANCE.SKEIN);
   }
 
   private Balances where(Condition condition) {

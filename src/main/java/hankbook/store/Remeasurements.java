@@ -3,6 +3,7 @@ package hankbook.store;
 import static hankbook.store.schema.tables.Entry.ENTRY;
 import static hankbook.store.schema.tables.SkeinMeasure.SKEIN_MEASURE;
 
+import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
@@ -15,6 +16,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -42,10 +45,11 @@ public final class Remeasurements {
     hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
     Condition reversed = DSL.exists(
         sql.selectOne().from(reversal).where(reversal.REVERSES.eq(SKEIN_MEASURE.ENTRY).or(reversal.REVERSES.eq(SKEIN_MEASURE.BESIDE))));
+    Set<UUID> windings = sql.select(ENTRY.ID).from(ENTRY).where(ENTRY.KIND.eq(EntryKind.REWIND.name())).fetchSet(ENTRY.ID);
     return sql.selectFrom(SKEIN_MEASURE)
         .where(condition, DSL.not(reversed))
         .orderBy(SKEIN_MEASURE.SKEIN, SKEIN_MEASURE.NUMBER)
-        .fetch(Remeasurements::remeasurement);
+        .fetch(row -> remeasurement(row, windings));
   }
 
   /** Writes one down, whose entry is of this skein alone. */
@@ -79,10 +83,12 @@ public final class Remeasurements {
     return row;
   }
 
-  private static Remeasurement remeasurement(SkeinMeasureRecord row) {
+  private static Remeasurement remeasurement(SkeinMeasureRecord row, Set<UUID> windings) {
     Optional<Turns> turns = Optional.ofNullable(row.getTurns()).map(count -> new Turns(count, new Length(row.getReelTenths())));
     Optional<Weighing> weighing = Optional.ofNullable(row.getGrossMilligrams())
         .map(gross -> new Weighing(new Mass(gross), new Mass(row.getTareMilligrams()), Optional.ofNullable(row.getRegain()).map(Percentage::parse)));
-    return new Remeasurement(row.getSkein(), Optional.ofNullable(row.getEntry()).or(() -> Optional.ofNullable(row.getBeside())), new Length(row.getFoundTenths()), new Measures(Optional.empty(), turns, weighing));
+    Optional<UUID> entry = Optional.ofNullable(row.getEntry()).or(() -> Optional.ofNullable(row.getBeside()));
+    boolean rewound = entry.filter(windings::contains).isPresent();
+    return new Remeasurement(row.getSkein(), entry, new Length(row.getFoundTenths()), new Measures(Optional.empty(), turns, weighing), rewound);
   }
 }

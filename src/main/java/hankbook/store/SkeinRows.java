@@ -38,6 +38,11 @@ public final class SkeinRows {
     return written(code).map(skein -> versions.of(skein).getLast());
   }
 
+  /** A skein as it was written down and as it was described each time since, the newest last; empty where there is none. */
+  public List<Skein> history(String code) {
+    return written(code).map(versions::of).orElse(List.of());
+  }
+
   /** Whether it is just as the skein with its code was written down or described at any time. */
   public boolean wasEver(Skein skein) {
     return written(skein.code()).filter(there -> versions.of(there).contains(skein)).isPresent();

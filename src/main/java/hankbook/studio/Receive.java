@@ -148,7 +148,7 @@ public final class Receive {
   /** A skein that was written down and is in no place may come: its every receipt was taken back, or its yarn's grist was not known. */
   private static boolean wasTakenBack(Session session, Skein skein) {
     Skein known = Grists.known(session, skein);
-    return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty();
+    return known.isMeasured() && session.balances().ofSkein(known.code()).lengths().isEmpty() && !session.balances().woundOnly().contains(known.code());
   }
 
   private void enter(Session session, UUID id, Skein skein, String note) {

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is on the shelf, and what of it is promised. */
 public final class Shelf {
@@ -37,7 +38,12 @@ public final class Shelf {
 
   static Optional<ShelfSkein> skein(Session session, String code) {
     return session.skeins().find(code)
-        .map(skein -> ShelfSkein.of(skein, session.balances().ofSkein(code), session.remeasurements().of(code), session.gristSamples().of(skein.yarn().yarn())));
+        .map(skein -> ShelfSkein.of(
+            skein,
+            session.balances().ofSkein(code),
+            session.remeasurements().of(code),
+            session.gristSamples().of(skein.yarn().yarn()),
+            session.balances().woundOnly().contains(code)));
   }
 
   static List<ShelfSkein> everySkein(Session session) {
@@ -46,12 +52,14 @@ public final class Shelf {
         (holding, length) -> bySkein.computeIfAbsent(holding.skein(), code -> new HashMap<>()).put(holding, length));
     Map<String, List<Remeasurement>> again = session.remeasurements().all();
     Map<String, GristSample> samples = session.gristSamples().all();
+    Set<String> woundOnly = session.balances().woundOnly();
     return session.skeins().all().stream()
         .map(skein -> ShelfSkein.of(
             skein,
             new Balances(bySkein.getOrDefault(skein.code(), Map.of())),
             again.getOrDefault(skein.code(), List.of()),
-            Optional.ofNullable(samples.get(skein.yarn().yarn()))))
+            Optional.ofNullable(samples.get(skein.yarn().yarn())),
+            woundOnly.contains(skein.code())))
         .toList();
   }
 

@@ -46,8 +46,9 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
    * @param balances of this skein alone
    * @param again what it was measured to hold since it came, the oldest first
    * @param sample of its yarn
+   * @param woundOnly whether it came to be by winding yarn off another, so that where nothing of it is anywhere there is none
    */
-  static ShelfSkein of(Skein skein, Balances balances, List<Remeasurement> again, Optional<GristSample> sample) {
+  static ShelfSkein of(Skein skein, Balances balances, List<Remeasurement> again, Optional<GristSample> sample, boolean woundOnly) {
     SortedMap<String, Length> reserved = new TreeMap<>();
     SortedMap<String, Length> onLoom = new TreeMap<>();
     boolean begun = skein.opened();
@@ -62,12 +63,12 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
     }
     Length free = balances.at(new Holding(skein.code(), new Place.Shelf()));
     Length held = free.plus(sum(reserved)).plus(sum(onLoom));
-    boolean everCounted = !balances.lengths().isEmpty() || skein.isMeasured();
+    boolean everCounted = woundOnly || !balances.lengths().isEmpty() || skein.isMeasured();
     return new ShelfSkein(everCounted ? skein.withSample(sample).withKept(kept(skein.code(), balances, held, again), begun) : skein, free, reserved, onLoom);
   }
 
   private static Kept kept(String code, Balances balances, Length held, List<Remeasurement> again) {
-    Optional<Measures> measures = again.stream().filter(Remeasurement::saysHow).reduce((_, later) -> later).map(Remeasurement::measures);
+    Optional<Measures> measures = again.stream().filter(measured -> measured.saysHow() || measured.rewound()).reduce((_, later) -> later).map(Remeasurement::measures);
     return new Kept(held, counted(code, balances, again), measures);
   }
 

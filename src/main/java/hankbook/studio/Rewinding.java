@@ -1,0 +1,105 @@
+package hankbook.studio;
+
+import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.EntryKind;
+import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
+import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
+import hankbook.store.Remeasurement;
+import hankbook.store.Session;
+import hankbook.yarn.Kept;
+import hankbook.yarn.Measurement;
+import hankbook.yarn.Measures;
+import hankbook.yarn.Skein;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** One winding of yarn off a skein onto another, as an entry that was not entered yet. */
+record Rewinding(Studio studio, Session session, UUID id, String note) {
+  private static final Measures LENGTH_ALONE = new WoundOff.All().measures();
+
+  Optional<ChainedEntry> ontoNew(String from, WoundOff much, NewPackage onto) throws NotDone {
+    ShelfSkein off = RewindRules.off(session, from);
+    Optional<Skein> there = RewindRules.empty(session, off, onto);
+    Length length = length(off, much, onto.of(off.skein(), false));
+    Length barely = off.free().plus(off.allReserved()).minus(length);
+    boolean asItWas = much instanceof WoundOff.All && barely.isZero();
+    Skein wound = onto.of(off.skein(), asItWas);
+    if (there.isEmpty()) {
+      session.skeins().add(wound, studio.now());
+    } else {
+      session.skeins().describe(wound, studio.author(), studio.now());
+    }
+    Optional<ChainedEntry> entry = post(from, wound.code(), length);
+    boolean label = asItWas && off.skein().measurement() instanceof Measurement.ByLabel && there.orElse(wound).label().equals(wound.label());
+    if (!label) {
+      measure(wound.code(), asItWas ? counted(off.skein(), length) : length, asItWas ? later(off.skein()) : much.measures());
+    }
+    return entry;
+  }
+
+  Optional<ChainedEntry> joined(String from, WoundOff much, String onto, boolean mixLots) throws NotDone {
+    ShelfSkein off = RewindRules.off(session, from);
+    ShelfSkein on = RewindRules.on(session, off, onto);
+    String lot = RewindRules.lot(off.skein(), on.skein(), mixLots);
+    if (much instanceof WoundOff.Weighed) {
+      throw NotDone.because("A weight says what is on " + onto + " in all, not what was wound onto it; give the length, then weigh all of it with recount.");
+    }
+    Length length = length(off, much, on.skein());
+    Optional<ChainedEntry> entry = post(from, onto, length);
+    SkeinFacts facts = new SkeinFacts(Optional.of(lot), Optional.empty(), Optional.empty(), Optional.empty());
+    session.skeins().describe(facts.of(session.skeins().find(onto).orElseThrow()), studio.author(), studio.now());
+    measure(onto, on.free().plus(on.allReserved()).plus(length), LENGTH_ALONE);
+    return entry;
+  }
+
+  private Length length(ShelfSkein off, WoundOff much, Skein onto) throws NotDone {
+    Length length = switch (much) {
+      case WoundOff.All _ -> off.free();
+      case WoundOff.Metres(Length metres) -> metres;
+      case WoundOff.Counted(var turns) -> turns.length();
+      case WoundOff.Weighed _ -> Recount.found(session, onto, much.measures());
+    };
+    String code = off.skein().code();
+    if (!length.isPositive() && !(much instanceof WoundOff.All)) {
+      throw NotDone.because("The length must be over zero; it is " + length + ".");
+    }
+    if (off.free().isZero() || length.compareTo(off.free()) > 0) {
+      String free = off.free().isZero() ? "Nothing of " + code + " is free" : "Of " + code + " only " + metres(off.free()) + " are free";
+      String wanted = off.free().isZero() ? "" : ", not the " + metres(length) + " to be wound off";
+      String reserved = off.allReserved().isZero() ? "" : "; " + metres(off.allReserved()) + " are reserved for plans and stay on it";
+      throw NotDone.because(free + wanted + reserved + ". Nothing was changed.");
+    }
+    return length;
+  }
+
+  private static String metres(Length length) {
+    return length.print(LengthUnit.METRE, 1);
+  }
+
+  private Optional<ChainedEntry> post(String from, String onto, Length length) {
+    Place shelf = new Place.Shelf();
+    Place rewound = new Place.Rewound();
+    return studio.post(session, id, EntryKind.REWIND, note, List.of(new Transfer(from, shelf, rewound, length), new Transfer(onto, rewound, shelf, length)));
+  }
+
+  private void measure(String code, Length found, Measures measures) {
+    session.remeasurements().addBeside(new Remeasurement(code, Optional.of(id), found, measures, true), studio.author(), studio.now());
+  }
+
+  /** What was read off the skein when it was last measured, but for a label, which says nothing where there is more. */
+  private static Measures later(Skein skein) {
+    return switch (skein.measurement()) {
+      case Measurement.ByWeight weight -> new Measures(Optional.empty(), Optional.empty(), Optional.of(weight.weighing()));
+      case Measurement.ByTurns counted -> new Measures(Optional.empty(), Optional.of(counted.turns()), Optional.empty());
+      case Measurement.ByLabel _, Measurement.Unmeasured _ -> LENGTH_ALONE;
+    };
+  }
+
+  /** What the ledger took the measurement for, so that a grist weighed since disagrees with it as much as it did. */
+  private static Length counted(Skein skein, Length otherwise) {
+    return skein.kept().flatMap(Kept::counted).or(() -> skein.measurement().length()).orElse(otherwise);
+  }
+}
