@@ -28,6 +28,9 @@ final class CostSaid {
     if (said.isEmpty() || known.flatMap(Skein::cost).equals(said)) {
       return Optional.empty();
     }
+    if (known.filter(skein -> session.balances().woundOnly().contains(skein.code())).isPresent()) {
+      return Optional.of("none, since it was wound off another skein, whose cost came with it; say what was paid for that one");
+    }
     CurrencyUnit currency = home.orElse(said.get().getCurrencyUnit());
     home = Optional.of(currency);
     if (!said.get().getCurrencyUnit().equals(currency)) {

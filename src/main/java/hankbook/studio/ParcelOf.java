@@ -34,6 +34,9 @@ final class ParcelOf {
     for (String code : codes) {
       Skein skein = session.skeins().find(code)
           .orElseThrow(() -> NotDone.because("There is no skein " + code + " in the ledger; receive it or put it on order first. Nothing was changed."));
+      if (session.balances().woundOnly().contains(code)) {
+        throw NotDone.because(code + " was wound off another skein and costs what that cost; enter what was paid for that one. Nothing was changed.");
+      }
       Optional<KeptPurchase> other = session.purchases().thatPaidFor(code).filter(kept -> kept.number() != number);
       if (other.isPresent()) {
         throw NotDone.because(code + " was paid for in purchase " + other.get().number() + " already, and is paid for once; correct that one, or take it back. Nothing was changed.");

@@ -45,7 +45,11 @@ public final class Reverse {
     }
     Entry reversal = Entry.reversing(original.get(), id, studio.today(), studio.author(), Note.of(reason));
     refuseIfItReachesNoPlan(session, reversal);
-    return session.entries().post(reversal, studio.now());
+    Optional<ChainedEntry> posted = session.entries().post(reversal, studio.now());
+    if (posted.isPresent()) {
+      new RewoundLots(studio, session).after(original.get(), reversal);
+    }
+    return posted;
   }
 
   /** Yarn under a plan that is not on the list could be released by nobody. */

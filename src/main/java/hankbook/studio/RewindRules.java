@@ -1,9 +1,9 @@
 package hankbook.studio;
 
+import hankbook.measure.YarnNumber;
 import hankbook.store.Session;
 import hankbook.yarn.MixedLots;
 import hankbook.yarn.Skein;
-import hankbook.yarn.YarnNumber;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;

@@ -24,8 +24,8 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     ShelfSkein off = RewindRules.off(session, from);
     Optional<Skein> there = RewindRules.empty(session, off, onto);
     Length length = length(off, much, onto.of(off.skein(), false));
-    Length barely = off.free().plus(off.allReserved()).minus(length);
-    boolean asItWas = much instanceof WoundOff.All && barely.isZero();
+    Length remains = off.free().plus(off.allReserved()).minus(length);
+    boolean asItWas = much instanceof WoundOff.All && remains.isZero();
     Skein wound = onto.of(off.skein(), asItWas);
     if (there.isEmpty()) {
       session.skeins().add(wound, studio.now());

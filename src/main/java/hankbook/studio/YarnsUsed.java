@@ -116,6 +116,6 @@ record YarnsUsed(Session session, String plan, Balances balances, Actuals actual
     Map<Holding, Length> own = balances.lengths().entrySet().stream()
         .filter(balance -> balance.getKey().skein().equals(skein.code()))
         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-    return ShelfSkein.of(skein, new Balances(own), earlier, skein.sample()).skein();
+    return ShelfSkein.of(skein, new Balances(own), earlier, skein.sample(), false).skein();
   }
 }
