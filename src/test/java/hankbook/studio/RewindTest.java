@@ -212,8 +212,8 @@ class RewindTest {
 
   @Test
   void whatIsReservedStaysWhereItIs() throws Exception {
-    new Plans(studio).add("p.json", PLAN);
-    new Reserve(studio).plan(UUID.randomUUID(), "Band");
+    new Plans(studio).keep("Band", PLAN);
+    new Reserve(studio).plan(UUID.randomUUID(), "Band", false);
     Length reserved = held("D").allReserved();
     assertThat(reserved.isPositive()).isTrue();
     Length free = held("D").free();
@@ -323,9 +323,7 @@ class RewindTest {
   }
 
   private static final String PLAN = """
-      {"format": "hankbook-plan/1", "name": "Band", "pieces": [{"count": 1, "finishedLength": "1 m"}], "finishedWidth": "1 cm", "sett": "8/cm", "picks": "8/cm", "looms": 1,
-       "allowances": {"loomWaste": "50 cm"},
-       "warp": [{"yarn": "Skerry 16/2", "colour": "Rust", "ends": 8}], "weft": [{"yarn": "Skerry 16/2", "colour": "Rust", "share": 1}]}
+      {"format": "hankbook-plan/1", "name": "Band", "warp": {"sett": "10/cm", "ends": 20, "length": "2 m", "order": [{"yarn": "Skerry 16/2", "colour": "Rust", "share": 1}]}}
       """;
 
   private Optional<ChainedEntry> off(String from, WoundOff much, String onto) throws NotDone {
