@@ -86,10 +86,14 @@ final class RewindCommand extends LedgerCommand {
     return ledger().entering(out(), studio -> wind(studio, much, put).stream().toList());
   }
 
-  private Optional<ChainedEntry> wind(Studio studio, WoundOff much, Optional<PackageForm> put) throws NotDone {
+  private Optional<ChainedEntry> wind(Studio studio, WoundOff much, Optional<PackageForm> put) throws BadInput, NotDone {
     Rewind rewind = new Rewind(studio);
     UUID id = UUID.randomUUID();
-    return join ? rewind.join(id, from, much, onto, mixLots, note) : rewind.off(id, from, much, new NewPackage(onto, put, Optional.ofNullable(location)), note);
+    if (join) {
+      return rewind.join(id, from, much, onto, mixLots, note);
+    }
+    NewPackage fresh = Typed.read("--onto", onto, code -> new NewPackage(code, put, Optional.ofNullable(location)));
+    return rewind.off(id, from, much, fresh, note);
   }
 
   private WoundOff much() throws BadInput {

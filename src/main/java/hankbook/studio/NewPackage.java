@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.PackageForm;
 import hankbook.yarn.Skein;
@@ -15,6 +16,9 @@ import java.util.Optional;
 public record NewPackage(String code, Optional<PackageForm> form, Optional<String> location) {
   public NewPackage {
     code = OneLine.of(code);
+    if (code.isBlank()) {
+      throw new Unreadable(code, "a code of its own");
+    }
   }
 
   /** A package that is put up as the other and lies beside it. */

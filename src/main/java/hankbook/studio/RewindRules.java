@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.measure.YarnNumber;
 import hankbook.store.Session;
 import hankbook.yarn.MixedLots;
+import hankbook.yarn.OneLine;
 import hankbook.yarn.Skein;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -10,8 +11,6 @@ import org.joda.money.Money;
 
 /** Which skeins yarn may be wound off and onto. */
 final class RewindRules {
-  private static final int LONGEST_LOT = 200;
-
   private RewindRules() {}
 
   /** A skein that yarn may come off. */
@@ -79,8 +78,8 @@ final class RewindRules {
           one.code() + " is " + named(one.lot()) + " and " + other.code() + " is " + named(other.lot())
               + "; joined they are of neither. Say that the lots may be mixed (--mix-lots) if that is meant. Nothing was changed.");
     }
-    if (together.length() > LONGEST_LOT) {
-      throw NotDone.because("The lots together would have a name of over " + LONGEST_LOT + " characters; give one of them a shorter name first. Nothing was changed.");
+    if (together.length() > OneLine.MOST) {
+      throw NotDone.because("The lots together would have a name of over " + OneLine.MOST + " characters; give one of them a shorter name first. Nothing was changed.");
     }
     return together;
   }

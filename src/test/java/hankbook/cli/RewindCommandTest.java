@@ -95,10 +95,9 @@ class RewindCommandTest {
     refused("rewind S004: found --mix-lots without --join", "rewind", "S004", "--onto", "N", "3 m", "--mix-lots");
     refused("rewind S004: found --join with --form or --location", "rewind", "S004", "--onto", "S005", "3 m", "--join", "--form", "ball");
     refused("Missing required option: '--onto=SKEIN'", "rewind", "S004", "3 m");
-    refused("found ''", "rewind", "S004", "--onto", " ", "3 m");
+    refused("--onto: found nothing, wanted a code of its own", "rewind", "S004", "--onto", " ", "3 m");
     refused("There is a skein S005 already", "rewind", "S004", "--onto", "S005", "3 m");
     refused("A weight says what is on S005 in all", "rewind", "S004", "--onto", "S005", "--join", "--gross", "9 g", "--tare", "0 g");
-    run("shelf", "N");
     run("journal", "--json");
     assertThat(out).doesNotContain("REWIND");
   }
