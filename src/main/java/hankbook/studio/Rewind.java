@@ -32,8 +32,8 @@ public final class Rewind {
   }
 
   /**
-   * Winds some of a skein, or all of it, onto one of the same yarn and colour that has yarn on it. From then on its metres are known as a length that was only
-   * said, until it is weighed or counted.
+   * Winds some of a skein, or all of it, onto one of the same yarn and colour that has yarn on it. Until it is weighed or counted, its metres
+   * are as unsure as the least sure of what it was measured by, what the other was, and a length of all that was only said.
    *
    * @param mixLots whether yarn of another dye lot may be wound onto it; its lot then names both
    * @param note what the journal should say; may be empty

@@ -8,6 +8,7 @@ import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.store.Remeasurement;
 import hankbook.store.Session;
+import hankbook.yarn.Doubts;
 import hankbook.yarn.Kept;
 import hankbook.yarn.Measurement;
 import hankbook.yarn.Measures;
@@ -51,8 +52,23 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     Optional<ChainedEntry> entry = post(from, onto, length);
     SkeinFacts facts = new SkeinFacts(Optional.of(lot), Optional.empty(), Optional.empty(), Optional.empty());
     session.skeins().describe(facts.of(session.skeins().find(onto).orElseThrow()), studio.author(), studio.now());
-    measure(onto, on.free().plus(on.allReserved()).plus(length), LENGTH_ALONE);
+    remember(off, on, length, off.free().plus(off.allReserved()).minus(length).isZero());
     return entry;
+  }
+
+  /** A skein that was joined has several errors and one measurement: the least sure one that it may have, so that joining never makes metres surer. */
+  private void remember(ShelfSkein off, ShelfSkein on, Length length, boolean all) {
+    Doubts doubts = Settings.judgement(session).doubts();
+    String code = on.skein().code();
+    Length total = on.free().plus(on.allReserved()).plus(length);
+    Length brought = all && later(off.skein()) != LENGTH_ALONE ? off.uncertainty(doubts) : Length.ZERO;
+    Length had = on.uncertainty(doubts);
+    Length said = new Length(doubts.bareLength().fraction().multiply(total.exactTenths()).longValue());
+    if (brought.compareTo(had) > 0 && brought.compareTo(said) > 0) {
+      measure(code, counted(off.skein(), length), later(off.skein()));
+    } else if (said.compareTo(had) >= 0) {
+      measure(code, total, LENGTH_ALONE);
+    }
   }
 
   private Length length(ShelfSkein off, WoundOff much, Skein onto) throws NotDone {

@@ -176,6 +176,19 @@ class RewindTest {
   }
 
   @Test
+  void joiningNeverMakesMetresSurer() throws Exception {
+    double weight = uncertainty("W");
+    off("A", metres(100), "A2");
+    rewind.join(UUID.randomUUID(), "A2", ALL, "W", false, "");
+    assertThat(uncertainty("W")).isEqualTo(weight);
+    off("A", metres(100), "A3");
+    rewind.join(UUID.randomUUID(), "W", ALL, "A3", false, "");
+    assertThat(held("A3").free().metres().doubleValue()).isCloseTo(931.5, within(0.1));
+    assertThat(uncertainty("A3")).isEqualTo(weight);
+    assertThat(held("A3").skein().gristDisagrees()).isFalse();
+  }
+
+  @Test
   void aJoinThatIsTakenBackLeavesBothSkeinsAsTheyWere() throws Exception {
     ShelfSkein a = held("A");
     ShelfSkein b = held("B");
