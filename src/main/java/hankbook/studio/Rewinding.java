@@ -61,7 +61,7 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     Doubts doubts = Settings.judgement(session).doubts();
     String code = on.skein().code();
     Length total = on.free().plus(on.allReserved()).plus(length);
-    Length brought = all && later(off.skein()) != LENGTH_ALONE ? off.uncertainty(doubts) : Length.ZERO;
+    Length brought = all && !later(off.skein()).equals(LENGTH_ALONE) ? off.uncertainty(doubts) : Length.ZERO;
     Length had = on.uncertainty(doubts);
     Length said = new Length(doubts.bareLength().fraction().multiply(total.exactTenths()).longValue());
     if (brought.compareTo(had) > 0 && brought.compareTo(said) > 0) {
