@@ -92,6 +92,13 @@ public final class ActualsVersions {
     return versions(ACTUALS_VERSION.ACT.eq(act)).findFirst();
   }
 
+  /** The version that posted an entry; empty where the entry squared nothing. */
+  public Optional<ActualsVersion> posting(UUID entry) {
+    Condition posted = DSL.exists(sql.selectOne().from(ACTUALS_ENTRY).where(
+        ACTUALS_ENTRY.ENTRY.eq(entry), ACTUALS_ENTRY.PLAN.eq(ACTUALS_VERSION.PLAN), ACTUALS_ENTRY.NUMBER.eq(ACTUALS_VERSION.NUMBER)));
+    return sql.selectFrom(ACTUALS_VERSION).where(posted).fetchOptional(row -> version(row, List.of(entry)));
+  }
+
   /** How many versions there are in all. */
   public int count() {
     return sql.fetchCount(ACTUALS_VERSION);
