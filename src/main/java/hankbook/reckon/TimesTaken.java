@@ -33,7 +33,9 @@ final class TimesTaken {
     return switch (per) {
       case END -> Done.of(warp.ends().isPresent(), making.ends(), "end");
       case PICK -> Done.of(cloth.picks().isPresent(), cloth.picks().orElseGet(making::picks), "pick");
-      case PIECE -> Done.of(cloth.pieces().isPresent(), cloth.pieces().orElseGet(made.plan()::toFinish), "piece");
+      case PIECE -> cloth.pieces().isEmpty() && made.plan().pieces().isEmpty()
+          ? new Done(made.plan().toFinish(), "all of the cloth, since no pieces are planned")
+          : Done.of(cloth.pieces().isPresent(), cloth.pieces().orElseGet(made.plan()::toFinish), "piece");
     };
   }
 

@@ -10,7 +10,7 @@ import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.store.LedgerAddress;
 import hankbook.store.Vendor;
-import hankbook.yarn.Weighing;
+import hankbook.yarn.GristSample;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -117,11 +117,11 @@ class PurchasesTest {
     assertThat(purchases.correct(1, PurchaseFile.read("bill.json", BILL), "", purchases.numbered(1).kept().version()).kept().version()).isEqualTo(3);
   }
 
-  /** By mass the cone bears 8.00 of the carriage; once it is weighed at 400 g it would bear 5.00. */
+  /** By mass the cone bears 8.00 of the carriage; now that the skeins' yarn is known to be twice as heavy it would bear 6.67. */
   @Test
   void wordsSellerAndDateMayBePutRightWithoutMovingACent() throws Exception {
     Purchased before = purchases.add("bill.json", BILL);
-    new Recount(studio).weighed(UUID.randomUUID(), "B1", new Weighing(Mass.grams(400), Mass.grams(200)), "");
+    new Grists(studio).weigh("Skerry 16/2", new GristSample(Length.metres(10), Mass.grams(2), new Mass(10), Length.parse("5 cm")));
     new Describe(studio).skeins(List.of("C1"), cost("EUR 5"));
     String said = BILL.replace("the fair", "Fjara").replace("A cone", "One cone").replace("2026-03-01", "2026-03-02");
     Purchased corrected = purchases.correct(1, "bill.json", said, "the day");
