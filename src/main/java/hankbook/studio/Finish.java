@@ -85,11 +85,7 @@ public final class Finish {
    * @throws NotDone also if it was not finished, or its yarn has gone elsewhere since
    */
   public Finished again(UUID id, String plan, Actuals actuals, String reason) throws BadInput, NotDone {
-    String name = OneLine.of(plan);
-    String why = reason(reason, "finished again");
-    return studio.write(session -> isDone(session, id, name, actuals)
-        ? new Finished(List.of(), Optional.empty())
-        : finishAgain(session, id, name, actuals, former(session, name), why));
+    return again(id, OneLine.of(plan), actuals, reason, OptionalInt.empty());
   }
 
   /**
@@ -99,14 +95,17 @@ public final class Finish {
    * @throws NotDone also if it was finished by another version since
    */
   public Finished again(UUID id, String plan, Actuals actuals, String reason, int version) throws BadInput, NotDone {
-    String name = OneLine.of(plan);
+    return again(id, OneLine.of(plan), actuals, reason, OptionalInt.of(version));
+  }
+
+  private Finished again(UUID id, String name, Actuals actuals, String reason, OptionalInt seen) throws BadInput, NotDone {
     String why = reason(reason, "finished again");
     return studio.write(session -> {
       if (isDone(session, id, name, actuals)) {
         return new Finished(List.of(), Optional.empty());
       }
       FormerFinish former = former(session, name);
-      if (former.version().number() != version) {
+      if (seen.isPresent() && seen.getAsInt() != former.version().number()) {
         throw NotDone.because(name + " was finished meanwhile, by " + former.version().author() + "; open it again to see by what. Nothing was changed.");
       }
       return finishAgain(session, id, name, actuals, former, why);
