@@ -88,6 +88,11 @@ public enum Setting {
     return kind == SettingKind.MONEY;
   }
 
+  /** Whether it is how long a kind of work takes. */
+  public boolean isTime() {
+    return kind == SettingKind.DURATION;
+  }
+
   /** What it is where nothing is set. */
   public String standard() {
     return standard;

@@ -33,7 +33,8 @@ final class FinishReport {
   static String finished(Finish.Finished finished) {
     List<String> lines = new ArrayList<>();
     Optional<Finishing> finishing = finished.finishing();
-    lines.add(LedgerReport.entered(finished.entered()));
+    boolean asBefore = finishing.isPresent() && finished.entered().isEmpty();
+    lines.add(asBefore ? "The same yarn as before, so nothing was posted; what else was found is kept." : LedgerReport.entered(finished.entered()));
     finishing.ifPresent(done -> {
       lines.add("");
       lines.addAll(squared(done));

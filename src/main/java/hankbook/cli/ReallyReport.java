@@ -1,6 +1,7 @@
 package hankbook.cli;
 
 import hankbook.exchange.TextTable;
+import hankbook.measure.DurationText;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Allowances;
@@ -9,7 +10,6 @@ import hankbook.reckon.Made;
 import hankbook.reckon.Realised;
 import hankbook.reckon.Unlikely;
 import hankbook.reckon.Way;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,7 +24,7 @@ final class ReallyReport {
     really.ways().forEach((way, found) -> table.row("  " + way.words(), Way.percent(way.planned(allowances)), Way.percent(found.value()), found.from()));
     really.sampling().ifPresent(found -> table.row("  sampling", length(allowances.sampling()), length(found.value()), found.from()));
     really.loomWaste().ifPresent(found -> table.row("  loom waste", length(allowances.loomWaste()), length(found.value()), found.from()));
-    really.times().forEach((kind, found) -> table.row("  " + kind.key() + ", " + of(kind), "", time(found.value()), found.from()));
+    really.times().forEach((kind, found) -> table.row("  " + kind.key() + ", " + of(kind), "", DurationText.rounded(found.value()), found.from()));
     boolean nothing = table.lines().size() == 1;
     List<String> lines = new ArrayList<>(nothing ? List.of("What was really so cannot be told from what was measured.") : table.lines());
     really.unlikely().stream().map(Unlikely::words).forEach(lines::add);
@@ -43,9 +43,5 @@ final class ReallyReport {
 
   private static String length(Length length) {
     return length.print(LengthUnit.CENTIMETRE, 2);
-  }
-
-  private static String time(Duration time) {
-    return time.toMinutes() > 0 ? time.toMinutes() + " min " + time.toSecondsPart() + " s" : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
   }
 }

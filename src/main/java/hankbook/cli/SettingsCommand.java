@@ -36,7 +36,7 @@ final class SettingsCommand extends LedgerCommand {
 
   private Judgement set(Settings settings, Setting setting) throws BadInput, NotDone {
     try {
-      return settings.set(setting, value.equals("default") ? setting.standard() : value);
+      return value.equals("default") ? settings.unset(setting) : settings.set(setting, value);
     } catch (Unreadable unreadable) {
       throw new BadInput(key + ": " + unreadable.getMessage());
     }

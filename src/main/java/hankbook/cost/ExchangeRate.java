@@ -46,12 +46,17 @@ public record ExchangeRate(BigDecimal home, LocalDate day) {
    * @throws Unreadable if it makes more than a ledger holds
    */
   public Money turned(Money foreign, CurrencyUnit currency) {
-    BigFraction exact = Exact.of(foreign.getAmount()).multiply(Exact.of(home));
-    BigDecimal rounded = Exact.decimal(exact, currency.getDecimalPlaces(), RoundingMode.HALF_UP);
+    BigFraction product = Exact.of(foreign.getAmount()).multiply(exact());
+    BigDecimal rounded = Exact.decimal(product, currency.getDecimalPlaces(), RoundingMode.HALF_UP);
     if (rounded.compareTo(Purchase.MOST) > 0) {
       throw new Unreadable(rounded.toPlainString() + " " + currency, "a purchase of at most " + Purchase.MOST.toPlainString());
     }
     return Money.of(currency, rounded);
+  }
+
+  /** However it is written. */
+  BigFraction exact() {
+    return Exact.of(home);
   }
 
   /** As it was written. */

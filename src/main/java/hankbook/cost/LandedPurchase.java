@@ -1,6 +1,8 @@
 package hankbook.cost;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -14,6 +16,19 @@ import org.joda.money.Money;
 public record LandedPurchase(Purchase purchase, List<LandedLine> lines) {
   public LandedPurchase {
     lines = List.copyOf(lines);
+  }
+
+  /** The same costs where a purchase differs only in words, seller or days; empty where something else was paid, or for other skeins. */
+  public Optional<LandedPurchase> saidAs(Purchase other) {
+    if (!purchase.paysAlike(other)) {
+      return Optional.empty();
+    }
+    List<LandedLine> said = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      LandedLine line = lines.get(i);
+      said.add(new LandedLine(other.lines().get(i), line.carriage(), line.duty(), line.discount(), line.skeins()));
+    }
+    return Optional.of(new LandedPurchase(other, said));
   }
 
   /** All that was paid, in the home currency; the costs of its skeins sum to it exactly. */

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -56,6 +57,20 @@ public record Purchase(
   /** The codes of the skeins it paid for, line by line. */
   public List<String> skeins() {
     return lines.stream().flatMap(line -> line.skeins().stream()).toList();
+  }
+
+  /** Whether the same was paid for the same skeins, whatever it is called, of whom and when it was bought. */
+  boolean paysAlike(Purchase other) {
+    return currency.equals(other.currency)
+        && prices().equals(other.prices())
+        && carriage.equals(other.carriage)
+        && duty.equals(other.duty)
+        && discount.equals(other.discount)
+        && rate.map(ExchangeRate::exact).equals(other.rate.map(ExchangeRate::exact));
+  }
+
+  private List<Map.Entry<Money, List<String>>> prices() {
+    return lines.stream().map(line -> Map.entry(line.price(), line.skeins())).toList();
   }
 
   private static Money goods(List<PurchaseLine> lines, CurrencyUnit currency) {

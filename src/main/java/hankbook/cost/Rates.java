@@ -30,7 +30,7 @@ public record Rates(Map<WorkKind, UnitTime> times, Map<WorkKind, Money> hourly) 
     Map<WorkKind, Money> hourly = new EnumMap<>(WorkKind.class);
     for (WorkKind kind : WorkKind.values()) {
       Setting time = Setting.time(kind);
-      boolean set = !judgement.text(time).equals(time.standard());
+      boolean set = judgement.set().containsKey(time);
       UnitTime otherwise = new UnitTime(judgement.duration(time), set ? "as set" : "common practice");
       times.put(kind, set ? otherwise : learnt.getOrDefault(kind, otherwise));
       judgement.money(Setting.rate(kind)).or(() -> judgement.money(Setting.HOURLY_RATE)).ifPresent(rate -> hourly.put(kind, rate));

@@ -48,9 +48,10 @@ final class Receipts {
     return receipts.reversed();
   }
 
+  /** What is wound onto another skein came before. */
   private static boolean comesIntoTheHouse(Moved move) {
     boolean fromOutside = switch (move.from().place()) {
-      case Place.Maker _, Place.Ordered _, Place.Rewound _ -> true;
+      case Place.Maker _, Place.Ordered _ -> true;
       default -> false;
     };
     return fromOutside && StockValue.isInTheHouse(move.to().place());

@@ -3,7 +3,6 @@ package hankbook.cost;
 import hankbook.measure.DurationText;
 import hankbook.measure.Exact;
 import hankbook.plan.Need;
-import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
 import hankbook.plan.Yardage;
@@ -33,12 +32,11 @@ record WorkCosts(List<Labour> labour, CurrencyUnit currency) {
     return new WorkCosts(labour, costing.currency());
   }
 
-  /** A plan without pieces is one piece of cloth. */
   private static long count(WorkKind kind, Plan plan, Yardage yardage) {
     return switch (kind.per()) {
       case END -> yardage.width().ends();
       case PICK -> yardage.needs().stream().filter(need -> need.role() == Need.Role.WEFT).mapToLong(Need::threads).sum();
-      case PIECE -> plan.pieces().isEmpty() ? 1 : plan.pieces().stream().mapToLong(Piece::count).sum();
+      case PIECE -> plan.toFinish();
     };
   }
 

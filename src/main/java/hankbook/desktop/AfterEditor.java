@@ -34,6 +34,7 @@ final class AfterEditor {
   private final Map<String, LeftWay> ways = new HashMap<>();
   private final Map<String, DraftRow> aside = new HashMap<>();
   private final Map<String, String> reasons = new HashMap<>();
+  private int opened;
 
   /**
    * @param work on the ledger
@@ -87,6 +88,7 @@ final class AfterEditor {
     whyAgain.set(reasons.getOrDefault(plan, ""));
     draft.set(begun);
     ground.set(Optional.of(toFinish));
+    opened = toFinish.finish();
     act.renew();
     preview.ask();
   }
@@ -162,10 +164,11 @@ final class AfterEditor {
       boolean again = ground.get().orElseThrow().isSquared();
       Actuals actuals = preview.foundProperty().get().flatMap(AfterPreview::actuals).orElseThrow();
       String why = whyAgain.get();
+      int seen = opened;
       keep();
       AtomicReference<Optional<Finishing>> done = new AtomicReference<>(Optional.empty());
       act.attempt(
-          id -> done.set((again ? finish.again(id, plan, actuals, why) : finish.plan(id, plan, actuals)).finishing()),
+          id -> done.set((again ? finish.again(id, plan, actuals, why, seen) : finish.plan(id, plan, actuals)).finishing()),
           () -> reasons.remove(plan), () -> squared(plan, Objects.requireNonNull(done.get())), this::refused);
     }
   }

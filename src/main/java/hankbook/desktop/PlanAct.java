@@ -13,6 +13,8 @@ enum PlanAct {
   WIND("Wind: draw onto the loom"),
   PUT_AWAY("Put away");
 
+  private static final String SQUARED = "It was woven and its book squared; keep it under a new name to weave it again.";
+
   private final String words;
 
   PlanAct(String words) {
@@ -53,9 +55,9 @@ enum PlanAct {
   /** Why it cannot be done now; empty where it can. */
   String hindrance(PlanAnswer answer, PlanLife life) {
     return switch (this) {
-      case RESERVE, RESERVE_WHAT_THERE_IS -> hindrance(answer);
+      case RESERVE, RESERVE_WHAT_THERE_IS -> life.isSquared() ? SQUARED : hindrance(answer);
       case RELEASE -> life.reserved().isAny() ? "" : "Nothing is reserved for this plan.";
-      case WIND -> life.reserved().isAny() ? "" : "Reserve its yarn first: only that can be drawn.";
+      case WIND -> life.isSquared() ? SQUARED : life.reserved().isAny() ? "" : "Reserve its yarn first: only that can be drawn.";
       case PUT_AWAY -> life.reserved().isAny() || life.onLoom().isAny() ? "It has yarn reserved or on the loom." : "";
     };
   }

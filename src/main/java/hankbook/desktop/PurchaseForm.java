@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.cost.KeptPurchase;
 import hankbook.cost.Purchase;
 import hankbook.measure.Unreadable;
 import hankbook.studio.Purchased;
@@ -19,6 +20,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.joda.money.CurrencyUnit;
 
 /**
  * A purchase as it is being typed, another one or one that is being corrected, with what it would come to. What is typed stays, whatever else is looked at,
@@ -134,10 +136,11 @@ final class PurchaseForm {
     if (act.isPossible()) {
       Purchase purchase = reading.purchase().orElseThrow();
       OptionalInt number = number();
+      Optional<KeptPurchase> seen = corrected.get().map(Purchased::kept);
       String why = reason.get().strip();
       Act.Deed deed = _ -> {
-        if (number.isPresent()) {
-          purchases.correct(number.getAsInt(), purchase, why);
+        if (seen.isPresent()) {
+          purchases.correct(seen.get().number(), purchase, why, seen.get().version());
         } else {
           purchases.add(purchase);
         }
@@ -153,6 +156,11 @@ final class PurchaseForm {
     after.run();
   }
 
+  /** A purchase that is corrected stays in the currency that it was entered into. */
+  private CurrencyUnit home() {
+    return corrected.get().map(purchased -> purchased.kept().landed().home()).orElseGet(() -> ground.get().home());
+  }
+
   private OptionalInt number() {
     return corrected.get().map(purchased -> OptionalInt.of(purchased.kept().number())).orElse(OptionalInt.empty());
   }
@@ -160,10 +168,10 @@ final class PurchaseForm {
   private void changed() {
     act.renew();
     PurchaseTyped typed = fields.typed();
-    reading = new PurchaseReading(typed, ground.get().home(), ground.get().decided());
+    reading = new PurchaseReading(typed, home(), ground.get().decided());
     fields.say(ground.get().skeins().stream().filter(skein -> skein.isFreeFor(number())).toList(), reading);
     foreign.set(reading.isForeign());
-    rateName.set("1 " + typed.text("currency").toUpperCase(Locale.ROOT) + " in " + ground.get().home());
+    rateName.set("1 " + typed.text("currency").toUpperCase(Locale.ROOT) + " in " + home());
     homeWords.set(ground.get().decided() ? "" : "Your first purchase decides the currency in which this ledger reckons.");
     halfTyped.set(!typed.equals(begun) || !reason.get().isBlank());
     landing.ask();

@@ -18,8 +18,6 @@ import javafx.beans.property.SimpleObjectProperty;
 
 /** What is typed of a skein that is measured again, and what length that comes to. */
 final class RecountFields {
-  private static final Measures LENGTH_ALONE = new Measures(Optional.empty(), Optional.empty(), Optional.empty());
-
   final ObjectProperty<RecountWay> way = new SimpleObjectProperty<>(RecountWay.LENGTH);
   final Typed<Length> found = new Typed<>(Length::parse);
   final Typed<Mass> gross = new Typed<>(Mass::parse);
@@ -37,7 +35,7 @@ final class RecountFields {
    */
   record Found(Optional<Length> length, Measures measures, String whyNot) {
     private static Found none(String whyNot) {
-      return new Found(Optional.empty(), LENGTH_ALONE, whyNot);
+      return new Found(Optional.empty(), Measures.NONE, whyNot);
     }
   }
 
@@ -63,7 +61,7 @@ final class RecountFields {
     }
     try {
       return switch (way.get()) {
-        case LENGTH -> found.value().map(length -> new Found(Optional.of(length), LENGTH_ALONE, "")).orElseGet(() -> Found.none("Type what it measures now."));
+        case LENGTH -> found.value().map(length -> new Found(Optional.of(length), Measures.NONE, "")).orElseGet(() -> Found.none("Type what it measures now."));
         case WEIGHT -> weighed(skein);
         case TURNS -> counted(skein);
       };

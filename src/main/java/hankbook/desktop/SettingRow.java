@@ -49,10 +49,10 @@ final class SettingRow {
     return content.equals(setting.standard()) && (setting.isMoney() || setting == Setting.CURRENCY);
   }
 
-  /** Shows what holds; what is being typed stays. */
-  void holds(String now) {
+  /** Shows what holds; what is being typed stays. A time that is not set is an empty field, since that of earlier plans rules before its default. */
+  void holds(String now, boolean set) {
     boolean typed = isTyped();
-    holds = isBlank(setting, now) ? "" : now;
+    holds = isBlank(setting, now) || (setting.isTime() && !set) ? "" : now;
     standard.set(now.equals(setting.tidy(setting.standard())));
     if (!typed) {
       text.set(holds);
@@ -60,9 +60,9 @@ final class SettingRow {
   }
 
   /** Shows what was just set. */
-  void taken(String now) {
+  void taken(String now, boolean set) {
     holds = text.get().strip();
-    holds(now);
+    holds(now, set);
   }
 
   void say(String wrong) {

@@ -6,6 +6,7 @@ import hankbook.measure.Unreadable;
 import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What checks judge by, and how the owner of the ledger sets it. */
@@ -44,7 +45,7 @@ public final class SettingsModel {
   }
 
   private void show(Judgement judgement) {
-    rows.forEach(row -> row.holds(judgement.text(row.setting())));
+    rows.forEach(row -> row.holds(judgement.text(row.setting()), isSet(row, judgement)));
   }
 
   /** Sets what is typed, where it is another thing and can be read; an empty field lets the default hold. */
@@ -52,7 +53,7 @@ public final class SettingsModel {
     if (row.isTyped()) {
       try {
         String typed = row.textProperty().get();
-        put(row, row.setting().tidy(typed.isBlank() ? row.setting().standard() : typed));
+        put(row, typed.isBlank() ? Optional.empty() : Optional.of(row.setting().tidy(typed)));
       } catch (Unreadable unreadable) {
         row.say(Wording.wanted(unreadable));
       }
@@ -61,21 +62,25 @@ public final class SettingsModel {
 
   /** Lets the default hold again. */
   void back(SettingRow row) {
-    put(row, row.setting().tidy(row.setting().standard()));
+    put(row, Optional.empty());
   }
 
-  private void put(SettingRow row, String content) {
+  private void put(SettingRow row, Optional<String> content) {
     String typed = row.textProperty().get();
     work.run(
-        () -> settings.set(row.setting(), content),
+        () -> content.isPresent() ? settings.set(row.setting(), content.get()) : settings.unset(row.setting()),
         latest.<Judgement>only(judgement -> taken(row, typed, judgement)),
         trouble -> row.say(Status.words(trouble)));
+  }
+
+  private static boolean isSet(SettingRow row, Judgement judgement) {
+    return judgement.set().containsKey(row.setting());
   }
 
   private void taken(SettingRow row, String typed, Judgement judgement) {
     String now = judgement.text(row.setting());
     if (row.textProperty().get().equals(typed)) {
-      row.taken(now);
+      row.taken(now, isSet(row, judgement));
     }
     show(judgement);
     status.done(SettingWords.name(row.setting()) + ": " + now + ". Plans are reckoned anew.");

@@ -49,6 +49,13 @@ public record Balances(Map<Holding, Length> lengths) {
     return new Balances(sums);
   }
 
+  /** The balances without what some of the entries that made them moved. */
+  public Balances without(List<Entry> entries) {
+    Map<Holding, Length> sums = new TreeMap<>(lengths);
+    entries.forEach(entry -> add(sums, entry.mirror()));
+    return new Balances(sums);
+  }
+
   /** For each skein, the sum over all places: zero for every one, or yarn appeared or vanished. */
   public Map<String, Length> sums() {
     SortedMap<String, Length> sums = new TreeMap<>();

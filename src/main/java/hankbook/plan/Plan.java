@@ -48,6 +48,11 @@ public record Plan(
     return new Plan(name, pieces, warp, wefts, weftSuccession, allowances, together, dressing);
   }
 
+  /** How many pieces there are to finish: what is woven without pieces is one. */
+  public int toFinish() {
+    return pieces.isEmpty() ? 1 : pieces.stream().mapToInt(Piece::count).sum();
+  }
+
   /** The same plan with other pieces. */
   public Plan withPieces(List<Piece> others) {
     return new Plan(name, others, warp, wefts, weftSuccession, allowances, threads, dressing);

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Where the yarn of a cloth went.
@@ -60,17 +59,5 @@ public record Reckoning(List<YarnAccount> yarns, Realised really) {
   /** What was used of all yarns. */
   public Length used() {
     return yarns.stream().map(YarnAccount::used).reduce(Length.ZERO, Length::plus);
-  }
-
-  /**
-   * What one cause adds in money, or in whatever else a metre of a yarn counts for, exactly; yarns without a price add nothing.
-   *
-   * @param perMetre what a metre of each yarn counts for
-   */
-  public BigFraction worth(Cause cause, Map<YarnColour, BigFraction> perMetre) {
-    return yarns.stream()
-        .filter(yarn -> perMetre.containsKey(yarn.yarn()))
-        .map(yarn -> perMetre.getOrDefault(yarn.yarn(), BigFraction.ZERO).multiply(BigFraction.of(yarn.part(cause).tenthsOfMillimetre(), 10_000)))
-        .reduce(BigFraction.ZERO, BigFraction::add);
   }
 }

@@ -1,7 +1,6 @@
 package hankbook.reckon;
 
 import hankbook.plan.Making;
-import hankbook.plan.Piece;
 import hankbook.plan.WorkKind;
 import java.time.Duration;
 import java.util.EnumMap;
@@ -34,7 +33,9 @@ final class TimesTaken {
     return switch (per) {
       case END -> Done.of(warp.ends().isPresent(), making.ends(), "end");
       case PICK -> Done.of(cloth.picks().isPresent(), cloth.picks().orElseGet(making::picks), "pick");
-      case PIECE -> Done.of(cloth.pieces().isPresent(), cloth.pieces().orElse(made.plan().pieces().stream().mapToInt(Piece::count).sum()), "piece");
+      case PIECE -> cloth.pieces().isEmpty() && made.plan().pieces().isEmpty()
+          ? new Done(made.plan().toFinish(), "all of the cloth, since no pieces are planned")
+          : Done.of(cloth.pieces().isPresent(), cloth.pieces().orElseGet(made.plan()::toFinish), "piece");
     };
   }
 

@@ -1,39 +1,36 @@
 package hankbook.reckon;
 
 import hankbook.measure.Exact;
-import hankbook.measure.Percentage;
 import hankbook.plan.Allowances;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The ways of cloth and loom that show when a cloth is made, each as a part of something. What is likely of each is common practice. */
 public enum Way {
   /** How much longer the warp is than the cloth off the loom it is woven up in. */
-  WARP_TAKE_UP("warpTakeUp", "warp take-up", "the warp's length as wound, its loom waste, and the cloth's length off the loom", -5, 100, Percentage.Base.CLOTH),
+  WARP_TAKE_UP("warpTakeUp", "warp take-up", "the warp's length as wound, its loom waste, and the cloth's length off the loom", -5, 100),
   /** How much longer the weft's yarn is than the width in the reed, pick by pick. */
-  WEFT_TAKE_UP("weftTakeUp", "weft take-up", "picks counted and the width in the reed", -5, 100, Percentage.Base.CLOTH),
+  WEFT_TAKE_UP("weftTakeUp", "weft take-up", "picks counted and the width in the reed", -5, 100),
   /** How much narrower the cloth is than the reed. */
-  DRAW_IN("drawIn", "draw-in", "the width in the reed, and at the fell or off the loom", -3, 60, Percentage.Base.UNSAID),
+  DRAW_IN("drawIn", "draw-in", "the width in the reed, and at the fell or off the loom", -3, 60),
   /** Lost in length from the loom to the finished cloth. */
-  LENGTH_SHRINKAGE("lengthShrinkage", "length shrinkage", "the length off the loom and finished", -10, 80, Percentage.Base.UNSAID),
+  LENGTH_SHRINKAGE("lengthShrinkage", "length shrinkage", "the length off the loom and finished", -10, 80),
   /** Lost in width from the loom to the finished cloth. */
-  WIDTH_SHRINKAGE("widthShrinkage", "width shrinkage", "the width on or off the loom, and finished", -10, 80, Percentage.Base.UNSAID),
+  WIDTH_SHRINKAGE("widthShrinkage", "width shrinkage", "the width on or off the loom, and finished", -10, 80),
   /** Yarn lost in winding, as a part of what lies in the warp. */
-  WINDING("winding", "winding", "the warp's length as wound, and a yarn that is in the warp alone", -10, 50, Percentage.Base.UNSAID);
+  WINDING("winding", "winding", "the warp's length as wound, and a yarn that is in the warp alone", -10, 50);
 
   private final String key;
   private final String words;
   private final String wants;
   private final int least;
   private final int most;
-  private final Percentage.Base base;
 
-  Way(String key, String words, String wants, int least, int most, Percentage.Base base) {
+  Way(String key, String words, String wants, int least, int most) {
     this.key = key;
     this.words = words;
     this.wants = wants;
     this.least = least;
     this.most = most;
-    this.base = base;
   }
 
   /** The allowance's name in files. */
@@ -72,11 +69,6 @@ public enum Way {
   /** What is likely, in words. */
   public String likely() {
     return "from " + least + " % to " + most + " %";
-  }
-
-  /** A part as an allowance of a plan; none for what is under zero. */
-  public Percentage allowance(BigFraction part) {
-    return new Percentage(part.signum() < 0 ? BigFraction.ZERO : part, base);
   }
 
   /** A part as a percentage to read, to two places. */

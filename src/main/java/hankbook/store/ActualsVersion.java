@@ -16,7 +16,7 @@ import java.util.UUID;
  * @param planVersion the version of the plan that its yarn was taken for; only where the book was squared
  * @param body an actuals file, of a draft perhaps half filled; blank where the last was taken back
  * @param reason why it was done again or taken back; may be blank
- * @param entries that it posted, in their order
+ * @param entries that it posted, in their order; none also where it left those of the version before it as they were
  * @param author who did it
  * @param recorded when
  */
@@ -24,6 +24,11 @@ public record ActualsVersion(
     String plan, int number, Deed deed, Optional<UUID> act, OptionalInt planVersion, String body, String reason, List<UUID> entries, String author, Instant recorded) {
   public ActualsVersion {
     entries = List.copyOf(entries);
+  }
+
+  /** The same with the entries of another, which it left as they were. */
+  ActualsVersion withEntries(List<UUID> left) {
+    return new ActualsVersion(plan, number, deed, act, planVersion, body, reason, left, author, recorded);
   }
 
   /** What was done with it. */

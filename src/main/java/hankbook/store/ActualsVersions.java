@@ -28,7 +28,7 @@ public final class ActualsVersions {
     this.sql = sql;
   }
 
-  /** The version that squares the book of a plan now; empty where none did, or the last was taken back. */
+  /** The version that squares the book of a plan now, with the entries by which it does; empty where none did, or the last was taken back. */
   public Optional<ActualsVersion> standing(String plan) {
     return Optional.ofNullable(standing(ACTUALS_VERSION.PLAN.eq(plan)).get(plan));
   }
@@ -40,9 +40,27 @@ public final class ActualsVersions {
 
   private Map<String, ActualsVersion> standing(Condition condition) {
     Map<String, ActualsVersion> last = new TreeMap<>();
-    versions(condition.and(ACTUALS_VERSION.DEED.ne(ActualsVersion.Deed.DRAFT.name()))).forEach(version -> last.put(version.plan(), version));
+    versions(condition.and(ACTUALS_VERSION.DEED.ne(ActualsVersion.Deed.DRAFT.name()))).forEach(version -> last.merge(version.plan(), version, ActualsVersions::later));
     last.values().removeIf(version -> version.deed() != ActualsVersion.Deed.SQUARED);
     return last;
+  }
+
+  private static ActualsVersion later(ActualsVersion before, ActualsVersion version) {
+    boolean leaves = version.deed() == ActualsVersion.Deed.SQUARED && version.entries().isEmpty();
+    return leaves ? version.withEntries(before.entries()) : version;
+  }
+
+  /** The entry by which the book of a plan that is squared was squared first, be it by a version before the one that stands. */
+  public Optional<UUID> firstEntry(String plan) {
+    Optional<UUID> first = Optional.empty();
+    for (ActualsVersion version : versions(ACTUALS_VERSION.PLAN.eq(plan)).toList()) {
+      switch (version.deed()) {
+        case TAKEN_BACK -> first = Optional.empty();
+        case SQUARED -> first = first.or(() -> version.entries().stream().findFirst());
+        case DRAFT -> {}
+      }
+    }
+    return first;
   }
 
   /** The draft that was kept of a plan since its book was last squared, or that was taken back; empty where none was. */
@@ -72,6 +90,13 @@ public final class ActualsVersions {
   /** The version that an act made. */
   public Optional<ActualsVersion> of(UUID act) {
     return versions(ACTUALS_VERSION.ACT.eq(act)).findFirst();
+  }
+
+  /** The version that posted an entry; empty where the entry squared nothing. */
+  public Optional<ActualsVersion> posting(UUID entry) {
+    Condition posted = DSL.exists(sql.selectOne().from(ACTUALS_ENTRY).where(
+        ACTUALS_ENTRY.ENTRY.eq(entry), ACTUALS_ENTRY.PLAN.eq(ACTUALS_VERSION.PLAN), ACTUALS_ENTRY.NUMBER.eq(ACTUALS_VERSION.NUMBER)));
+    return sql.selectFrom(ACTUALS_VERSION).where(posted).fetchOptional(row -> version(row, List.of(entry)));
   }
 
   /** How many versions there are in all. */

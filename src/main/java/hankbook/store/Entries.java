@@ -131,6 +131,22 @@ public final class Entries implements Known {
     return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.FROM_PLAN.eq(plan).or(TRANSFER.TO_PLAN.eq(plan)))));
   }
 
+  /** An entry and all that came after it, first to last. */
+  public List<RecordedEntry> since(UUID id) {
+    return recorded(ENTRY.NUMBER.ge(DSL.select(ENTRY.NUMBER).from(ENTRY).where(ENTRY.ID.eq(id))));
+  }
+
+  /** What makes an entry hold: itself, or where it was taken back and brought back, what brought it back last; empty where it does not hold. */
+  public Optional<Entry> standing(UUID id) {
+    Optional<Entry> last = entry(id);
+    boolean stands = true;
+    for (Optional<Entry> by = reversalOf(id); by.isPresent(); by = reversalOf(by.get().id())) {
+      last = by;
+      stands = !stands;
+    }
+    return stands ? last : Optional.empty();
+  }
+
   /** The entry that takes another back. */
   public Optional<Entry> reversalOf(UUID id) {
     return recorded(ENTRY.REVERSES.eq(id)).stream().findFirst().map(RecordedEntry::entry);

@@ -9,13 +9,10 @@ import hankbook.store.RecordedEntry;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -52,15 +49,16 @@ record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worth
     return Optional.of(held).filter(found -> !found.isEmpty());
   }
 
-  /** What a stock file says: what was paid for all that is there of a skein. */
+  /** What a stock file says: what was paid for all that is there of a skein; of one that was begun, for the length on its label. */
   static CostMeans of(List<Skein> stock) {
     Map<String, List<Worth>> worths = new HashMap<>();
-    stock.forEach(skein -> skein.cost().ifPresent(cost -> worths.put(skein.code(), List.of(new Worth(skein.holds(), cost)))));
-    return new CostMeans(mostPaid(stock), worths, Optional.empty());
+    stock.forEach(skein -> skein.cost().ifPresent(cost -> worths.put(skein.code(), List.of(left(skein, cost)))));
+    return new CostMeans(HomeCurrency.mostPaid(stock), worths, Optional.empty());
   }
 
-  private static Optional<CurrencyUnit> mostPaid(List<Skein> skeins) {
-    Map<CurrencyUnit, Long> counts = skeins.stream().flatMap(skein -> skein.cost().stream()).collect(Collectors.groupingBy(Money::getCurrencyUnit, Collectors.counting()));
-    return counts.keySet().stream().min(Comparator.comparing((Function<CurrencyUnit, Long>) counts::get).reversed().thenComparing(CurrencyUnit::getCode));
+  private static Worth left(Skein skein, Money cost) {
+    Length holds = skein.holds();
+    Optional<Length> longer = skein.label().filter(label -> skein.opened() && label.compareTo(holds) > 0);
+    return new Worth(holds, longer.map(label -> new Worth(label, cost).of(holds)).orElse(cost));
   }
 }

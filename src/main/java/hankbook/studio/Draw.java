@@ -23,13 +23,16 @@ public final class Draw {
   /**
    * Takes all that is reserved for a plan onto its loom.
    *
-   * @throws NotDone if nothing is reserved, or less than the plan would take as it is now: a warp is wound in one go
+   * @throws NotDone if nothing is reserved, the book of the plan is squared, or less than the plan would take as it is now: a warp is wound in one go
    */
   public Optional<ChainedEntry> plan(UUID id, String plan) throws NotDone {
     String name = OneLine.of(plan);
     PlanYarn reserved = new PlanYarn(studio, EntryKind.DRAW, new Place.Reserved(name), new Place.Loom(name));
     return studio.write(session -> {
       boolean done = session.entries().entry(id).isPresent();
+      if (!done) {
+        FinishedPlans.refuseIfSquared(session, name);
+      }
       Optional<ChainedEntry> drawn = reserved.move(session, id, "Nothing is reserved for " + name + "; reserve its yarn before it is wound.");
       if (!done) {
         refuseIfItLacks(session, name);

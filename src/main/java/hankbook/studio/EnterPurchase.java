@@ -46,14 +46,16 @@ final class EnterPurchase {
   }
 
   /**
-   * The next version of a purchase as it would stand, were it entered; writes nothing.
+   * The next version of a purchase as it would stand, were it entered; writes nothing. Where nothing else was paid it costs what it did, though its skeins
+   * were measured since.
    *
    * @throws NotDone as {@link #as} does
    */
   Purchased asItWouldStand(int number, Purchase purchase, Optional<KeptPurchase> earlier, String reason) throws NotDone {
     refuseWhatIsYetToCome(purchase);
     Parcel parcel = ParcelOf.skeins(session, number, purchase.skeins());
-    LandedPurchase landed = Landing.of(purchase, home(purchase), parcel, before(purchase, earlier));
+    Optional<LandedPurchase> before = earlier.map(KeptPurchase::landed);
+    LandedPurchase landed = before.flatMap(kept -> kept.saidAs(purchase)).orElseGet(() -> Landing.of(purchase, home(purchase, before), parcel, before(purchase, earlier)));
     int version = earlier.map(KeptPurchase::version).orElse(0) + 1;
     return new Purchased(new KeptPurchase(number, version, landed, true, Note.of(reason), studio.author(), studio.now()), parcel);
   }
@@ -66,9 +68,10 @@ final class EnterPurchase {
     }
   }
 
-  /** Where nothing was paid yet, a purchase without a rate decides it. */
-  private CurrencyUnit home(Purchase purchase) {
-    return HomeCurrency.decided(session).orElseGet(() -> purchase.rate().isEmpty() ? purchase.currency() : HomeCurrency.of(session));
+  /** A correction stays in the currency that the purchase was entered into, if it fits; where nothing was paid yet, a purchase without a rate decides it. */
+  private CurrencyUnit home(Purchase purchase, Optional<LandedPurchase> before) {
+    Optional<CurrencyUnit> own = before.map(LandedPurchase::home).filter(unit -> unit.equals(purchase.currency()) == purchase.rate().isEmpty());
+    return own.or(() -> HomeCurrency.decided(session)).orElseGet(() -> purchase.rate().isEmpty() ? purchase.currency() : HomeCurrency.of(session));
   }
 
   /** What was said of each skein before its purchase was first entered. */

@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.exchange.ActualsFile;
 import hankbook.exchange.BadInput;
 import hankbook.ledger.ChainedEntry;
+import hankbook.ledger.Entry;
 import hankbook.measure.LengthUnit;
 import hankbook.reckon.Actuals;
 import hankbook.store.ActualsVersion;
@@ -29,7 +30,7 @@ public final class Finish {
   /**
    * What was posted.
    *
-   * @param entered the entries, first to last; none where the same was done before
+   * @param entered the entries, first to last; none where the same was done before, or what squares the book stays as it is
    * @param finishing what it came to; empty where it was taken back, or the same was done before
    */
   public record Finished(List<ChainedEntry> entered, Optional<Finishing> finishing) {
@@ -42,14 +43,17 @@ public final class Finish {
    * What finishing a plan would come to, as though it had not been finished before; nothing is posted.
    *
    * @throws BadInput if there is no such plan, or it cannot be reckoned
-   * @throws NotDone if the book cannot be squared by what was found
+   * @throws NotDone if the book cannot be squared by what was found, or yarn that this would move has gone elsewhere since it was finished before
    */
   public Finishing preview(String plan, Actuals actuals) throws BadInput, NotDone {
     String name = OneLine.of(plan);
     return studio.tried(session -> {
-      FinishWork work = new FinishWork(studio, session, name);
-      Optional<ActualsVersion> former = session.actuals().standing(name);
-      return work.finishing(actuals, former, former.isPresent() ? work.without(former.get()) : session.balances().all());
+      Optional<FormerFinish> former = FormerFinish.of(session, name);
+      Finishing finishing = new FinishWork(studio, session, name).finishing(actuals, former);
+      if (former.isPresent() && !former.get().isSquaredBy(finishing, actuals)) {
+        former.get().refuseIfGone(finishing);
+      }
+      return finishing;
     });
   }
 
@@ -69,26 +73,42 @@ public final class Finish {
       if (former.isPresent()) {
         throw NotDone.because(name + " was finished already, by " + former.get().author() + "; finish it again with a reason, or take that back.");
       }
-      return finish(session, id, name, actuals, former, "", new ArrayList<>());
+      return finish(session, id, name, actuals);
     });
   }
 
   /**
-   * Takes back what finished a plan and finishes it anew.
+   * Takes back what finished a plan and finishes it anew, by what was left when its cloth was cut off: what was taken off a skein since is no part of it. Where
+   * that would move the same yarn again, nothing is posted, and only what else was found is kept. Without a date the day of the former finish holds.
    *
    * @param reason why; not blank
    * @throws NotDone also if it was not finished, or its yarn has gone elsewhere since
    */
   public Finished again(UUID id, String plan, Actuals actuals, String reason) throws BadInput, NotDone {
-    String name = OneLine.of(plan);
+    return again(id, OneLine.of(plan), actuals, reason, OptionalInt.empty());
+  }
+
+  /**
+   * The same for a finish as it was seen.
+   *
+   * @param version of what was found that was seen
+   * @throws NotDone also if it was finished by another version since
+   */
+  public Finished again(UUID id, String plan, Actuals actuals, String reason, int version) throws BadInput, NotDone {
+    return again(id, OneLine.of(plan), actuals, reason, OptionalInt.of(version));
+  }
+
+  private Finished again(UUID id, String name, Actuals actuals, String reason, OptionalInt seen) throws BadInput, NotDone {
     String why = reason(reason, "finished again");
     return studio.write(session -> {
       if (isDone(session, id, name, actuals)) {
         return new Finished(List.of(), Optional.empty());
       }
-      ActualsVersion former = former(session, name);
-      List<ChainedEntry> entered = new FinishWork(studio, session, name).takeBack(id, former, why);
-      return finish(session, id, name, actuals, Optional.of(former), why, entered);
+      FormerFinish former = former(session, name);
+      if (seen.isPresent() && seen.getAsInt() != former.version().number()) {
+        throw NotDone.because(name + " was finished meanwhile, by " + former.version().author() + "; open it again to see by what. Nothing was changed.");
+      }
+      return finishAgain(session, id, name, actuals, former, why);
     });
   }
 
@@ -105,7 +125,7 @@ public final class Finish {
       if (session.actuals().of(id).isPresent()) {
         return new Finished(List.of(), Optional.empty());
       }
-      List<ChainedEntry> entered = new FinishWork(studio, session, name).takeBack(id, former(session, name), why);
+      List<ChainedEntry> entered = new FinishWork(studio, session, name).takeBack(id, former(session, name), _ -> studio.today(), why);
       keep(session, name, ActualsVersion.Deed.TAKEN_BACK, id, OptionalInt.empty(), "", why, entered);
       return new Finished(entered, Optional.empty());
     });
@@ -119,8 +139,8 @@ public final class Finish {
     return why;
   }
 
-  private static ActualsVersion former(Session session, String name) throws NotDone {
-    Optional<ActualsVersion> former = session.actuals().standing(name);
+  private static FormerFinish former(Session session, String name) throws NotDone {
+    Optional<FormerFinish> former = FormerFinish.of(session, name);
     if (former.isEmpty()) {
       throw NotDone.because(name + " was not finished, so there is nothing to take back.");
     }
@@ -145,17 +165,35 @@ public final class Finish {
     return kept.equals(given.date().isPresent() || kept.date().isEmpty() ? given : given.dated(kept.date().get()));
   }
 
-  private Finished finish(
-      Session session, UUID id, String name, Actuals actuals, Optional<ActualsVersion> former, String why, List<ChainedEntry> entered) throws BadInput, NotDone {
+  private Finished finish(Session session, UUID id, String name, Actuals actuals) throws BadInput, NotDone {
     FinishWork work = new FinishWork(studio, session, name);
-    Finishing finishing = work.finishing(actuals, former, session.balances().all());
+    Finishing finishing = work.finishing(actuals, Optional.empty());
     refuseWithoutReason(finishing, actuals);
     List<ChainedEntry> posted = work.post(id, finishing, actuals);
-    String body = new ActualsFile(Optional.of(name), actuals.dated(finishing.date())).json();
-    keep(session, name, ActualsVersion.Deed.SQUARED, id, OptionalInt.of(finishing.planVersion()), body, why, posted);
-    List<ChainedEntry> all = new ArrayList<>(entered);
-    all.addAll(posted);
-    return new Finished(all, Optional.of(finishing));
+    keep(session, id, finishing, actuals, "", posted);
+    return new Finished(posted, Optional.of(finishing));
+  }
+
+  /** What took an entry back bears the day of that entry, so that on no day between the yarn counts twice. */
+  private Finished finishAgain(Session session, UUID id, String name, Actuals actuals, FormerFinish former, String why) throws BadInput, NotDone {
+    FinishWork work = new FinishWork(studio, session, name);
+    Finishing finishing = work.finishing(actuals, Optional.of(former));
+    refuseWithoutReason(finishing, actuals);
+    if (former.isSquaredBy(finishing, actuals)) {
+      keep(session, id, finishing, actuals, why, List.of());
+      return new Finished(List.of(), Optional.of(finishing));
+    }
+    former.refuseIfGone(finishing);
+    List<ChainedEntry> entered = new ArrayList<>(work.takeBack(id, former, Entry::date, why));
+    List<ChainedEntry> posted = work.post(id, finishing, actuals);
+    keep(session, id, finishing, actuals, why, posted);
+    entered.addAll(posted);
+    return new Finished(entered, Optional.of(finishing));
+  }
+
+  private void keep(Session session, UUID id, Finishing finishing, Actuals actuals, String why, List<ChainedEntry> posted) {
+    String body = new ActualsFile(Optional.of(finishing.plan()), actuals.dated(finishing.date())).json();
+    keep(session, finishing.plan(), ActualsVersion.Deed.SQUARED, id, OptionalInt.of(finishing.planVersion()), body, why, posted);
   }
 
   private static void refuseWithoutReason(Finishing finishing, Actuals actuals) throws NotDone {

@@ -15,7 +15,6 @@ import hankbook.reckon.Made;
 import hankbook.reckon.Reckoning;
 import hankbook.reckon.Squared;
 import hankbook.reckon.Unsquared;
-import hankbook.store.ActualsVersion;
 import hankbook.store.PlanVersion;
 import hankbook.store.Remeasurement;
 import hankbook.store.Session;
@@ -27,23 +26,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 
 /** The work of finishing one plan within a transaction. */
 record FinishWork(Studio studio, Session session, String name) {
   /**
    * What finishing comes to.
    *
-   * @param former what finished it before, as though that were taken back already
-   * @param balances with that taken back
+   * @param former what finished it before, as though that had never been
    */
-  Finishing finishing(Actuals actuals, Optional<ActualsVersion> former, Balances balances) throws BadInput, NotDone {
+  Finishing finishing(Actuals actuals, Optional<FormerFinish> former) throws BadInput, NotDone {
     if (Plans.text(session, name).isEmpty()) {
       throw CheckPlan.noSuchPlan(name);
     }
     TakenFor taken = TakenFor.of(session, name);
-    Set<UUID> aside = former.map(version -> Set.copyOf(version.entries())).orElse(Set.of());
-    LocalDate date = date(actuals, taken, aside);
-    Optional<PlanVersion> version = former.isPresent() ? session.plans().numbered(name, former.get().planVersion().orElse(0)) : taken.version(session);
+    Set<UUID> aside = former.map(before -> Set.copyOf(before.version().entries())).orElse(Set.of());
+    LocalDate date = date(actuals.date().or(() -> former.flatMap(FormerFinish::date)).orElse(studio.today()), taken, aside);
+    Optional<PlanVersion> version = former.isPresent() ? former.get().planVersion() : taken.version(session);
+    Balances balances = former.isPresent() ? former.get().before() : session.balances().all();
     FinishGround ground = FinishGround.of(session, name, version, balances);
     Squared squared = switch (ground.squaring(actuals).outcome()) {
       case Squared done -> done;
@@ -55,8 +55,7 @@ record FinishWork(Studio studio, Session session, String name) {
     return new Finishing(name, ground.version(), date, squared, made, Unexplained.of(reckoning, Settings.judgement(session).percentage(Setting.UNEXPLAINED)));
   }
 
-  private LocalDate date(Actuals actuals, TakenFor taken, Set<UUID> aside) throws NotDone {
-    LocalDate date = actuals.date().orElse(studio.today());
+  private LocalDate date(LocalDate date, TakenFor taken, Set<UUID> aside) throws NotDone {
     if (date.isAfter(studio.today())) {
       throw NotDone.because("A cloth cannot have been cut off on " + date + ", which is yet to come; give today or a day that is past.");
     }
@@ -106,40 +105,19 @@ record FinishWork(Studio studio, Session session, String name) {
     return entry.transfers().stream().anyMatch(transfer -> transfer.skein().equals(skein));
   }
 
-  /** Takes back what finished the plan before, the last entry first; what someone took back by hand since is left so. */
-  List<ChainedEntry> takeBack(UUID id, ActualsVersion former, String why) {
+  /**
+   * Takes back what finished the plan before, the last entry first; what someone took back by hand since is left so.
+   *
+   * @param dated the day that the taking back of an entry bears
+   */
+  List<ChainedEntry> takeBack(UUID id, FormerFinish former, Function<Entry, LocalDate> dated, String why) throws NotDone {
+    former.refuseIfGone();
     List<ChainedEntry> entered = new ArrayList<>();
-    for (Entry entry : standing(former)) {
-      Entry reversal = Entry.reversing(entry, beside(id, "back " + entry.id()), studio.today(), studio.author(), why);
+    for (Entry entry : former.standing()) {
+      Entry reversal = Entry.reversing(entry, beside(id, "back " + entry.id()), dated.apply(entry), studio.author(), why);
       session.entries().post(reversal, studio.now()).ifPresent(entered::add);
     }
     return entered;
-  }
-
-  /** The balances as they would be with that taken back. */
-  Balances without(ActualsVersion former) {
-    Balances balances = session.balances().all();
-    for (Entry entry : standing(former)) {
-      balances = balances.after(Entry.reversing(entry, UUID.randomUUID(), studio.today(), studio.author(), "taken back"));
-    }
-    return balances;
-  }
-
-  /** What is to be taken back of it, in that order: each entry, or what brought it back after it was taken back. */
-  private List<Entry> standing(ActualsVersion former) {
-    List<Entry> standing = new ArrayList<>();
-    for (UUID id : former.entries().reversed()) {
-      Optional<Entry> last = session.entries().entry(id);
-      boolean stands = true;
-      for (Optional<Entry> by = session.entries().reversalOf(id); by.isPresent(); by = session.entries().reversalOf(by.get().id())) {
-        last = by;
-        stands = !stands;
-      }
-      if (stands) {
-        last.ifPresent(standing::add);
-      }
-    }
-    return standing;
   }
 
   private static UUID beside(UUID id, String what) {

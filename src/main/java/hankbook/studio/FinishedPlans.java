@@ -48,6 +48,13 @@ public final class FinishedPlans {
     return session.actuals().standing(plan).flatMap(version -> finished(session, version));
   }
 
+  /** Yarn that was taken again for a plan whose book is squared could never be squared. */
+  static void refuseIfSquared(Session session, String plan) throws NotDone {
+    if (session.actuals().standing(plan).isPresent()) {
+      throw NotDone.because(plan + " was woven and its book squared; keep it under a new name to weave it again.");
+    }
+  }
+
   private static Optional<FinishedPlan> finished(Session session, ActualsVersion version) {
     Optional<Actuals> actuals = file(version).map(ActualsFile::actuals);
     Optional<Plan> taken = session.plans().numbered(version.plan(), version.planVersion().orElse(0)).flatMap(kept -> plan(version.plan(), kept));

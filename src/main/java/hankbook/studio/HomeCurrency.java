@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -25,12 +26,12 @@ final class HomeCurrency {
 
   /** It where a setting or what was paid decides it; before that, the first that is paid will. */
   static Optional<CurrencyUnit> decided(Session session) {
-    return Settings.judgement(session).currency().or(() -> mostPaid(session));
+    return Settings.judgement(session).currency().or(() -> mostPaid(session.skeins().all()));
   }
 
-  /** A ledger from before there was one may have several: the commonest then, and of equals the first by its letters. */
-  private static Optional<CurrencyUnit> mostPaid(Session session) {
-    Map<CurrencyUnit, Long> skeins = session.skeins().all().stream()
+  /** A stock file, or a ledger from before there was one, may have several: the commonest then, and of equals the first by its letters. */
+  static Optional<CurrencyUnit> mostPaid(List<Skein> stock) {
+    Map<CurrencyUnit, Long> skeins = stock.stream()
         .map(Skein::cost)
         .flatMap(Optional::stream)
         .collect(Collectors.groupingBy(Money::getCurrencyUnit, Collectors.counting()));

@@ -6,13 +6,11 @@ import java.util.Optional;
 
 /** What was read off a skein after a cloth was cut off. */
 final class LeftOn {
-  private static final Measures LENGTH_ALONE = new Measures(Optional.empty(), Optional.empty(), Optional.empty());
-
   private LeftOn() {}
 
   static Measures measures(Leftover.Left left) {
     return switch (left) {
-      case Leftover.Left.UsedUp _, Leftover.Left.OfLength _ -> LENGTH_ALONE;
+      case Leftover.Left.UsedUp _, Leftover.Left.OfLength _ -> Measures.NONE;
       case Leftover.Left.Weighed(var weighing) -> new Measures(Optional.empty(), Optional.empty(), Optional.of(weighing));
       case Leftover.Left.Counted(var turns) -> new Measures(Optional.empty(), Optional.of(turns), Optional.empty());
     };

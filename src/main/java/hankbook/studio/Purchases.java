@@ -103,6 +103,22 @@ public final class Purchases {
   }
 
   /**
+   * Says a purchase anew, unless someone else did so meanwhile.
+   *
+   * @param seen the version that was looked at
+   * @throws NotDone as {@link #correct(int, Purchase, String)} does, and if another version is the newest
+   */
+  public Purchased correct(int number, Purchase purchase, String reason, int seen) throws NotDone {
+    return studio.write(session -> {
+      KeptPurchase standing = standing(session, number);
+      if (standing.version() != seen) {
+        throw NotDone.because("Purchase " + number + " was corrected by " + standing.author() + " meanwhile; look at it again.");
+      }
+      return new EnterPurchase(studio, session).as(number, purchase, Optional.of(standing), reason);
+    });
+  }
+
+  /**
    * Says a purchase anew as a file has it.
    *
    * @throws BadInput naming what cannot be read or shared out

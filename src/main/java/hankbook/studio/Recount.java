@@ -20,8 +20,6 @@ import java.util.UUID;
  * without what is on a loom. Where it is said how it was measured, that is how surely its metres are known from then on.
  */
 public final class Recount {
-  private static final Measures LENGTH_ALONE = new Measures(Optional.empty(), Optional.empty(), Optional.empty());
-
   private final Studio studio;
 
   public Recount(Studio studio) {
@@ -41,7 +39,7 @@ public final class Recount {
       throw NotDone.because("A skein cannot hold less than nothing; found is " + found + ".");
     }
     SkeinYarn skein = new SkeinYarn(studio, id, EntryKind.RECOUNT, code, Note.of(note));
-    return studio.write(session -> correct(session, skein, found, LENGTH_ALONE));
+    return studio.write(session -> correct(session, skein, found, Measures.NONE));
   }
 
   /**

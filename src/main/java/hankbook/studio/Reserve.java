@@ -8,6 +8,7 @@ import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.measure.LengthUnit;
 import hankbook.store.Session;
+import hankbook.yarn.OneLine;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ public final class Reserve {
    * @param evenIfShort whether to reserve what there is of a plan that is short
    * @return what was entered; nothing where all was reserved already
    * @throws BadInput if there is no such plan, or it cannot be reckoned
-   * @throws NotDone if a yarn is short
+   * @throws NotDone if a yarn is short, or the book of the plan is squared
    */
   public List<ChainedEntry> plan(UUID id, String name, boolean evenIfShort) throws BadInput, NotDone {
     return studio.write(session -> reserve(session, id, name, evenIfShort));
@@ -52,6 +53,7 @@ public final class Reserve {
     if (session.entries().entry(id).isPresent()) {
       return List.of();
     }
+    FinishedPlans.refuseIfSquared(session, OneLine.of(name));
     PlanCheck check = CheckPlan.named(studio, name, session).check();
     if (check.isShort() && !evenIfShort) {
       throw NotDone.shortOfYarn(shortage("Nothing was reserved for ", check));

@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.Transfer;
+import hankbook.store.ActualsVersion;
 import hankbook.store.RecordedEntry;
 import hankbook.store.Session;
 import java.util.Optional;
@@ -20,7 +21,7 @@ public final class Reverse {
    * Takes back the entry with an id.
    *
    * @param reason not blank
-   * @throws NotDone if there is none, it was taken back before, or its yarn has gone elsewhere since
+   * @throws NotDone if there is none, it was taken back before, its yarn has gone elsewhere since, or it squares the book of a plan
    */
   public Optional<ChainedEntry> entry(UUID id, UUID original, String reason) throws NotDone {
     return studio.write(session -> reverse(session, id, session.entries().entry(original), reason));
@@ -30,7 +31,7 @@ public final class Reverse {
    * Takes back the entry with a number of the journal.
    *
    * @param reason not blank
-   * @throws NotDone if there is none, it was taken back before, or its yarn has gone elsewhere since
+   * @throws NotDone if there is none, it was taken back before, its yarn has gone elsewhere since, or it squares the book of a plan
    */
   public Optional<ChainedEntry> numbered(UUID id, long number, String reason) throws NotDone {
     return studio.write(session -> reverse(session, id, session.entries().numbered(number).map(RecordedEntry::entry), reason));
@@ -43,6 +44,7 @@ public final class Reverse {
     if (reason.isBlank()) {
       throw NotDone.because("Say why the entry is taken back; the journal keeps the reason.");
     }
+    refuseIfPartOfAFinish(session, id, original.get());
     Entry reversal = Entry.reversing(original.get(), id, studio.today(), studio.author(), Note.of(reason));
     refuseIfItReachesNoPlan(session, reversal);
     Optional<ChainedEntry> posted = session.entries().post(reversal, studio.now());
@@ -50,6 +52,33 @@ public final class Reverse {
       new RewoundLots(studio, session).after(original.get(), reversal);
     }
     return posted;
+  }
+
+  /** What squares the book of a plan stands and falls as a whole, or what was found would no longer say what the book says. */
+  private static void refuseIfPartOfAFinish(Session session, UUID id, Entry original) throws NotDone {
+    if (session.entries().entry(id).isPresent() || session.entries().isReversed(original.id())) {
+      return;
+    }
+    Entry first = original;
+    boolean takesBack = true;
+    while (first.reverses().isPresent()) {
+      first = session.entries().entry(first.reverses().get()).orElseThrow();
+      takesBack = !takesBack;
+    }
+    Optional<ActualsVersion> finish = session.actuals().posting(first.id());
+    if (finish.isPresent()) {
+      refuse(session, finish.get().plan(), first, takesBack);
+    }
+  }
+
+  private static void refuse(Session session, String plan, Entry first, boolean takesBack) throws NotDone {
+    boolean squares = session.actuals().standing(plan).filter(now -> now.entries().contains(first.id())).isPresent();
+    if (squares && takesBack) {
+      throw NotDone.because("That entry squares the book of " + plan + " together with others; take back the whole under After the cloth, or by finish --take-back. Nothing was changed.");
+    }
+    if (!squares && !takesBack) {
+      throw NotDone.because("That entry squared the book of " + plan + " together with others, and was taken back with them; finish " + plan + " anew instead. Nothing was changed.");
+    }
   }
 
   /** Yarn under a plan that is not on the list could be released by nobody. */

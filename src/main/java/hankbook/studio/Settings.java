@@ -10,6 +10,9 @@ import java.util.Map;
 
 /** What the ledger's owner judges by. It is kept in the ledger, so that all who share it judge alike; what it was before stays written there. */
 public final class Settings {
+  /** Kept for a setting that is not set any more; no setting can be read from it. */
+  private static final String NOT_SET = "";
+
   private final Studio studio;
 
   public Settings(Studio studio) {
@@ -22,14 +25,24 @@ public final class Settings {
   }
 
   /**
-   * Sets something; the default again where the content is that.
+   * Sets something. Where the content is the default, that is set: it then holds also where earlier plans tell otherwise.
    *
    * @throws Unreadable if the content is of another kind, or outside the range
    */
   public Judgement set(Setting setting, String content) throws NotDone {
-    String tidy = setting.tidy(content);
+    return keep(setting, setting.tidy(content));
+  }
+
+  /** Puts the default back: it is as if it had never been set, but for what stays written there. */
+  public Judgement unset(Setting setting) throws NotDone {
+    return keep(setting, NOT_SET);
+  }
+
+  private Judgement keep(Setting setting, String content) throws NotDone {
     return studio.write(session -> {
-      session.settings().set(setting.key(), tidy, studio.author(), studio.now());
+      if (!content.equals(NOT_SET) || session.settings().all().containsKey(setting.key())) {
+        session.settings().set(setting.key(), content, studio.author(), studio.now());
+      }
       return judgement(session);
     });
   }

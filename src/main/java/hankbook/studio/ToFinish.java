@@ -6,7 +6,6 @@ import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.plan.Plan;
 import hankbook.reckon.DrawnSkein;
-import hankbook.store.ActualsVersion;
 import hankbook.store.PlanVersion;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
@@ -27,12 +26,17 @@ import java.util.stream.Collectors;
  * @param plan as its yarn was taken for it
  * @param skeins that it has on its loom, then every other of the same yarns, each by code
  * @param tares what packages of each form are wound on, as the ledger has it most often
- * @param isSquared whether its book is squared, so that finishing it takes that back
+ * @param finish the version of what was found that squares its book; 0 where it is not squared
  */
-public record ToFinish(Plan plan, List<Taken> skeins, Map<PackageForm, Mass> tares, boolean isSquared) {
+public record ToFinish(Plan plan, List<Taken> skeins, Map<PackageForm, Mass> tares, int finish) {
   public ToFinish {
     skeins = List.copyOf(skeins);
     tares = Map.copyOf(tares);
+  }
+
+  /** Whether its book is squared, so that finishing it takes that back. */
+  public boolean isSquared() {
+    return finish > 0;
   }
 
   /**
@@ -56,14 +60,13 @@ public record ToFinish(Plan plan, List<Taken> skeins, Map<PackageForm, Mass> tar
    */
   public static ToFinish of(Studio studio, String plan) throws BadInput, NotDone {
     String name = OneLine.of(plan);
-    return studio.tried(session -> of(studio, session, name));
+    return studio.tried(session -> of(session, name));
   }
 
-  private static ToFinish of(Studio studio, Session session, String name) throws BadInput, NotDone {
-    Optional<ActualsVersion> former = session.actuals().standing(name);
-    Balances balances = former.isPresent() ? new FinishWork(studio, session, name).without(former.get()) : session.balances().all();
-    Optional<PlanVersion> version =
-        former.isPresent() ? session.plans().numbered(name, former.get().planVersion().orElse(0)) : TakenFor.of(session, name).version(session);
+  private static ToFinish of(Session session, String name) throws BadInput, NotDone {
+    Optional<FormerFinish> former = FormerFinish.of(session, name);
+    Balances balances = former.isPresent() ? former.get().before() : session.balances().all();
+    Optional<PlanVersion> version = former.isPresent() ? former.get().planVersion() : TakenFor.of(session, name).version(session);
     FinishGround ground = FinishGround.of(session, name, version, balances);
     Set<YarnColour> yarns = ground.skeins(Map.of()).stream().map(DrawnSkein::yarn).collect(Collectors.toSet());
     List<ShelfSkein> shelf = Shelf.everySkein(session);
@@ -77,7 +80,7 @@ public record ToFinish(Plan plan, List<Taken> skeins, Map<PackageForm, Mass> tar
       throw NotDone.because("Nothing is on the loom for " + name + "; draw its yarn first.");
     }
     List<Taken> drawnFirst = all.stream().sorted((one, other) -> Boolean.compare(other.isDrawn(), one.isDrawn())).toList();
-    return new ToFinish(ground.plan(), drawnFirst, tares(shelf), former.isPresent());
+    return new ToFinish(ground.plan(), drawnFirst, tares(shelf), former.map(before -> before.version().number()).orElse(0));
   }
 
   private static Map<PackageForm, Mass> tares(List<ShelfSkein> shelf) {

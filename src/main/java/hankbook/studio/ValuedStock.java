@@ -49,11 +49,11 @@ public record ValuedStock(Optional<LocalDate> on, StockValue value, PaidFor paid
     return value.inTheHouse().entrySet().stream().map(held -> row("", held.getKey(), held.getValue())).reduce(nothing, ValueRow::plus);
   }
 
-  /** How much of each skein there is in the house without a cost, by its code. */
+  /** How much of each skein there is in the house of which it is not known, or not wholly, what it cost, by its code; not what was paid in another currency. */
   public SortedMap<String, Length> withoutCost() {
     SortedMap<String, Length> lengths = new TreeMap<>();
     value.withoutCost().forEach((holding, length) -> {
-      if (skein(holding).cost().isEmpty()) {
+      if (skein(holding).cost().filter(cost -> !cost.getCurrencyUnit().equals(value.currency())).isEmpty()) {
         lengths.merge(holding.skein(), length, Length::plus);
       }
     });

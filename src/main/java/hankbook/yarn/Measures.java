@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param weighing on a balance
  */
 public record Measures(Optional<Length> label, Optional<Turns> turns, Optional<Weighing> weighing) {
+  /** Nothing read off it: a length that is given outright. */
+  public static final Measures NONE = new Measures(Optional.empty(), Optional.empty(), Optional.empty());
+
   /**
    * The one that is used: a weight with a grist, which says what is there now; else turns, which say what was once wound; else a printed length.
    *

@@ -73,7 +73,12 @@ class FinishCommandTest {
     assertThat(json().at("/entries").size()).isEqualTo(3);
     assertThat(json().at("/yarns/0/usedM").asText()).isEqualTo("310.0");
     assertThat(json().at("/skeins/1/returnedM").asText()).isEqualTo("20.0");
-    run("finish", "Scarf", "--actuals", found, "--again", "weighed again", "--json");
+    run("finish", "Scarf", "--actuals", found, "--again", "the same again", "--json");
+    assertThat(json().at("/entries").size()).as("the same yarn").isZero();
+    run("finish", "Scarf", "--actuals", found, "--again", "the same again");
+    assertThat(out).startsWith("The same yarn as before, so nothing was posted; what else was found is kept.\n");
+    String other = file("{\"format\": \"hankbook-actuals/1\", \"leftovers\": [{\"skein\": \"A\", \"left\": \"190 m\"}, {\"skein\": \"B\", \"left\": \"221 m\"}]}");
+    run("finish", "Scarf", "--actuals", other, "--again", "weighed again", "--json");
     assertThat(json().at("/entries").size()).isEqualTo(6);
     assertThat(run("finish", "Scarf", "--take-back", "not cut off yet", "--json")).isZero();
     assertThat(json().at("/entries/0/note").asText()).isEqualTo("not cut off yet");

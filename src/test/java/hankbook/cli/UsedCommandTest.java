@@ -30,7 +30,7 @@ class UsedCommandTest {
       { "format" : "hankbook-actuals/1", "reason" : "the bobbins were fat", "leftovers" : [ {"skein" : "C1", "left" : "240 m"}, {"skein" : "W1", "left" : "530 m"} ],
         "warp" : {"length" : "3.8 m", "ends" : 510, "broken" : 5, "loomWaste" : "60 cm", "sampling" : "33 cm", "widthInReed" : "50.5 cm"},
         "cloth" : {"lengthOffLoom" : "280 cm", "lengthFinished" : "210 cm", "widthOnLoom" : "48 cm", "picks" : 2500, "pieces" : 2},
-        "hours" : {"winding" : "2 h 30 min"} }
+        "hours" : {"winding" : "2 h 30 min", "beaming" : "1 h 28 min"} }
       """;
 
   /** Finished once, then copied for each test. */
@@ -84,7 +84,7 @@ class UsedCommandTest {
         """);
     assertThat(out).contains(
         "  weft width    -12.50\n", "  warp take-up         10 %   2.5 %  2.8 m of cloth off the loom, of 3.8 m of warp less 0.6 m of loom waste, 0.33 m of sampling\n",
-        "  winding, an end            17.6 s  2 h 30 min for 510 ends\n", "Not known: width shrinkage, which wants the width on or off the loom, and finished.\n");
+        "  winding, an end            17.6 s  2 h 30 min for 510 ends\n  beaming, an end            10.4 s  1 h 28 min for 510 ends\n", "Not known: width shrinkage, which wants the width on or off the loom, and finished.\n");
   }
 
   @Test

@@ -99,12 +99,14 @@ class PlanCostTest {
 
   @Test
   void aKindOfWorkMayHaveItsOwnRateAndTimesOfEarlierPlansStandWhereNoneIsSet() {
-    Judgement judgement = Judgement.DEFAULT.with(Setting.WEAVING_RATE, "36 EUR").with(Setting.BEAMING_TIME, "20 s");
+    Judgement judgement = Judgement.DEFAULT.with(Setting.WEAVING_RATE, "36 EUR").with(Setting.BEAMING_TIME, "20 s").with(Setting.THREADING_TIME, "30 s");
     Map<WorkKind, UnitTime> learnt = Map.of(
+        WorkKind.THREADING, new UnitTime(Duration.ofSeconds(9), "from 5 plans"),
         WorkKind.WEAVING, new UnitTime(Duration.ofSeconds(2), "from 5 plans"), WorkKind.BEAMING, new UnitTime(Duration.ofSeconds(1), "from 5 plans"));
     Rates rates = Rates.of(judgement, learnt);
     assertThat(rates.times().get(WorkKind.WEAVING)).isEqualTo(new UnitTime(Duration.ofSeconds(2), "from 5 plans"));
     assertThat(rates.times().get(WorkKind.BEAMING)).isEqualTo(new UnitTime(Duration.ofSeconds(20), "as set"));
+    assertThat(rates.times().get(WorkKind.THREADING)).as("the default, but set").isEqualTo(new UnitTime(Duration.ofSeconds(30), "as set"));
     assertThat(rates.times()).extractingByKey(WorkKind.SLEYING).extracting(UnitTime::from).isEqualTo("common practice");
     assertThat(rates.hourly()).isEqualTo(Map.of(WorkKind.WEAVING, money("36 EUR")));
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, judgement, Map.of());

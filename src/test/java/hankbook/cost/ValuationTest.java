@@ -9,6 +9,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Holding;
+import hankbook.ledger.Place;
+import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.YarnColour;
@@ -50,6 +52,15 @@ class ValuationTest {
     Ledger ledger = new Ledger().receive("A", 100).found("A", 20);
     assertThat(value(ledger, ValueMethod.FIFO)).isEqualTo(euros("10.00"));
     assertThat(value(ledger.part("A", 50), ValueMethod.FIFO)).as("70 of the 100 received").isEqualTo(euros("7.00"));
+  }
+
+  @Test
+  void yarnThatIsWoundOntoAnotherSkeinDidNotComeAnew() {
+    // A is wound onto B after C came: the newest 150 m are the 100 of C at 60 cents and 50 of A at 10.
+    Ledger ledger = new Ledger().on(1).receive("A", 100).on(2).receive("C", 100).on(3);
+    ledger.add(
+        EntryKind.REWIND, new Transfer("A", SHELF, new Place.Rewound(), Length.metres(100)), new Transfer("B", new Place.Rewound(), SHELF, Length.metres(100)));
+    assertThat(value(ledger.part("C", 50), ValueMethod.FIFO)).isEqualTo(euros("65.00"));
   }
 
   @Test

@@ -164,6 +164,32 @@ class AfterModelTest {
   }
 
   @Test
+  void whatSomeoneElseFoundWhileTheFormWasOpenIsNotOverwritten() throws LedgerUnavailable, NotDone, BadInput {
+    AfterEditor form = filled();
+    form.square();
+    doWhatWaits();
+    model.finishAgain();
+    doWhatWaits();
+    form.whyAgainProperty().set("weighed");
+    doWhatWaits();
+    assertThat(form.act().isPossible()).isTrue();
+    try (Studio other = Studio.open(studio.address(), "Bea")) {
+      new Finish(other).again(UUID.randomUUID(), TOWELS, form.preview().foundProperty().get().orElseThrow().actuals().orElseThrow().because("hers"), "looked again");
+    }
+    form.square();
+    doWhatWaits();
+    assertThat(status.lastProperty().get().text()).isEqualTo("Quay towels was finished meanwhile, by Bea; open it again to see by what. Nothing was changed.");
+    assertThat(new FinishedPlans(studio).named(TOWELS).orElseThrow().author()).isEqualTo("Bea");
+    model.leaveForm();
+    doWhatWaits();
+    model.finishAgain();
+    doWhatWaits();
+    form.square();
+    doWhatWaits();
+    assertThat(new FinishedPlans(studio).named(TOWELS).orElseThrow().author()).isEqualTo("Ada");
+  }
+
+  @Test
   void whatTheLedgerWouldNotTakeIsHeldAndStaysInTheForm() {
     AfterEditor form = form();
     form.enter(form.draftProperty().get().with(ActualsPart.ACTUALS, 1, "note", "kept here"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hankbook.allot.Cover;
 import hankbook.allot.Change;
 import hankbook.allot.Remedy;
+import hankbook.exchange.ActualsFile;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -14,9 +15,12 @@ import hankbook.measure.Length;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.AuditLedger;
 import hankbook.studio.CheckPlan;
+import hankbook.studio.Draw;
+import hankbook.studio.Finish;
 import hankbook.studio.Journal;
 import hankbook.studio.NotDone;
 import hankbook.studio.Plans;
+import hankbook.studio.Reserve;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
@@ -26,6 +30,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,6 +91,18 @@ class PlansModelTest {
     assertThat(row("Quay towels").standingProperty().get()).isEqualTo(Standing.COVERED);
     assertThat(row("Gorse shawl").standingProperty().get()).isEqualTo(Standing.SHORT);
     assertThat(row("Quay towels").lifeProperty().get().word()).isEqualTo("planned");
+  }
+
+  @Test
+  void noYarnIsTakenAgainForAPlanWhoseBookIsSquared() throws Exception {
+    new Reserve(studio).plan(UUID.randomUUID(), "Quay towels", false);
+    new Draw(studio).plan(UUID.randomUUID(), "Quay towels");
+    String usedUp = "S001 S002 S003 S005".replaceAll("(\\S+) ?", "{\"skein\": \"$1\", \"usedUp\": true},").replaceAll(",$", "");
+    String actuals = "{\"format\": \"hankbook-actuals/1\", \"leftovers\": [" + usedUp + "], \"reason\": \"not weighed\"}";
+    new Finish(studio).plan(UUID.randomUUID(), "Quay towels", ActualsFile.read("found.json", actuals).actuals());
+    open("Quay towels");
+    assertThat(List.of(hindrance(PlanAct.RESERVE), hindrance(PlanAct.RESERVE_WHAT_THERE_IS), hindrance(PlanAct.WIND)))
+        .containsOnly("It was woven and its book squared; keep it under a new name to weave it again.");
   }
 
   @Test

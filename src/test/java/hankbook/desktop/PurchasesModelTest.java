@@ -3,8 +3,10 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import hankbook.allot.Setting;
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.LandedSkein;
+import hankbook.cost.Purchase;
 import hankbook.exchange.BadInput;
 import hankbook.store.LedgerAddress;
 import hankbook.store.LedgerUnavailable;
@@ -12,6 +14,7 @@ import hankbook.studio.NotDone;
 import hankbook.studio.Purchased;
 import hankbook.studio.Purchases;
 import hankbook.studio.Receive;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
@@ -179,6 +182,36 @@ class PurchasesModelTest {
     assertThat(model.chosenProperty().get().orElseThrow().state()).isEqualTo("corrected");
     assertThat(model.correction().correctedProperty().get()).isEmpty();
     assertThat(status.lastProperty().get().text()).isEqualTo("Corrected purchase 1: 20.00 EUR for 1 skein.");
+  }
+
+  @Test
+  void whatWasCorrectedMeanwhileIsNotUndoneAndWhatIsTypedStays() throws NotDone {
+    typeBill("20", "A1");
+    form().enter();
+    model.choose(Optional.of(model.rows().getFirst()));
+    model.correct();
+    model.correction().fields().field("carriage").set("1");
+    Purchase first = purchases().getFirst().kept().landed().purchase();
+    new Purchases(studio).correct(1, new Purchase(first.date(), "Harbour Mill", first.currency(), first.lines(), first.carriage(), first.duty(), first.discount(), first.rate()), "");
+    model.correction().enter();
+    assertThat(status.lastProperty().get().text()).isEqualTo("Purchase 1 was corrected by Ada meanwhile; look at it again.");
+    assertThat(purchases().getFirst().kept().landed().purchase().from()).isEqualTo("Harbour Mill");
+    assertThat(cost("A1")).contains(euro("20.00"));
+    assertThat(model.correction().fields().field("carriage").get()).isEqualTo("1");
+  }
+
+  @Test
+  void aPurchaseIsCorrectedInTheCurrencyItWasEnteredInto() throws NotDone {
+    typeBill("20", "A1");
+    form().enter();
+    new Settings(studio).set(Setting.CURRENCY, "SEK");
+    model.refresh();
+    model.choose(Optional.of(model.rows().getFirst()));
+    model.correct();
+    assertThat(model.correction().foreignProperty().get()).as("no rate is wanted").isFalse();
+    model.correction().fields().field("carriage").set("1");
+    model.correction().enter();
+    assertThat(cost("A1")).contains(euro("21.00"));
   }
 
   @Test

@@ -71,13 +71,15 @@ class SettingsScreenTest extends ScreenTest {
     assertThat(fold.isExpanded()).isFalse();
     interact(() -> fold.setExpanded(true));
     settle();
-    interact(() -> lookup("#set-weaving-time").queryAs(TextField.class).setText("3 s"));
+    assertThat(lookup("#set-weaving-time").queryAs(TextField.class).getText()).as("not set").isEmpty();
+    interact(() -> lookup("#set-weaving-time").queryAs(TextField.class).setText("4 s"));
     interact(() -> lookup("#set-weaving-rate").queryAs(TextField.class).setText("20 EUR"));
     interact(() -> lookup("#set-weaving-time").query().requestFocus());
     interact(() -> lookup("#set-weaving-rate").query().requestFocus());
     interact(() -> lookup("#set-winding-rate").query().requestFocus());
     settle();
-    assertThat(new Settings(studio()).judgement().text(Setting.WEAVING_TIME)).isEqualTo("3 s");
+    assertThat(new Settings(studio()).judgement().set()).as("the default, but set").containsEntry(Setting.WEAVING_TIME, "4 s");
+    assertThat(lookup("#set-weaving-time").queryAs(TextField.class).getText()).isEqualTo("4 s");
     assertThat(new Settings(studio()).judgement().text(Setting.WEAVING_RATE)).isEqualTo("20.00 EUR");
   }
 

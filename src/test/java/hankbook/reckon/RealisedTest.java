@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
-import hankbook.measure.Percentage;
 import hankbook.plan.Allowances;
 import hankbook.plan.OrderEntry;
 import hankbook.plan.Piece;
@@ -17,6 +16,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
@@ -125,12 +125,6 @@ class RealisedTest {
     assertThat(really.unlikely()).extracting(Unlikely::wanted).containsExactly("less than the 3.5 m of the warp");
   }
 
-  @Test
-  void anAllowanceIsNeverUnderZero() {
-    assertThat(Way.WARP_TAKE_UP.allowance(part("-0.01"))).isEqualTo(new Percentage(BigFraction.ZERO, Percentage.Base.CLOTH));
-    assertThat(Way.DRAW_IN.allowance(part("0.06"))).isEqualTo(Percentage.parse("6 %"));
-  }
-
   /** By hand: 250 min for 500 ends is half a minute; 36 h for 2160 picks a minute; 90 min for three pieces half an hour. */
   @Test
   void timesAreThoseOfOneEndPickOrPiece() {
@@ -146,6 +140,16 @@ class RealisedTest {
   void whatWasNotCountedIsAsPlannedAndNoPiecesTakeNoTime() {
     Runners woven = new Runners().pieces(0).time(WorkKind.BEAMING, Duration.ofMinutes(50)).time(WorkKind.FINISHING, Duration.ofMinutes(90));
     assertThat(Realised.of(woven.made()).times()).containsExactly(Map.entry(WorkKind.BEAMING, new Found<>(Duration.ofSeconds(6), "0 h 50 min for 500 ends as planned")));
+  }
+
+  /** A warp that gives its own ends and length. */
+  @Test
+  void aPlanWithoutPiecesIsOnePieceToFinish() {
+    Plan plan = Runners.plan();
+    Warp warp = new Warp(plan.warp().sett(), OptionalInt.of(500), Optional.of(Length.metres(4)), 1, 0, plan.warp().order());
+    Plan cloth = new Plan(plan.name(), List.of(), warp, plan.wefts(), plan.allowances(), 1);
+    assertThat(Realised.of(new Runners(cloth).time(WorkKind.FINISHING, Duration.ofMinutes(90)).made()).times()).containsExactly(
+        Map.entry(WorkKind.FINISHING, new Found<>(Duration.ofMinutes(90), "1 h 30 min for all of the cloth, since no pieces are planned")));
   }
 
   static Runners measured() {

@@ -119,13 +119,6 @@ class ReckoningTest {
     assertThat(reckoning.used().minus(reckoning.planned())).isEqualTo(Length.parse("3230 m").minus(Length.parse("2837 m")));
   }
 
-  /** At 2 a metre of Woad: 35 m more count for 70. */
-  @Test
-  void aCauseCanBeWeighedByWhatAMetreCosts() {
-    Reckoning reckoning = Reckoning.of(new Runners().ends(510).used(Runners.WOAD, "1792 m", "1 m").made());
-    assertThat(reckoning.worth(Cause.ENDS, Map.of(Runners.WOAD, BigFraction.of(2)))).isEqualTo(BigFraction.of(70));
-  }
-
   /** As long as planned, but 10 cm less loom waste: the 50.2 m went into cloth. */
   @Test
   void whatIsSparedInOnePlaceIsFoundInAnother() {

@@ -28,6 +28,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -197,9 +198,22 @@ class CertaintyTest {
     assertThat(cover().verdict()).isEqualTo(Verdict.TIGHT);
     assertThat(new Settings(studio).set(Setting.RISK_LIMIT, "15 %")).isEqualTo(Judgement.DEFAULT.with(Setting.RISK_LIMIT, "15 %"));
     assertThat(cover().verdict()).isEqualTo(Verdict.COVERED);
-    new Settings(studio).set(Setting.RISK_LIMIT, "5 %");
+    assertThat(new Settings(studio).unset(Setting.RISK_LIMIT)).isEqualTo(Judgement.DEFAULT);
     assertThat(cover().verdict()).isEqualTo(Verdict.TIGHT);
     assertThat(new PlanStandings(studio).all()).filteredOn(plan -> plan.name().equals("Ash blanket")).extracting(PlanStanding::verdict).containsExactly(Optional.of(Verdict.TIGHT));
+  }
+
+  @Test
+  void theDefaultMayBeSetAsAnythingElseAndPutBack() throws Exception {
+    Settings settings = new Settings(studio);
+    assertThat(settings.unset(Setting.WEAVING_TIME)).as("nothing was set").isEqualTo(Judgement.DEFAULT);
+    assertThat(settings.set(Setting.WEAVING_TIME, Setting.WEAVING_TIME.standard()).set()).isEqualTo(Map.of(Setting.WEAVING_TIME, "4 s"));
+    for (Setting setting : Setting.values()) {
+      settings.set(setting, setting.standard());
+      assertThat(settings.unset(setting).set()).as(setting.key()).doesNotContainKey(setting);
+    }
+    assertThat(settings.judgement()).isEqualTo(Judgement.DEFAULT);
+    assertThat(settings.set(Setting.WEAVING_TIME, "4 s").set()).as("set again").containsKey(Setting.WEAVING_TIME);
   }
 
   private Cover cover() throws Exception {

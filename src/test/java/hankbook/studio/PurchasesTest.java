@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hankbook.allot.Setting;
 import hankbook.exchange.BadInput;
+import hankbook.exchange.PurchaseFile;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.store.LedgerAddress;
 import hankbook.store.Vendor;
+import hankbook.yarn.GristSample;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -99,6 +102,44 @@ class PurchasesTest {
     assertThatThrownBy(() -> purchases.takeBack(1, "again")).isInstanceOf(NotDone.class).hasMessage("Purchase 1 was taken back; enter it anew with purchase add.");
     assertThat(purchases.add("bill.json", BILL).kept().number()).as("entered anew").isEqualTo(2);
     assertThat(costs()).containsExactly("11.00", "11.00", "28.00", "");
+  }
+
+  @Test
+  void aCorrectionOfWhatSomeoneElseCorrectedMeanwhileIsRefused() throws Exception {
+    Purchased seen = purchases.add("bill.json", BILL);
+    try (Studio mate = Studio.open(address, "Bo", NOON)) {
+      new Purchases(mate).correct(1, "bill.json", BILL.replace("10.00", "5.00"), "half the carriage");
+    }
+    assertThatThrownBy(() -> purchases.correct(1, PurchaseFile.read("bill.json", BILL.replace("the fair", "Fjara")), "", seen.kept().version()))
+        .isInstanceOf(NotDone.class)
+        .hasMessage("Purchase 1 was corrected by Bo meanwhile; look at it again.");
+    assertThat(costs()).as("2 x 10.50 and 24.00").containsExactly("10.50", "10.50", "24.00", "");
+    assertThat(purchases.correct(1, PurchaseFile.read("bill.json", BILL), "", purchases.numbered(1).kept().version()).kept().version()).isEqualTo(3);
+  }
+
+  /** By mass the cone bears 8.00 of the carriage; now that the skeins' yarn is known to be twice as heavy it would bear 6.67. */
+  @Test
+  void wordsSellerAndDateMayBePutRightWithoutMovingACent() throws Exception {
+    Purchased before = purchases.add("bill.json", BILL);
+    new Grists(studio).weigh("Skerry 16/2", new GristSample(Length.metres(10), Mass.grams(2), new Mass(10), Length.parse("5 cm")));
+    new Describe(studio).skeins(List.of("C1"), cost("EUR 5"));
+    String said = BILL.replace("the fair", "Fjara").replace("A cone", "One cone").replace("2026-03-01", "2026-03-02");
+    Purchased corrected = purchases.correct(1, "bill.json", said, "the day");
+    assertThat(corrected.kept().version()).isEqualTo(2);
+    assertThat(corrected.kept().landed().skeins()).isEqualTo(before.kept().landed().skeins());
+    assertThat(corrected).isEqualTo(purchases.numbered(1));
+    assertThat(corrected.kept().landed().lines().getLast().line().words()).isEqualTo("One cone");
+    assertThat(costs()).containsExactly("11.00", "11.00", "28.00", "5.00");
+  }
+
+  @Test
+  void aCorrectionStaysInTheCurrencyThatThePurchaseWasEnteredInto() throws Exception {
+    purchases.add("bill.json", BILL);
+    new Settings(studio).set(Setting.CURRENCY, "SEK");
+    assertThat(purchases.correct(1, "bill.json", BILL.replace("10.00", "5.00"), "half the carriage").kept().landed().home().getCode()).isEqualTo("EUR");
+    assertThat(costs()).containsExactly("10.50", "10.50", "24.00", "");
+    String turned = BILL.replace("\"date\"", "\"rate\": \"10\", \"rateDate\": \"2026-02-28\", \"date\"");
+    assertThat(purchases.correct(1, "bill.json", turned, "as the house reckons now").kept().landed().total()).isEqualTo(Money.parse("SEK 500"));
   }
 
   @Test
