@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.MouseEvent;
 
@@ -26,7 +25,7 @@ final class SplitMemory {
     // Whoever turns the parts then sets the lines as at first.
     split.orientationProperty().subscribe((_, _) -> Platform.runLater(this::restore));
     split.addEventFilter(MouseEvent.MOUSE_RELEASED, released -> {
-      if (released.getTarget() instanceof Node line && line.getStyleClass().contains("split-pane-divider")) {
+      if (Pressed.within("split-pane-divider", released.getTarget())) {
         Platform.runLater(this::note);
       }
     });

@@ -3,8 +3,6 @@ package hankbook.desktop;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.event.EventTarget;
-import javafx.scene.Node;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableColumn.SortType;
 import javafx.scene.control.TableView;
@@ -34,20 +32,10 @@ final class TableMemory<R> {
     }
     table.comparatorProperty().subscribe((_, _) -> note());
     table.addEventFilter(MouseEvent.MOUSE_RELEASED, released -> {
-      if (isInHead(released.getTarget())) {
+      if (Pressed.within("column-header-background", released.getTarget())) {
         Platform.runLater(this::note);
       }
     });
-  }
-
-  /** A column may be moved or widened where it was pressed. */
-  private static boolean isInHead(EventTarget target) {
-    for (Node node = target instanceof Node pressed ? pressed : null; node != null; node = node.getParent()) {
-      if (node.getStyleClass().contains("column-header-background")) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private boolean isNamed() {
