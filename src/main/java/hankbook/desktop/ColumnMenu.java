@@ -20,8 +20,8 @@ final class ColumnMenu extends ContextMenu {
     this.changed = changed;
     columns.stream().filter(column -> !column.getText().isBlank()).forEach(column -> items.put(column, item(column)));
     getItems().addAll(items.values());
+    items.keySet().forEach(column -> column.visibleProperty().subscribe(this::look));
     setOnShowing(_ -> look());
-    look();
   }
 
   private CheckMenuItem item(TableColumn<?, ?> column) {
