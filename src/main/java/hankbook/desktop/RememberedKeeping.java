@@ -41,6 +41,8 @@ final class RememberedKeeping {
     moment.stop();
     write();
     writer.shutdown();
-    writer.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    if (!writer.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      writer.shutdownNow();
+    }
   }
 }
