@@ -97,6 +97,7 @@ public final class AfterView extends BorderPane {
   private VBox form() {
     AfterEditor editor = model.editor();
     SplitPane split = new SplitPane(scrolled(editor, new AfterForm(editor)), answer(editor));
+    split.setId("after-split");
     split.getStyleClass().add("plan-open");
     split.widthProperty().subscribe(width -> turn(split, width.doubleValue()));
     VBox.setVgrow(split, Priority.ALWAYS);

@@ -37,19 +37,25 @@ public final class DesktopApplication extends Application {
   private final Work work = new Work(ledgerThread, Platform::runLater);
   private final Status status = new Status();
   private final Scene scene = new Scene(new StackPane(), WIDTH, HEIGHT);
+  private final RememberedFile file = RememberedFile.standard();
+  private final Remembered remembered = file.read();
+  private final RememberedKeeping remembering = new RememberedKeeping(remembered, file);
   private Optional<Studio> open = Optional.empty();
   private Optional<Home> atHome = Optional.empty();
 
   @Override
   public void start(Stage stage) {
     Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> status.wrong(Status.words(fault)));
-    Theme.LIGHT.on(scene);
+    Theme.in(remembered).on(scene);
     stage.setTitle("Hankbook");
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
     stage.setScene(scene);
     closeWith(stage);
+    StageMemory place = new StageMemory(stage, remembered);
+    place.restore();
     stage.show();
+    place.watch();
     open();
   }
 
@@ -76,7 +82,7 @@ public final class DesktopApplication extends Application {
 
   private void opened(Studio studio) {
     open = Optional.of(studio);
-    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status);
+    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status, remembered);
     atHome = Optional.of(home);
     scene.setRoot(home.node());
     home.begin(scene);
@@ -88,6 +94,7 @@ public final class DesktopApplication extends Application {
   /** What is under way is done before the ledger closes. */
   @Override
   public void stop() throws InterruptedException {
+    remembering.close();
     finish(reckoners);
     finish(ledgerThread);
     open.ifPresent(Studio::close);

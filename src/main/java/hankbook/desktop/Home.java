@@ -32,6 +32,8 @@ public final class Home {
   private final Screen shelfScreen;
   private final Screen plansScreen;
   private final Screen costsScreen;
+  private final LastPlan lastPlan;
+  private final RememberedSwitch counting;
   private final MainWindow window;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
@@ -43,8 +45,9 @@ public final class Home {
   /**
    * @param work on the ledger, in the order in which the user acted
    * @param reckoning of plans, which may take longer and is not to hold up the rest
+   * @param remembered how the window was left
    */
-  public Home(Studio studio, Work work, Work reckoning, Status status) {
+  public Home(Studio studio, Work work, Work reckoning, Status status, Remembered remembered) {
     this.studio = studio;
     this.work = work;
     this.status = status;
@@ -55,16 +58,18 @@ public final class Home {
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
     purchases = new PurchasesModel(studio, work, status, this::costsMoved);
     after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
+    lastPlan = new LastPlan(remembered, studio.address().text(), plans);
+    counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
-    plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, plans::refresh, plansView::search);
+    plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
     Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
-    window = new MainWindow(screens, status, name(studio.address()), studio.address().text());
+    window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
   }
 
   private Screen aheadScreen() {
@@ -106,7 +111,13 @@ public final class Home {
     return new Screen("Settings", "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
   }
 
+  private void lookAtPlans() {
+    plans.refresh();
+    lastPlan.reopen();
+  }
+
   private void lookAhead() {
+    counting.restore();
     ahead.refresh();
     onOrder.refresh();
   }
@@ -174,7 +185,7 @@ public final class Home {
     return window;
   }
 
-  /** Begins with the shelf, or with the welcome where the book is blank. */
+  /** Begins with the screen that was shown last, or with the welcome where the book is blank. */
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
     draftChooser = DraftView.fileChooser(window);
@@ -198,7 +209,7 @@ public final class Home {
     } else if (window.showsScreen()) {
       shelf.refresh();
     } else {
-      toShelf();
+      window.turnToLast();
     }
   }
 

@@ -9,9 +9,12 @@ import javafx.scene.layout.BorderPane;
 
 /** The whole window: the navigation, the screen turned to, and the status line. */
 final class MainWindow extends BorderPane {
+  private static final String KEY = "screen";
+
   private final List<Screen> screens;
   private final Navigation navigation;
-  private Theme theme = Theme.LIGHT;
+  private final Remembered remembered;
+  private Theme theme;
   private Screen turnedTo;
   private boolean instead;
 
@@ -19,14 +22,19 @@ final class MainWindow extends BorderPane {
    * @param screens at least one
    * @param ledger which ledger is open, in a word or two
    * @param whole its whole address
+   * @param remembered how the window was left
    */
-  MainWindow(List<Screen> screens, Status status, String ledger, String whole) {
+  MainWindow(List<Screen> screens, Status status, String ledger, String whole, Remembered remembered) {
     this.screens = List.copyOf(screens);
+    this.remembered = remembered;
+    theme = Theme.in(remembered);
     turnedTo = screens.getFirst();
     navigation = new Navigation(screens, this::turnTo, this::otherTheme);
     getStyleClass().add("window");
     setLeft(navigation);
     setBottom(new StatusLine(status, ledger, whole));
+    LookMemory looks = new LookMemory(remembered);
+    screens.forEach(screen -> looks.under(screen.node()));
   }
 
   /** Lets the keys work once the window stands in a scene. */
@@ -39,9 +47,16 @@ final class MainWindow extends BorderPane {
     Chord.on(scene, acts);
   }
 
+  /** Turns to the screen that was shown last, or else to the first. */
+  void turnToLast() {
+    String last = remembered.get(KEY, String.class).orElse("");
+    turnTo(screens.stream().filter(screen -> screen.name().equals(last)).findFirst().orElseGet(screens::getFirst));
+  }
+
   /** Turns to a screen, which asks the ledger anew, and puts the keyboard where its things are looked for. */
   void turnTo(Screen screen) {
     turnedTo = screen;
+    remembered.put(KEY, screen.name());
     instead = false;
     setCenter(screen.node());
     navigation.mark(screen);
@@ -71,5 +86,6 @@ final class MainWindow extends BorderPane {
   private void otherTheme() {
     theme = theme.other();
     theme.on(getScene());
+    theme.remember(remembered);
   }
 }

@@ -277,6 +277,18 @@ public final class PlansModel {
     refresh();
   }
 
+  /** Opens a plan if there is one of that name, unless another was opened meanwhile. */
+  void openIfThere(String name) {
+    listWork.run(
+        desk::names,
+        names -> {
+          if (names.contains(name) && chosen.get().isEmpty()) {
+            open(name);
+          }
+        },
+        this::wrong);
+  }
+
   /** Puts what was entered into the ledger; for when the screen is left. */
   public void keep() {
     editor.keep();

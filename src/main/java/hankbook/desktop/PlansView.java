@@ -38,6 +38,7 @@ public final class PlansView extends BorderPane {
     getStyleClass().add("plans");
     getStylesheets().add(Objects.requireNonNull(PlansView.class.getResource("/hankbook/desktop/plans.css")).toExternalForm());
     setLeft(list);
+    open.setId("plan-split");
     open.getStyleClass().add("plan-open");
     open.getItems().addAll(scrolled(form), answer());
     open.widthProperty().subscribe(width -> turn(width.doubleValue()));

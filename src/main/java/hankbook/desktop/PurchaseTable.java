@@ -31,11 +31,9 @@ final class PurchaseTable extends TableView<PurchaseRow> {
     setItems(model.rows());
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     setPlaceholder(nothing());
-    widthProperty().subscribe(width -> {
-      total.setVisible(width.doubleValue() >= ROOM_FOR_TOTAL);
-      lines.setVisible(width.doubleValue() >= ROOM_FOR_LINES);
-      number.setVisible(width.doubleValue() >= ROOM_FOR_NUMBER);
-    });
+    GivingWay.below(ROOM_FOR_TOTAL, this, total);
+    GivingWay.below(ROOM_FOR_LINES, this, lines);
+    GivingWay.below(ROOM_FOR_NUMBER, this, number);
     ChosenRow.bind(this, model.chosenProperty(), model::choose);
   }
 

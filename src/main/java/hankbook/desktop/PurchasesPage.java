@@ -38,6 +38,7 @@ final class PurchasesPage extends CostsPage {
     VBox list = new VBox(top, table);
     list.getStyleClass().add("costs-list");
     SplitPane both = new SplitPane(list, new StackPane(another, correction, shown));
+    both.setId("purchases-split");
     both.setDividerPositions(LIST);
     VBox.setVgrow(both, Priority.ALWAYS);
     getChildren().add(both);

@@ -65,7 +65,7 @@ final class SkeinTable extends TableView<SkeinRow> {
   }
 
   private void givesWay(TableColumn<SkeinRow, ?> column, double room) {
-    widthProperty().subscribe(width -> column.setVisible(width.doubleValue() >= room));
+    GivingWay.below(room, this, column);
   }
 
   private static TableColumn<SkeinRow, Amount> amount(String name, double width, Function<SkeinRow, Amount> of) {

@@ -13,6 +13,8 @@ public enum Theme {
   LIGHT("light.css"),
   DARK("dark.css");
 
+  private static final String KEY = "theme";
+
   private final String colours;
 
   Theme(String colours) {
@@ -28,6 +30,16 @@ public enum Theme {
   /** The other one. */
   Theme other() {
     return this == LIGHT ? DARK : LIGHT;
+  }
+
+  /** The one that was left on; light at first. */
+  static Theme in(Remembered remembered) {
+    return remembered.get(KEY, Theme.class).orElse(LIGHT);
+  }
+
+  /** Lets it be the one that was left on. */
+  void remember(Remembered remembered) {
+    remembered.put(KEY, this);
   }
 
   private static String sheet(String name) {

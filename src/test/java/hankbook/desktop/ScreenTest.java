@@ -29,6 +29,7 @@ abstract class ScreenTest extends ApplicationTest {
   @TempDir
   static Path dir;
 
+  private final Remembered remembered = Remembered.nothing();
   private @Nullable Studio studio;
   private @Nullable Home home;
 
@@ -38,6 +39,11 @@ abstract class ScreenTest extends ApplicationTest {
   /** The file that the user chooses when asked. */
   Optional<Path> file() {
     return Optional.empty();
+  }
+
+  /** How the window was left; it is written nowhere. */
+  Remembered remembered() {
+    return remembered;
   }
 
   double width() {
@@ -66,9 +72,9 @@ abstract class ScreenTest extends ApplicationTest {
     studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
     fill(studio);
     Work work = new Work(Runnable::run, Platform::runLater);
-    home = new Home(studio, work, work, new Status());
+    home = new Home(studio, work, work, new Status(), remembered());
     Scene scene = new Scene(home().node(), width(), 760);
-    Theme.LIGHT.on(scene);
+    Theme.in(remembered()).on(scene);
     stage.setScene(scene);
     stage.show();
     home().begin(scene, this::file);

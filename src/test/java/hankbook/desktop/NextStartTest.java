@@ -1,0 +1,92 @@
+package hankbook.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hankbook.studio.NotDone;
+import hankbook.studio.SampleStudio;
+import hankbook.studio.Studio;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+
+class NextStartTest extends ScreenTest {
+  @Override
+  void fill(Studio blank) throws NotDone {
+    SampleStudio.fill(blank);
+  }
+
+  @Test
+  void themeScreenAndOpenPlanAreAsTheyWereLeft() {
+    chord(KeyCode.DIGIT2);
+    interact(() -> home().open("Quay towels"));
+    chord(KeyCode.DIGIT3);
+    chord(KeyCode.T);
+    startAgain();
+    assertThat(scene().getStylesheets()).anyMatch(sheet -> sheet.endsWith("dark.css"));
+    assertThat(lookup("#go-journal").queryAs(ToggleButton.class).isSelected()).isTrue();
+    chord(KeyCode.DIGIT2);
+    assertThat(lookup("#plan-name").queryAs(TextInputControl.class).getText()).isEqualTo("Quay towels");
+  }
+
+  @Test
+  void aPlanThatIsGoneIsNotOpened() {
+    remembered().put("plan", new LastPlan.Open(studio().address().text(), "Unravelled"));
+    startAgain();
+    chord(KeyCode.DIGIT2);
+    assertThat(lookup("#plan-name").tryQueryAs(TextInputControl.class).map(TextInputControl::getText).orElse("")).isEmpty();
+    assertThat(lookup("Unravelled").tryQuery()).isEmpty();
+  }
+
+  @Test
+  void yarnOnOrderIsCountedAsItWasLeft() {
+    chord(KeyCode.DIGIT4);
+    clickOn("#count-on-order");
+    settle();
+    startAgain();
+    chord(KeyCode.DIGIT4);
+    assertThat(lookup("#count-on-order").queryAs(CheckBox.class).isSelected()).isTrue();
+  }
+
+  @Test
+  void theShelfIsSortedAndItsColumnsStandAsTheyWereLeft() {
+    interact(() -> {
+      TableView<SkeinRow> skeins = lookup("#skeins").queryTableView();
+      TableColumn<SkeinRow, ?> held = skeins.getColumns().get(7);
+      held.setSortType(TableColumn.SortType.DESCENDING);
+      skeins.getSortOrder().add(held);
+    });
+    settle();
+    Object first = lookup("#skeins").queryTableView().getItems().getFirst();
+    startAgain();
+    TableView<SkeinRow> skeins = lookup("#skeins").queryTableView();
+    assertThat(skeins.getSortOrder()).extracting(TableColumn::getText).containsExactly("Held");
+    assertThat(skeins.getItems().getFirst().code()).isEqualTo(((SkeinRow) first).code());
+  }
+
+  private void chord(KeyCode key) {
+    press(KeyCode.CONTROL, key).release(key, KeyCode.CONTROL);
+    settle();
+  }
+
+  private Scene scene() {
+    return lookup("#go-shelf").query().getScene();
+  }
+
+  /** Another window over the same ledger, with what the first one left. */
+  private void startAgain() {
+    Work work = new Work(Runnable::run, Platform::runLater);
+    interact(() -> {
+      Scene scene = scene();
+      Home again = new Home(studio(), work, work, new Status(), Remembered.of(remembered().json()).orElseThrow());
+      scene.setRoot(again.node());
+      again.begin(scene, this::file);
+    });
+    settle();
+  }
+}
