@@ -1,17 +1,14 @@
 package hankbook.cost;
 
 import hankbook.measure.Length;
-import hankbook.plan.Allowances;
 import hankbook.plan.Apportionment;
+import hankbook.plan.Making;
 import hankbook.plan.Need;
-import hankbook.plan.OrderEntry;
 import hankbook.plan.Plan;
-import hankbook.plan.Warp;
 import hankbook.plan.WarpLength;
 import hankbook.plan.Weft;
 import hankbook.plan.Yardage;
 import hankbook.yarn.YarnColour;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +23,7 @@ final class YarnUses {
   YarnUses(Plan plan, Yardage yardage) {
     this.plan = plan;
     this.yardage = yardage;
-    this.unmended = Yardage.of(withoutRepairs(plan));
+    this.unmended = Yardage.of(Making.of(plan).withRepairs(0).plan());
   }
 
   /** So much of a yarn in the warp and so much of it in the weft, by what becomes of it; uses without a length are left out. */
@@ -95,20 +92,5 @@ final class YarnUses {
     parts.put(YarnUse.WEFT, BigFraction.ONE.subtract(part));
     parts.put(YarnUse.SAMPLING, part);
     return parts;
-  }
-
-  private static Plan withoutRepairs(Plan plan) {
-    Warp warp = plan.warp();
-    List<OrderEntry> order = new ArrayList<>();
-    warp.order().forEach(entry -> order.add(new OrderEntry(entry.yarn(), entry.mark(), entry.amount(), entry.strands(), entry.oneLot(), 0)));
-    Warp unmended =
-        new Warp(
-            warp.sett(), warp.ends(), warp.length(), warp.endsMultiple(), warp.selvedgeEnds(), order, warp.succession(), warp.selvedge(), warp.sections());
-    Allowances old = plan.allowances();
-    Allowances none =
-        new Allowances(
-            old.warpTakeUp(), old.weftTakeUp(), old.drawIn(), old.lengthShrinkage(), old.widthShrinkage(), old.sampling(), old.loomWaste(), old.gap(),
-            old.winding(), 0, old.roundUpTo());
-    return plan.withWarp(unmended).withAllowances(none);
   }
 }
