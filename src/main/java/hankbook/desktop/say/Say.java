@@ -1,0 +1,75 @@
+package hankbook.desktop.say;
+
+/**
+ * Says a text in the language of whoever sits before the window. The English text stands in the code and is the key of its translations; values go where
+ * {@code {0}}, {@code {1}} stand in it. The language is the same everywhere in the window, as the locale is everywhere in Java.
+ */
+public final class Say {
+  private record Tongue(Language language, Catalogue catalogue) {}
+
+  private static volatile Tongue tongue = new Tongue(Language.ENGLISH, Catalogue.ENGLISH);
+
+  private Say() {}
+
+  /** Speaks a language from now on; what was said before stays as it was. */
+  public static void in(Language language) {
+    tongue = new Tongue(language, Catalogue.of(language));
+  }
+
+  /** The language that is spoken. */
+  public static Language language() {
+    return tongue.language();
+  }
+
+  /**
+   * A text of the window.
+   *
+   * @param english a constant, so that a test can find every text
+   * @param values what stands where {@code {0}}, {@code {1}} do
+   */
+  public static String text(String english, Object... values) {
+    return filled(tongue.catalogue().text(english), values);
+  }
+
+  /**
+   * A text whose English would be the same for two meanings.
+   *
+   * @param meaning in a word or two, such as {@code "an hour's"}; a constant
+   */
+  public static String meaning(String meaning, String english, Object... values) {
+    String key = english + " (" + meaning + ")";
+    String said = tongue.catalogue().text(key);
+    return filled(said.equals(key) ? english : said, values);
+  }
+
+  /** So many of a thing: {@code {0}} is their number, further values come after it. */
+  public static String count(long count, String one, String many, Object... more) {
+    Catalogue.Forms forms = tongue.catalogue().counted(one, many);
+    Object[] values = new Object[more.length + 1];
+    values[0] = count;
+    System.arraycopy(more, 0, values, 1, more.length);
+    return filled(count == 1 ? forms.one() : forms.many(), values);
+  }
+
+  /** A text that comes from below the window, such as the name of a kind; as it is where it has no translation. */
+  public static String known(String english) {
+    return tongue.catalogue().text(english);
+  }
+
+  private static String filled(String text, Object... values) {
+    if (values.length == 0) {
+      return text;
+    }
+    StringBuilder filled = new StringBuilder();
+    int from = 0;
+    for (int brace = text.indexOf('{'); brace >= 0; brace = text.indexOf('{', brace + 1)) {
+      int close = brace + 2;
+      if (close < text.length() && text.charAt(close) == '}' && Character.isDigit(text.charAt(brace + 1))) {
+        int place = text.charAt(brace + 1) - '0';
+        filled.append(text, from, brace).append(place < values.length ? values[place] : text.substring(brace, close + 1));
+        from = close + 1;
+      }
+    }
+    return filled.append(text, from, text.length()).toString();
+  }
+}
