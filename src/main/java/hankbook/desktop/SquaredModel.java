@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.BadInput;
 import hankbook.studio.Finish;
@@ -118,7 +119,7 @@ final class SquaredModel {
 
   private String written(String plan, Path file) throws BadInput, NotDone {
     new PlanRecord(studio).write(plan, file);
-    return "Saved the record of " + plan + " as " + file + ".";
+    return Say.text("Saved the record of {0} as {1}.", plan, file);
   }
 
   /** Takes it back, so that its yarn is on the loom again; what was found stays in its form. */
@@ -140,14 +141,14 @@ final class SquaredModel {
   }
 
   private void done(String plan) {
-    status.done("Took back the finish of " + plan + ": its yarn is on the loom again, and what was found stays in its form.");
+    status.done(Say.text("Took back the finish of {0}: its yarn is on the loom again, and what was found stays in its form.", plan));
     after.run();
   }
 
   private void refused(Exception trouble) {
     if (trouble instanceof NotDone) {
       refusal.set(Status.words(trouble));
-      status.wrong("The finish was not taken back.");
+      status.wrong(Say.text("The finish was not taken back."));
     } else {
       status.wrong(trouble);
     }
@@ -160,6 +161,6 @@ final class SquaredModel {
   }
 
   private void judge() {
-    act.judge(open.isEmpty() ? "Choose a plan." : reason.get().isBlank() ? "Give the reason first." : "");
+    act.judge(open.isEmpty() ? Say.text("Choose a plan.") : reason.get().isBlank() ? Say.text("Give the reason first.") : "");
   }
 }
