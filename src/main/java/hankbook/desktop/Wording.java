@@ -70,6 +70,11 @@ final class Wording {
     return quantities().grist(grist, fibre);
   }
 
+  /** An example of what may be typed: a round quantity in the user's units; what is no quantity stays. */
+  static String example(String metric) {
+    return quantities().example(metric);
+  }
+
   /** A part of something in percent, with at most so many places. */
   static String percent(BigFraction part, int places) {
     return quantities().percent(part, places);
@@ -113,12 +118,23 @@ final class Wording {
 
   /** What is said beside a field whose text cannot be taken. */
   static String wanted(Unreadable unreadable) {
-    return "Wanted: " + unreadable.wanted() + ".";
+    return wanted(unreadable.found(), unreadable.wanted());
+  }
+
+  /**
+   * What is said beside a field whose text cannot be taken.
+   *
+   * @param found the text, as the ledger would have it
+   * @param wanted what would have been taken
+   */
+  static String wanted(String found, String wanted) {
+    String mark = TypedText.aboutMark(found);
+    return Say.text("Wanted: {0}.", Say.known(wanted)) + (mark.isEmpty() ? "" : " " + mark);
   }
 
   /** Why what was typed in several places cannot be taken together. */
   static String refused(Unreadable unreadable) {
-    return unreadable.found().isBlank() ? wanted(unreadable) : unreadable.found() + ": wanted " + unreadable.wanted() + ".";
+    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), Say.known(unreadable.wanted()));
   }
 
   /** So many of a thing, with its plural. */

@@ -9,10 +9,13 @@ import hankbook.measure.MassUnit;
 import hankbook.measure.NumberingSystem;
 import hankbook.measure.Sett;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -23,6 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record Quantities(Units units, char mark) {
   private static final char THIN_SPACE = '\u202F';
+  private static final Pattern PLAIN = Pattern.compile("\\d+(?:\\.\\d+)? ?(m|cm|g|/cm)");
   private static final int LONG = 3;
   private static final Mass HEAVY = Mass.of(BigDecimal.TWO, MassUnit.POUND, RoundingMode.HALF_UP);
   private static final Mass LIGHT = Mass.grams(10);
@@ -61,7 +65,7 @@ public record Quantities(Units units, char mark) {
   public String sett(Sett sett) {
     Length span = units.sett().span();
     Sett said = sett.span().equals(span) ? sett : Sett.of(sett.perTenth(), span, units.sett().places(), RoundingMode.HALF_UP);
-    return marked(said.toString());
+    return new Marks(mark).shown(said.toString());
   }
 
   /** A grist by the number of its fibre, to four figures or so. */
@@ -69,6 +73,32 @@ public record Quantities(Units units, char mark) {
     NumberingSystem system = units.numbers().ofFibre(fibre);
     String number = number(system.numberOf(grist), "0.###");
     return system == NumberingSystem.METRIC ? system.symbol() + " " + number : number + " " + system.symbol();
+  }
+
+  /** An example that is round in metric units as one that is round in the user's; what is no length, mass or sett is left as it is but for its mark. */
+  public String example(String metric) {
+    Marks marks = new Marks(mark);
+    Matcher plain = PLAIN.matcher(metric);
+    if (!plain.matches()) {
+      return marks.shown(metric);
+    }
+    return switch (plain.group(1)) {
+      case "m" -> round(Length.parse(metric).in(units.yarn().unit()), units.yarn().unit().symbol());
+      case "cm" -> round(Length.parse(metric).in(units.cloth().unit()), units.cloth().unit().symbol());
+      case "g" -> round(Mass.parse(metric).in(units.weight().unit()), units.weight().unit().symbol());
+      default -> sett(new Sett(new BigDecimal(figures(Sett.parse(metric).threadsIn(units.sett().span().exactTenths()))), units.sett().span()));
+    };
+  }
+
+  private String round(BigFraction exact, String unit) {
+    return new Marks(mark).shown(figures(exact)) + " " + unit;
+  }
+
+  /** To two figures, to one where it is under one; what is whole at once stays whole. */
+  private static String figures(BigFraction exact) {
+    BigDecimal decimal = Exact.decimal(exact, 4, RoundingMode.HALF_UP);
+    boolean given = decimal.stripTrailingZeros().precision() <= 3;
+    return (given ? decimal : decimal.round(new MathContext(decimal.abs().compareTo(BigDecimal.ONE) < 0 ? 1 : 2))).stripTrailingZeros().toPlainString();
   }
 
   /** A part as a percentage with at most so many places. */
@@ -89,10 +119,5 @@ public record Quantities(Units units, char mark) {
     DecimalFormat format = new DecimalFormat(pattern, symbols);
     format.setRoundingMode(RoundingMode.HALF_UP);
     return format.format(number);
-  }
-
-  /** A quantity's text of the files, with the user's mark in its numbers. */
-  public String marked(String canonical) {
-    return mark == '.' ? canonical : canonical.replaceAll("(?<=\\d)\\.(?=\\d)", String.valueOf(mark));
   }
 }
