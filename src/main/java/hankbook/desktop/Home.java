@@ -35,6 +35,7 @@ public final class Home {
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
+  private final Enlarged whole;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -70,6 +71,7 @@ public final class Home {
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
+    whole = new Enlarged(window, window.enlargement());
   }
 
   private Screen aheadScreen() {
@@ -180,9 +182,9 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
-  /** What stands in the scene. */
+  /** What stands in the scene, as large as the user likes it. */
   public Parent node() {
-    return window;
+    return whole;
   }
 
   /** Begins with the screen that was shown last, or with the welcome where the book is blank. */

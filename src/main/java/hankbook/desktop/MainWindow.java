@@ -14,6 +14,8 @@ final class MainWindow extends BorderPane {
   private final List<Screen> screens;
   private final Navigation navigation;
   private final Remembered remembered;
+  private final Enlargement enlargement;
+  private final Framed framed = new Framed();
   private Theme theme;
   private Screen turnedTo;
   private boolean instead;
@@ -27,14 +29,21 @@ final class MainWindow extends BorderPane {
   MainWindow(List<Screen> screens, Status status, String ledger, String whole, Remembered remembered) {
     this.screens = List.copyOf(screens);
     this.remembered = remembered;
+    enlargement = new Enlargement(remembered);
     theme = Theme.in(remembered);
     turnedTo = screens.getFirst();
     navigation = new Navigation(screens, this::turnTo, this::otherTheme);
     getStyleClass().add("window");
     setLeft(navigation);
+    setCenter(framed);
     setBottom(new StatusLine(status, ledger, whole));
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
+  }
+
+  /** How large all of it is shown. */
+  Enlargement enlargement() {
+    return enlargement;
   }
 
   /** Lets the keys work once the window stands in a scene. */
@@ -44,6 +53,9 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.SEARCH, () -> turnedTo.search().run());
     acts.put(Chord.OTHER_THEME, this::otherTheme);
     acts.put(Chord.RECEIVE, receive);
+    acts.put(Chord.LARGER, enlargement::larger);
+    acts.put(Chord.SMALLER, enlargement::smaller);
+    acts.put(Chord.OWN_SIZE, enlargement::ownSize);
     Chord.on(scene, acts);
   }
 
@@ -58,7 +70,7 @@ final class MainWindow extends BorderPane {
     turnedTo = screen;
     remembered.put(KEY, screen.name());
     instead = false;
-    setCenter(screen.node());
+    framed.show(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
     screen.search().run();
@@ -74,7 +86,7 @@ final class MainWindow extends BorderPane {
   /** Shows something in place of a screen. */
   void showInstead(Node node) {
     instead = true;
-    setCenter(node);
+    framed.show(node);
     navigation.markNone();
   }
 
