@@ -183,7 +183,7 @@ public final class ReceiveModel {
   }
 
   private void say(CellFault fault) {
-    known(messages, fault.column()).set("Wanted: " + fault.wanted() + ".");
+    known(messages, fault.column()).set(Wording.wanted(fault.found(), fault.wanted()));
   }
 
   private static String missing(CellFault fault) {
