@@ -78,8 +78,7 @@ public final class AfterView extends BorderPane {
     boolean waiting = model.rows().stream().anyMatch(row -> !row.isSquared());
     String first = waiting
         ? Say.text("Choose a plan at the left: one on the loom to square its book, a squared one to see where its yarn went.")
-       
-            : model.rows().isEmpty()
+        : model.rows().isEmpty()
             ? Say.text("No plan is on a loom. Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.")
             : Say.text("Choose a squared plan at the left to see where its yarn went. No plan is on a loom now. "
                 + "Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.");

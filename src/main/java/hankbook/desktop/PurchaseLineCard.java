@@ -31,7 +31,7 @@ final class PurchaseLineCard extends VBox {
     this.line = line;
     picker = new SkeinPickerPane(line.picker());
     words = new FieldBox(Say.text("What was bought"), Say.text("3 cones Skerry 16/2, Chalk"), line.wordsProperty(), line.wordsMessageProperty());
-    price = new FieldBox(Say.text("Price of all of it"), "3 x 19.80", line.priceProperty(), line.priceMessageProperty());
+    price = new FieldBox(Say.text("Price of all of it"), "3 x 19.80", line.priceProperty(), line.priceMessageProperty()).quantity();
     price.getStyleClass().add("purchase-price");
     HBox.setHgrow(words, Priority.ALWAYS);
     words.field().setOnAction(_ -> enter.run());

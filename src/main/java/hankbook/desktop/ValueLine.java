@@ -32,6 +32,6 @@ record ValueLine(String name, String metres, String mass, String value, String p
 
   /** A part whose grist is not known makes the mass a least one. */
   private static String mass(ValueRow row) {
-    return row.mass().milligrams() == 0 ? "" : row.withoutMass().isZero() ? Wording.grams(row.mass()) : Say.text("over {0}", Wording.grams(row.mass()));
+    return row.mass().milligrams() == 0 ? "" : row.withoutMass().isZero() ? Wording.mass(row.mass()) : Say.text("over {0}", Wording.mass(row.mass()));
   }
 }
