@@ -5,9 +5,7 @@ import hankbook.desktop.say.Say;
 import hankbook.studio.PlanStep;
 import java.util.List;
 import java.util.Locale;
-import java.util.UUID;
-import java.util.function.Consumer;
-import javafx.beans.value.ObservableValue;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,35 +15,32 @@ import javafx.scene.layout.VBox;
 
 /** The life of the open plan: each step with its shape, its day and its yarn, and what comes next. A step that an entry made opens that entry. */
 final class PlanStepBar extends VBox {
-  private final Consumer<UUID> opens;
+  private final PlanLifeModel life;
   private final FlowPane steps = new FlowPane();
   private final Label next = Labels.quiet("");
 
-  /**
-   * The life of a plan.
-   *
-   * @param life every step; none where that is not known yet
-   * @param opens an entry in the journal
-   */
-  PlanStepBar(ObservableValue<List<PlanStep>> life, Consumer<UUID> opens) {
-    this.opens = opens;
+  PlanStepBar(PlanLifeModel life) {
+    this.life = life;
     getStyleClass().add("step-bar");
     steps.getStyleClass().add("steps");
     next.setId("plan-next");
     getChildren().addAll(steps, next);
     managedProperty().bind(visibleProperty());
-    life.subscribe(this::show);
+    life.stepsProperty().subscribe(_ -> show());
+    life.opensProperty().subscribe(_ -> show());
   }
 
-  private void show(List<PlanStep> life) {
-    setVisible(!life.isEmpty());
-    steps.getChildren().setAll(life.stream().map(this::step).toList());
-    next.setText(PlanStepWords.next(life));
+  private void show() {
+    List<PlanStep> all = life.stepsProperty().get();
+    setVisible(!all.isEmpty());
+    steps.getChildren().setAll(all.stream().map(this::step).toList());
+    next.setText(PlanStepWords.next(all));
   }
 
   private Node step(PlanStep step) {
     String name = PlanStepWords.name(step.stage());
-    Labeled word = step.entry().<Labeled>map(entry -> asked(name, entry)).orElseGet(() -> new Label(name));
+    Optional<Labeled> asked = life.opensProperty().get().flatMap(opens -> step.entry().map(entry -> asked(name, () -> opens.accept(entry))));
+    Labeled word = asked.orElseGet(() -> new Label(name));
     word.setGraphic(new PlanStepMark(step.state()));
     word.setId("plan-step-" + step.stage().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     word.getStyleClass().addAll("step-word", "step-" + step.state().name().toLowerCase(Locale.ROOT).replace('_', '-'));
@@ -64,11 +59,11 @@ final class PlanStepBar extends VBox {
     return quiet;
   }
 
-  private Button asked(String name, UUID entry) {
+  private static Button asked(String name, Runnable opens) {
     Button asked = new Button(name);
     asked.getStyleClass().setAll("figure");
     asked.setAccessibleHelp(Say.text("Opens the journal at the entry that made it."));
-    asked.setOnAction(_ -> opens.accept(entry));
+    asked.setOnAction(_ -> opens.run());
     return asked;
   }
 }

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 
 /** The life of a plan as the ledger tells it: every step, those to come too. */
 public final class PlanSteps {
@@ -39,11 +40,17 @@ public final class PlanSteps {
    */
   static List<PlanStep> of(String plan, List<Entry> entries, Ending ending) {
     PlanSteps steps = new PlanSteps(plan, entries);
-    PlanStep reserved = steps.moved(Stage.RESERVED, EntryKind.RESERVE, Place.Kind.RESERVED, Place.Kind.SHELF);
-    PlanStep onLoom = steps.moved(Stage.ON_LOOM, EntryKind.DRAW, Place.Kind.LOOM, Place.Kind.SHELF);
-    List<PlanStep> all = List.of(
-        new PlanStep(Stage.PLANNED, State.DONE, Optional.empty(), Length.ZERO, 0, Optional.empty()), reserved, onLoom, steps.cutOff(ending), steps.squared(ending));
-    return stated(all);
+    boolean cutOff = ending.isSquared() || (ending.isCutOff() && !steps.moved(Stage.ON_LOOM, EntryKind.DRAW, Place.Kind.LOOM, true).amount().isZero());
+    return stated(List.of(
+        new PlanStep(Stage.PLANNED, State.DONE, Optional.empty(), Length.ZERO, 0, Optional.empty()),
+        steps.moved(Stage.RESERVED, EntryKind.RESERVE, Place.Kind.RESERVED, true),
+        steps.moved(Stage.ON_LOOM, EntryKind.DRAW, Place.Kind.LOOM, !cutOff),
+        cutOff ? steps.cutOff(ending) : notYet(Stage.CUT_OFF),
+        ending.isSquared() ? steps.squared(ending) : notYet(Stage.SQUARED)));
+  }
+
+  private static PlanStep notYet(Stage stage) {
+    return new PlanStep(stage, State.LATER, Optional.empty(), Length.ZERO, 0, Optional.empty());
   }
 
   /** Entries that hold: not taken back, or brought back after that; reversals themselves are not among them. */
@@ -57,53 +64,56 @@ public final class PlanSteps {
     return entries.stream().filter(entry -> entry.kind() != EntryKind.REVERSAL && !undone.contains(entry.id())).toList();
   }
 
-  /** What came to a place and did not go back to another. */
-  private PlanStep moved(Stage stage, EntryKind kind, Place.Kind to, Place.Kind back) {
+  /**
+   * What came to a place.
+   *
+   * @param less whether what went back from it to the shelf does not count
+   */
+  private PlanStep moved(Stage stage, EntryKind kind, Place.Kind to, boolean less) {
     Map<String, Length> held = new HashMap<>();
-    for (Entry entry : standing) {
-      for (Transfer transfer : entry.transfers()) {
-        if (isOurs(transfer.to(), to)) {
-          held.merge(transfer.skein(), transfer.length(), Length::plus);
-        } else if (isOurs(transfer.from(), to) && transfer.to().kind() == back && entry.kind() != EntryKind.RETURN) {
-          held.merge(transfer.skein(), transfer.length().negated(), Length::plus);
-        }
+    for (Transfer transfer : transfers()) {
+      if (isOurs(transfer.to(), to)) {
+        held.merge(transfer.skein(), transfer.length(), Length::plus);
+      } else if (less && isOurs(transfer.from(), to) && transfer.to().kind() == Place.Kind.SHELF) {
+        held.merge(transfer.skein(), transfer.length().negated(), Length::plus);
       }
     }
     held.values().removeIf(length -> !length.isPositive());
     Optional<Entry> last = held.isEmpty() ? Optional.empty() : standing.stream().filter(entry -> entry.kind() == kind).reduce((_, later) -> later);
-    return step(stage, last.isPresent(), last.map(Entry::date), held, last.map(Entry::id));
+    return last.map(entry -> done(stage, Optional.of(entry.date()), held, Optional.of(entry.id()))).orElseGet(() -> notYet(stage));
+  }
+
+  private List<Transfer> transfers() {
+    return standing.stream().flatMap(entry -> entry.transfers().stream()).toList();
   }
 
   private boolean isOurs(Place place, Place.Kind kind) {
     return place.kind() == kind && place.planName().equals(plan);
   }
 
+  /** The entry of a cut-off is the last that brought yarn back from the loom. */
   private PlanStep cutOff(Ending ending) {
-    Map<String, Length> returned = new HashMap<>();
-    Optional<Entry> last = Optional.empty();
-    for (Entry entry : standing) {
-      for (Transfer transfer : entry.transfers()) {
-        if (isOurs(transfer.from(), Place.Kind.LOOM) && transfer.to().kind() == Place.Kind.SHELF) {
-          returned.merge(transfer.skein(), transfer.length(), Length::plus);
-          last = Optional.of(entry);
-        }
-      }
-    }
-    boolean done = ending.isCutOff() || ending.isSquared();
-    return step(Stage.CUT_OFF, done, done ? ending.cutOff().or(() -> ending.squared()) : Optional.empty(), done ? returned : Map.of(), done ? last.map(Entry::id) : Optional.empty());
+    Optional<UUID> last = standing.stream().filter(entry -> entry.transfers().stream().anyMatch(this::isBack)).map(Entry::id).reduce((_, later) -> later);
+    return done(Stage.CUT_OFF, ending.cutOff().or(ending::squared), sums(this::isBack), last);
   }
 
   private PlanStep squared(Ending ending) {
-    Map<String, Length> woven = new HashMap<>();
-    standing.stream().flatMap(entry -> entry.transfers().stream()).filter(transfer -> isOurs(transfer.to(), Place.Kind.CLOTH)).forEach(
-        transfer -> woven.merge(transfer.skein(), transfer.length(), Length::plus));
-    boolean done = ending.isSquared();
-    return step(Stage.SQUARED, done, done ? ending.squared() : Optional.empty(), done ? woven : Map.of(), done ? ending.entries().stream().reduce((_, later) -> later) : Optional.empty());
+    return done(Stage.SQUARED, ending.squared(), sums(transfer -> isOurs(transfer.to(), Place.Kind.CLOTH)), ending.entries().stream().reduce((_, later) -> later));
   }
 
-  private static PlanStep step(Stage stage, boolean done, Optional<LocalDate> date, Map<String, Length> skeins, Optional<UUID> entry) {
+  private boolean isBack(Transfer transfer) {
+    return isOurs(transfer.from(), Place.Kind.LOOM) && transfer.to().kind() == Place.Kind.SHELF;
+  }
+
+  private Map<String, Length> sums(Predicate<Transfer> which) {
+    Map<String, Length> sums = new HashMap<>();
+    transfers().stream().filter(which).forEach(transfer -> sums.merge(transfer.skein(), transfer.length(), Length::plus));
+    return sums;
+  }
+
+  private static PlanStep done(Stage stage, Optional<LocalDate> date, Map<String, Length> skeins, Optional<UUID> entry) {
     Length all = skeins.values().stream().reduce(Length.ZERO, Length::plus);
-    return new PlanStep(stage, done ? State.DONE : State.LATER, date, all, skeins.size(), entry);
+    return new PlanStep(stage, State.DONE, date, all, skeins.size(), entry);
   }
 
   /** The last that was come to is where the plan is; what follows it is next. */
