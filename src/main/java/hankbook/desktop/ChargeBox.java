@@ -16,7 +16,7 @@ final class ChargeBox extends VBox {
    * @param enter is run by the Enter key
    */
   ChargeBox(String name, String key, String id, PurchaseFields fields, ObservableValue<Boolean> several, Runnable enter) {
-    FieldBox amount = new FieldBox(name, "0", fields.field(key), fields.message(key)).named(id);
+    FieldBox amount = new FieldBox(name, "0", fields.field(key), fields.message(key)).named(id).quantity();
     amount.field().setOnAction(_ -> enter.run());
     ComboBox<String> basis = new ComboBox<>();
     basis.getItems().setAll(BY_VALUE, BY_MASS);

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import java.util.List;
 import java.util.Map;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -18,18 +19,37 @@ enum Chord {
   SETTINGS(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
-  OTHER_THEME(KeyCode.T, "Ctrl+T");
+  OTHER_THEME(KeyCode.T, "Ctrl+T"),
+  LARGER("Ctrl++", anyShift(KeyCode.PLUS), anyShift(KeyCode.EQUALS), anyShift(KeyCode.ADD)),
+  SMALLER("Ctrl+-", anyShift(KeyCode.MINUS), anyShift(KeyCode.SUBTRACT)),
+  OWN_SIZE("Ctrl+0", anyShift(KeyCode.DIGIT0), anyShift(KeyCode.NUMPAD0)),
+  KEYS("Shift+F1", new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN));
 
-  private final KeyCode key;
+  private final List<KeyCombination> keys;
   private final String words;
 
   Chord(KeyCode key, String words) {
-    this.key = key;
+    this(words, new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN));
+  }
+
+  /** A chord whose character lies on another key, or above another, from layout to layout. */
+  Chord(String words, KeyCombination... keys) {
+    this.keys = List.of(keys);
     this.words = words;
   }
 
+  private static KeyCombination anyShift(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_ANY);
+  }
+
+  /** The keys; where there are several, the first are those that stand in the words. */
   KeyCombination keys() {
-    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+    return keys.getFirst();
+  }
+
+  /** All keys that do the same. */
+  List<KeyCombination> allKeys() {
+    return keys;
   }
 
   /** As it is written beside what it does. */
@@ -39,6 +59,6 @@ enum Chord {
 
   /** Lets the chords do what they stand for. */
   static void on(Scene scene, Map<Chord, Runnable> acts) {
-    acts.forEach((chord, act) -> scene.getAccelerators().put(chord.keys(), act));
+    acts.forEach((chord, act) -> chord.allKeys().forEach(keys -> scene.getAccelerators().put(keys, act)));
   }
 }

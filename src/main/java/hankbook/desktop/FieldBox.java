@@ -12,8 +12,10 @@ import javafx.scene.layout.VBox;
 /** A field with its name above and what is wrong with it below. */
 final class FieldBox extends VBox {
   private final TextField field = new TextField();
+  private final StringProperty text;
 
   FieldBox(String name, String example, StringProperty text, ObservableValue<String> message) {
+    this.text = text;
     Label label = new Label(name);
     label.getStyleClass().add("field-name");
     label.setLabelFor(field);
@@ -24,6 +26,19 @@ final class FieldBox extends VBox {
     message.subscribe(it -> field.pseudoClassStateChanged(Styles.STATE_DANGER, !it.isEmpty()));
     getStyleClass().add("field-box");
     getChildren().addAll(label, field, Labels.fault(message));
+  }
+
+  /** Takes it for a quantity: numbers in it have the decimal mark of the user's language, and so has the example, in the user's units. */
+  FieldBox quantity() {
+    field.textProperty().unbindBidirectional(text);
+    TypedText.bind(field.textProperty(), text);
+    field.setPromptText(Wording.example(field.getPromptText()));
+    return this;
+  }
+
+  /** The same where a field of that key is for a quantity. */
+  FieldBox quantityIf(String key) {
+    return TypedText.isQuantity(key) ? quantity() : this;
   }
 
   /** Leaves what is wrong to be said where nothing moves while one types; that something is wrong is marked in the field all the same. */

@@ -14,7 +14,7 @@ final class FieldRow extends FlowPane {
 
   /** A field for a value that is tried and not kept. */
   static FieldBox field(String name, String example, String id, double width, TypedValue<?> value) {
-    FieldBox box = new FieldBox(name, example, value.textProperty(), value.messageProperty()).named(id);
+    FieldBox box = new FieldBox(name, example, value.textProperty(), value.messageProperty()).named(id).quantity();
     box.setPrefWidth(width);
     box.setMaxWidth(width);
     return box;

@@ -30,7 +30,7 @@ final class FoundBox extends VBox {
     label.getStyleClass().add("field-name");
     label.setLabelFor(field);
     field.setId(part.key() + (part.isList() ? "[" + row + "]." : part.key().isEmpty() ? "" : ".") + key);
-    field.setPromptText(prompt);
+    field.setPromptText(isQuantity() ? Wording.example(prompt) : prompt);
     field.setAccessibleText(name);
     field.accessibleHelpProperty().bind(fault);
     field.setPrefWidth(width);
@@ -39,12 +39,16 @@ final class FoundBox extends VBox {
     setMinWidth(width);
     getChildren().addAll(label, field, Labels.fault(fault));
     show(editor.draftProperty().get());
-    field.textProperty().subscribe(text -> enter(editor, text));
+    field.textProperty().subscribe(text -> enter(editor, isQuantity() ? TypedText.canonical(text) : text));
     field.focusedProperty().subscribe(focused -> {
       if (!focused) {
         editor.keep();
       }
     });
+  }
+
+  private boolean isQuantity() {
+    return FoundText.isQuantity(part, key);
   }
 
   private void enter(AfterEditor editor, String typed) {
@@ -68,8 +72,8 @@ final class FoundBox extends VBox {
       return;
     }
     String text = key.equals(AMOUNT) ? draft.text(part, row, "mass") + draft.text(part, row, "length") : draft.text(part, row, key);
-    if (!text.equals(field.getText())) {
-      field.setText(text);
+    if (!text.equals(isQuantity() ? TypedText.canonical(field.getText()) : field.getText())) {
+      field.setText(isQuantity() ? TypedText.shown(text) : text);
     }
   }
 

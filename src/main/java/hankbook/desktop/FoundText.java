@@ -9,9 +9,11 @@ import hankbook.measure.Percentage;
 import hankbook.measure.Unreadable;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Set;
 
 /** Whether a text can stand in a field of what was found after a cloth. */
 final class FoundText {
+  private static final Set<String> WORDS = Set.of("date", "plan", "reason", "note", "skein", "yarn", "colour", "usedUp");
   private static final String DAY = "a day such as 2026-03-14";
   private static final String AMOUNT = "a weight such as 38 g, or a length such as 12 m";
 
@@ -43,6 +45,11 @@ final class FoundText {
       case "plan", "reason", "note", "skein", "yarn", "colour", "usedUp" -> {}
       default -> Length.parse(text);
     }
+  }
+
+  /** Whether a field is for a quantity, rather than for words or a day. */
+  static boolean isQuantity(ActualsPart part, String key) {
+    return part == ActualsPart.HOURS || !WORDS.contains(key);
   }
 
   private static void day(String text) {

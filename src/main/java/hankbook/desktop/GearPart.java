@@ -75,7 +75,7 @@ final class GearPart<T> extends VBox {
     HBox form = new HBox();
     form.getStyleClass().add("gear-form");
     for (GearField field : model.kind().fields()) {
-      FieldBox box = new FieldBox(field.caption(), field.example(), model.field(field.key()), model.message(field.key())).named(model.kind().word() + "-" + field.key());
+      FieldBox box = new FieldBox(field.caption(), field.example(), model.field(field.key()), model.message(field.key())).named(model.kind().word() + "-" + field.key()).quantityIf(field.key());
       box.field().setOnAction(_ -> model.enter());
       box.setPrefWidth(field.key().equals("name") ? 150 : 100);
       HBox.setHgrow(box, Priority.SOMETIMES);

@@ -1,11 +1,15 @@
 package hankbook.desktop;
 
+import hankbook.desktop.fault.FaultPane;
+import hankbook.desktop.fault.Faults;
+import hankbook.desktop.say.Say;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -29,12 +33,15 @@ public final class Home {
   private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
+  private final ReceiveModel receiving;
+  private final Typing typing = new Typing();
   private final Screen shelfScreen;
   private final Screen plansScreen;
   private final Screen costsScreen;
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
+  private final Enlarged whole;
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -60,6 +67,7 @@ public final class Home {
     after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
+    receiving = new ReceiveModel(studio, work, status, shelf);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -70,6 +78,9 @@ public final class Home {
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
+    whole = new Enlarged(window, window.enlargement());
+    typing.add("receive", receiving::typed, receiving::type);
+    typing.add("purchase", purchases.another()::typed, purchases.another()::type);
   }
 
   private Screen aheadScreen() {
@@ -180,9 +191,24 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
-  /** What stands in the scene. */
+  /**
+   * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
+   *
+   * @param open shows a folder
+   */
+  public void hear(Faults faults, Consumer<Path> open) {
+    faults.typedIs(() -> typing.texts(window));
+    faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
+    Map<String, Map<String, String>> before = faults.putBy().take();
+    if (!before.isEmpty()) {
+      typing.fill(before);
+      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", faults.putBy().aside()));
+    }
+  }
+
+  /** What stands in the scene, as large as the user likes it. */
   public Parent node() {
-    return window;
+    return whole;
   }
 
   /** Begins with the screen that was shown last, or with the welcome where the book is blank. */
@@ -240,6 +266,6 @@ public final class Home {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
         new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf), this::showWaysIn);
+        receiving, this::showWaysIn);
   }
 }

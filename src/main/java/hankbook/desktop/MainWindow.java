@@ -3,9 +3,11 @@ package hankbook.desktop;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** The whole window: the navigation, the screen turned to, and the status line. */
 final class MainWindow extends BorderPane {
@@ -14,6 +16,9 @@ final class MainWindow extends BorderPane {
   private final List<Screen> screens;
   private final Navigation navigation;
   private final Remembered remembered;
+  private final Enlargement enlargement;
+  private final VBox below = new VBox();
+  private final Framed framed = new Framed();
   private Theme theme;
   private Screen turnedTo;
   private boolean instead;
@@ -27,14 +32,28 @@ final class MainWindow extends BorderPane {
   MainWindow(List<Screen> screens, Status status, String ledger, String whole, Remembered remembered) {
     this.screens = List.copyOf(screens);
     this.remembered = remembered;
+    enlargement = new Enlargement(remembered);
     theme = Theme.in(remembered);
     turnedTo = screens.getFirst();
     navigation = new Navigation(screens, this::turnTo, this::otherTheme);
     getStyleClass().add("window");
     setLeft(navigation);
-    setBottom(new StatusLine(status, ledger, whole));
+    setCenter(framed);
+    below.getChildren().add(new StatusLine(status, ledger, whole));
+    setBottom(below);
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
+  }
+
+  /** Shows above the status line what is said of a fault, or nothing any more. */
+  void showFault(Optional<? extends Node> said) {
+    below.getChildren().removeIf(node -> !(node instanceof StatusLine));
+    said.ifPresent(node -> below.getChildren().addFirst(node));
+  }
+
+  /** How large all of it is shown. */
+  Enlargement enlargement() {
+    return enlargement;
   }
 
   /** Lets the keys work once the window stands in a scene. */
@@ -44,6 +63,9 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.SEARCH, () -> turnedTo.search().run());
     acts.put(Chord.OTHER_THEME, this::otherTheme);
     acts.put(Chord.RECEIVE, receive);
+    acts.put(Chord.LARGER, enlargement::larger);
+    acts.put(Chord.SMALLER, enlargement::smaller);
+    acts.put(Chord.OWN_SIZE, enlargement::ownSize);
     Chord.on(scene, acts);
   }
 
@@ -58,7 +80,7 @@ final class MainWindow extends BorderPane {
     turnedTo = screen;
     remembered.put(KEY, screen.name());
     instead = false;
-    setCenter(screen.node());
+    framed.show(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
     screen.search().run();
@@ -74,7 +96,7 @@ final class MainWindow extends BorderPane {
   /** Shows something in place of a screen. */
   void showInstead(Node node) {
     instead = true;
-    setCenter(node);
+    framed.show(node);
     navigation.markNone();
   }
 

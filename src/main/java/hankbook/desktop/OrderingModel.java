@@ -169,7 +169,7 @@ public final class OrderingModel {
     RowReading row = row("S1");
     messages.values().forEach(message -> message.set(""));
     row.faults().stream().filter(fault -> !fault.found().isEmpty() && messages.containsKey(fault.column())).forEach(
-        fault -> known(messages, fault.column()).set("Wanted: " + fault.wanted() + "."));
+        fault -> known(messages, fault.column()).set(Wording.wanted(fault.found(), fault.wanted())));
     alikeMessage.set(count().isPresent() ? "" : "Wanted: a number from 1 to " + MOST_ALIKE + ".");
     dueMessage.set(due.day().filter(day -> day.isBefore(studio.today())).map(_ -> "That day is past.").orElse(due.messageProperty().get()));
     Length each = row.skein().map(Skein::holds).orElse(Length.ZERO);

@@ -49,7 +49,7 @@ final class OrderingPage extends SidePage {
   }
 
   private FieldBox box(String column, String name, String example) {
-    return ordering(new FieldBox(name, example, model.field(column), model.message(column)).named("order-" + column));
+    return ordering(new FieldBox(name, example, model.field(column), model.message(column)).named("order-" + column).quantityIf(column));
   }
 
   private FieldBox ordering(FieldBox box) {

@@ -5,6 +5,7 @@ import hankbook.exchange.Fault;
 import hankbook.exchange.PlanField;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.css.PseudoClass;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /** One field of the form: its caption, what is typed, and what is wrong with it. */
 final class PlanFieldBox extends VBox {
+  /** Fields for words, or orders of their own notation. */
+  private static final Set<String> WORDS = Set.of("name", "yarn", "colour", "mark", "loom", "reed", "weave", "sley", "oneLot", "succession", "weftSuccession");
   private static final PseudoClass DANGER = PseudoClass.getPseudoClass("danger");
 
   private final PlanField field;
@@ -44,8 +47,8 @@ final class PlanFieldBox extends VBox {
     setPrefWidth(width);
     setMaxWidth(width);
     getChildren().addAll(caption, control, message);
-    text.setText(editor.draftProperty().get().text(field));
-    text.textProperty().subscribe(typed -> editor.enter(field, typed == null ? "" : typed));
+    text.setText(shown(editor.draftProperty().get().text(field)));
+    text.textProperty().subscribe(typed -> editor.enter(field, typed == null ? "" : canonical(typed)));
     control.focusedProperty().subscribe(focused -> {
       if (!focused) {
         editor.keep();
@@ -56,7 +59,7 @@ final class PlanFieldBox extends VBox {
   /** A field to type in. */
   static PlanFieldBox typed(PlanField field, double width, PlanEditor editor) {
     TextField text = new TextField();
-    text.setPromptText(PlanWords.example(field.part(), field.key()));
+    text.setPromptText(Wording.example(PlanWords.example(field.part(), field.key())));
     return new PlanFieldBox(field, text, text, width, editor);
   }
 
@@ -112,9 +115,17 @@ final class PlanFieldBox extends VBox {
 
   /** Shows what the draft has, where that is not what was typed here. */
   void show(String draft) {
-    if (!draft.equals(text.getText())) {
-      text.setText(draft);
+    if (!draft.equals(canonical(text.getText()))) {
+      text.setText(shown(draft));
     }
+  }
+
+  private String shown(String draft) {
+    return WORDS.contains(field.key()) ? draft : TypedText.shown(draft);
+  }
+
+  private String canonical(String typed) {
+    return WORDS.contains(field.key()) ? typed : TypedText.canonical(typed);
   }
 
   /** Says what is wrong with the text, or nothing. */

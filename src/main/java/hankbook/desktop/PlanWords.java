@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.allot.Cover;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Verdict;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.Fault;
 import hankbook.exchange.PlanField;
@@ -133,7 +134,7 @@ final class PlanWords {
 
   /** Beside the field itself. */
   static String beside(Fault fault) {
-    return (fault.found().isBlank() ? "Still wanted: " : "Wanted: ") + fault.wanted() + ".";
+    return fault.found().isBlank() ? Say.text("Still wanted: {0}.", Say.known(fault.wanted())) : Wording.wanted(fault.found(), fault.wanted());
   }
 
   private static String sentence(String message, String beginning) {

@@ -52,13 +52,13 @@ public final class PlansModel {
    */
   public PlansModel(PlanDesk desk, Work work, Runnable ledgerChanged) {
     this.desk = desk;
-    this.work = new Work(new InOrder(work.away()), work.here());
-    this.listWork = new Work(new InOrder(work.away()), work.here());
+    this.work = work.inOrder();
+    this.listWork = work.inOrder();
     this.ledgerChanged = ledgerChanged;
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
-    Work pageWork = new Work(new InOrder(work.away()), work.here());
+    Work pageWork = work.inOrder();
     this.fit = new FitModel(desk, pageWork, editor);
     this.winding = new WindingModel(desk, pageWork, editor);
     this.sett = new SettModel(desk, pageWork, editor);

@@ -125,6 +125,16 @@ final class PurchaseForm {
     begin(PurchaseTexts.of(purchased.kept().landed().purchase()));
   }
 
+  /** What is typed and not entered, by the names of the fields; empty where nothing is. */
+  Map<String, String> typed() {
+    return halfTyped.get() && corrected.get().isEmpty() ? PurchasePutBy.texts(fields.typed()) : Map.of();
+  }
+
+  /** Types again what was put by. */
+  void type(Map<String, String> texts) {
+    fields.fill(PurchasePutBy.of(texts));
+  }
+
   private void begin(PurchaseTyped typed) {
     begun = typed;
     reason.set("");

@@ -86,7 +86,7 @@ final class PurchaseFormPage extends VBox {
   }
 
   private FieldBox box(String name, String example, String key, double width) {
-    FieldBox box = new FieldBox(name, example, fields.field(key), fields.message(key)).named(id + "-" + key);
+    FieldBox box = new FieldBox(name, example, fields.field(key), fields.message(key)).named(id + "-" + key).quantityIf(key);
     box.field().setOnAction(_ -> form.enter());
     box.setPrefWidth(width);
     box.setMaxWidth(width);

@@ -30,7 +30,7 @@ final class PurchaseLineCard extends VBox {
     this.line = line;
     picker = new SkeinPickerPane(line.picker());
     words = new FieldBox("What was bought", "3 cones Skerry 16/2, Chalk", line.wordsProperty(), line.wordsMessageProperty());
-    price = new FieldBox("Price of all of it", "3 x 19.80", line.priceProperty(), line.priceMessageProperty());
+    price = new FieldBox("Price of all of it", "3 x 19.80", line.priceProperty(), line.priceMessageProperty()).quantity();
     price.getStyleClass().add("purchase-price");
     HBox.setHgrow(words, Priority.ALWAYS);
     words.field().setOnAction(_ -> enter.run());

@@ -83,7 +83,7 @@ final class ReceivePage extends SidePage {
   }
 
   private FieldBox box(String column, String name, String example) {
-    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column).withoutMessage();
+    FieldBox box = new FieldBox(name, example, model.field(column), model.message(column)).named("receive-" + column).quantityIf(column).withoutMessage();
     box.field().setOnAction(event -> model.receive());
     return box;
   }

@@ -73,7 +73,7 @@ final class RecountPane extends VBox {
   }
 
   private FieldBox field(String name, String example, Typed<?> typed, String id) {
-    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id).withoutMessage();
+    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id).quantity().withoutMessage();
     box.field().setOnAction(_ -> model.record());
     return box;
   }

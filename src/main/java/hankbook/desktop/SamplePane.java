@@ -32,13 +32,13 @@ final class SamplePane extends VBox {
   }
 
   private FieldBox field(String name, String example, Typed<?> typed, String id) {
-    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id).withoutMessage();
+    FieldBox box = new FieldBox(name, example, typed.textProperty(), typed.messageProperty()).named(id).quantity().withoutMessage();
     box.field().setOnAction(_ -> model.useIt());
     return box;
   }
 
   private static FieldBox usual(FieldBox box, ObservableValue<String> usual) {
-    box.field().promptTextProperty().bind(usual);
+    box.field().promptTextProperty().bind(usual.map(TypedText::shown));
     return box;
   }
 }

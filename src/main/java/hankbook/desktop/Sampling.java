@@ -109,7 +109,8 @@ public final class Sampling {
     if (use.isPossible()) {
       String yarn = skein.map(Sampling::yarn).orElseThrow();
       GristSample sample = fields.read().sample().orElseThrow();
-      use.attempt(_ -> new Grists(studio).weigh(yarn, sample), fields::clear, () -> done(yarn + " goes by its own grist now, " + Wording.grist(sample) + "."), status::wrong);
+      String grist = Wording.grist(sample, skein.map(Skein::fibre).orElse(""));
+      use.attempt(_ -> new Grists(studio).weigh(yarn, sample), fields::clear, () -> done(yarn + " goes by its own grist now, " + grist + "."), status::wrong);
     }
   }
 
@@ -133,7 +134,7 @@ public final class Sampling {
     rules.set(skein.map(Sampling::rules).orElse(""));
     usualDivision.set(fields.usualDivision());
     usualWithin.set(fields.usualWithin());
-    found.set(read.sample().map(Wording::grist).orElse(""));
+    found.set(read.sample().map(sample -> Wording.grist(sample, skein.map(Skein::fibre).orElse(""))).orElse(""));
     against.set(skein.flatMap(now -> read.sample().flatMap(sample -> now.grist().map(number -> GristWords.against(sample.grist(), number)))).orElse(""));
     recounts.set(read.sample().map(sample -> recounts(sample, "Once it is used, weigh")).or(() -> ruling.map(sample -> recounts(sample, "Weigh"))).orElse(""));
     use.judge(skein.isEmpty() ? "Choose a skein." : read.sample().equals(ruling) && ruling.isPresent() ? "This sample rules already." : read.whyNot());
@@ -141,8 +142,8 @@ public final class Sampling {
   }
 
   private static String rules(Skein skein) {
-    String byNumber = skein.grist().map(number -> number + ", " + number.grist() + ", by its yarn number").orElse("no grist known");
-    String how = skein.sample().map(sample -> Wording.grist(sample) + ", by " + sample.length() + " that weighed " + sample.mass()).orElse(byNumber);
+    String byNumber = skein.grist().map(number -> number + ", " + Wording.grist(number.grist(), skein.fibre()) + ", by its yarn number").orElse("no grist known");
+    String how = skein.sample().map(sample -> Wording.grist(sample, skein.fibre()) + ", by " + sample.length() + " that weighed " + sample.mass()).orElse(byNumber);
     return yarn(skein) + ": " + how + ".";
   }
 

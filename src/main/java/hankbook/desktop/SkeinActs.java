@@ -15,7 +15,7 @@ final class SkeinActs extends VBox {
   }
 
   private static Node partWith(Parting model) {
-    FieldBox length = new FieldBox("How much leaves", "50 m", model.length().textProperty(), model.length().messageProperty()).named("part-length");
+    FieldBox length = new FieldBox("How much leaves", "50 m", model.length().textProperty(), model.length().messageProperty()).named("part-length").quantity();
     FieldBox note = new FieldBox("Where to", "sold, given, lost", model.noteProperty(), new SimpleStringProperty("")).named("part-note");
     length.field().setOnAction(event -> model.record());
     ActButton act = new ActButton("Part with yarn", model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("part");

@@ -34,7 +34,7 @@ final class SkeinFacts {
     measures.turns().ifPresent(turns -> facts.add("Turns", turns.count() + " of " + turns.reel()));
     measures.label().ifPresent(label -> facts.add("On the label", Wording.metres(label)));
     facts.add("Grist", skein.grist().map(Object::toString).orElse(""));
-    skein.sample().ifPresent(sample -> facts.add("Own grist", Wording.grist(sample)));
+    skein.sample().ifPresent(sample -> facts.add("Own grist", Wording.grist(sample, skein.fibre())));
   }
 
   /** What of it should be looked at, or empty. */

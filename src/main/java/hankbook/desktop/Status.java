@@ -2,9 +2,11 @@ package hankbook.desktop;
 
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
+import hankbook.store.LedgerSilent;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -53,9 +55,18 @@ public final class Status {
     last.set(said);
   }
 
+  /** Whether a failure is none of the user's, nor of the ledger's whereabouts. */
+  static boolean isOwnFault(Throwable trouble) {
+    return !(isSaid(trouble) || trouble instanceof Unreadable || trouble instanceof CancellationException);
+  }
+
+  private static boolean isSaid(Throwable trouble) {
+    return trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable || trouble instanceof LedgerSilent;
+  }
+
   /** What a failure means to the user. */
   static String words(Throwable trouble) {
-    if (trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable) {
+    if (isSaid(trouble)) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
     }
     if (trouble instanceof Unreadable unreadable) {

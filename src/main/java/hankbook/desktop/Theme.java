@@ -3,8 +3,8 @@ package hankbook.desktop;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.net.URL;
-import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.scene.Scene;
 
@@ -24,7 +24,8 @@ public enum Theme {
   /** Puts the look on a scene. */
   public void on(Scene scene) {
     Application.setUserAgentStylesheet(this == LIGHT ? new PrimerLight().getUserAgentStylesheet() : new PrimerDark().getUserAgentStylesheet());
-    scene.getStylesheets().setAll(List.of(sheet("hankbook.css"), sheet(colours)));
+    Stream<String> size = scene.getStylesheets().stream().filter(Enlarged::isOwn);
+    scene.getStylesheets().setAll(Stream.concat(Stream.of(sheet("hankbook.css"), sheet(colours)), size).toList());
   }
 
   /** The other one. */

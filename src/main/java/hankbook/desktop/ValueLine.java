@@ -31,6 +31,6 @@ record ValueLine(String name, String metres, String mass, String value, String p
 
   /** A part whose grist is not known makes the mass a least one. */
   private static String mass(ValueRow row) {
-    return row.mass().milligrams() == 0 ? "" : (row.withoutMass().isZero() ? "" : "over ") + Wording.grams(row.mass());
+    return row.mass().milligrams() == 0 ? "" : (row.withoutMass().isZero() ? "" : "over ") + Wording.mass(row.mass());
   }
 }

@@ -1,37 +1,93 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
+import hankbook.desktop.units.Quantities;
+import hankbook.desktop.units.Units;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
-import hankbook.measure.Exact;
+import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.GristSample;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
-import java.util.Locale;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.joda.money.Money;
 
 /** How quantities and happenings are written on the screen. */
 final class Wording {
-  private static final char THIN_SPACE = '\u202F';
+  private static volatile Units units = Units.METRIC;
 
   private Wording() {}
 
-  /** Metres with one decimal, thousands apart by a thin space, so that neither comma nor point can be taken for the other. */
-  static String metres(Length length) {
-    return format("#,##0.0").format(length.metres()) + " m";
+  /** Says quantities in these units from now on; what was said before stays as it was. */
+  static void in(Units chosen) {
+    units = chosen;
   }
 
-  private static DecimalFormat format(String pattern) {
-    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
-    symbols.setGroupingSeparator(THIN_SPACE);
-    DecimalFormat format = new DecimalFormat(pattern, symbols);
-    format.setRoundingMode(RoundingMode.HALF_UP);
-    return format;
+  /** The units of whoever sits before the window. */
+  static Units units() {
+    return units;
+  }
+
+  private static Quantities quantities() {
+    return new Quantities(units, Say.language().decimalMark());
+  }
+
+  /** A length of yarn. */
+  static String yarn(Length length) {
+    return quantities().yarn(length);
+  }
+
+  /** A length of yarn and how surely it is known. */
+  static String yarn(Length length, Length uncertainty) {
+    return uncertainty.isZero() ? yarn(length) : yarn(length) + " " + within(uncertainty);
+  }
+
+  /** A length of cloth or of the warp; short ones in the unit of widths. */
+  static String cloth(Length length) {
+    return quantities().cloth(length);
+  }
+
+  /** A width of cloth or in the reed. */
+  static String width(Length width) {
+    return quantities().width(width);
+  }
+
+  /** A mass of yarn. */
+  static String mass(Mass mass) {
+    return quantities().mass(mass);
+  }
+
+  /** Ends or picks to a length. */
+  static String sett(Sett sett) {
+    return quantities().sett(sett);
+  }
+
+  /** A grist by the numbers that yarns of its fibre go by. */
+  static String grist(Grist grist, String fibre) {
+    return quantities().grist(grist, fibre);
+  }
+
+  /** An example of what may be typed: a round quantity in the user's units; what is no quantity stays. */
+  static String example(String metric) {
+    return quantities().example(metric);
+  }
+
+  /** A part of something in percent, with at most so many places. */
+  static String percent(BigFraction part, int places) {
+    return quantities().percent(part, places);
+  }
+
+  /** A number with at most so many places. */
+  static String number(BigFraction number, int places) {
+    return quantities().number(number, places == 0 ? "#,##0" : "#,##0." + "#".repeat(places));
+  }
+
+  /** Metres with one decimal. */
+  static String metres(Length length) {
+    return yarn(length);
   }
 
   /** An amount of money to its smallest coin, thousands apart by a thin space, then its currency. */
@@ -42,37 +98,43 @@ final class Wording {
   /** An amount without its currency, for a column that says it once. */
   static String amount(Money money) {
     int coins = money.getCurrencyUnit().getDecimalPlaces();
-    return format("#,##0" + (coins == 0 ? "" : "." + "0".repeat(coins))).format(money.getAmount());
+    return quantities().number(money.getAmount(), "#,##0" + (coins == 0 ? "" : "." + "0".repeat(coins)));
   }
 
-  /** A mass to the gram. */
-  static String grams(Mass mass) {
-    return format("#,##0").format(BigDecimal.valueOf(mass.milligrams(), 3)) + " g";
-  }
-
-  /** How surely metres are known. */
+  /** How surely a length of yarn is known. */
   static String within(Length uncertainty) {
-    return "± " + metres(uncertainty);
+    return "± " + yarn(uncertainty);
   }
 
   /** Metres and how surely they are known. */
   static String metres(Length length, Length uncertainty) {
-    return uncertainty.isZero() ? metres(length) : metres(length) + " " + within(uncertainty);
+    return yarn(length, uncertainty);
   }
 
   /** A grist as it was weighed, and how surely. */
-  static String grist(GristSample sample) {
-    return sample.grist() + " ± " + Exact.plain(sample.uncertainty().fraction().multiply(100), 2) + " %";
+  static String grist(GristSample sample, String fibre) {
+    return grist(sample.grist(), fibre) + " ± " + percent(sample.uncertainty().fraction(), 2);
   }
 
   /** What is said beside a field whose text cannot be taken. */
   static String wanted(Unreadable unreadable) {
-    return "Wanted: " + unreadable.wanted() + ".";
+    return wanted(unreadable.found(), unreadable.wanted());
+  }
+
+  /**
+   * What is said beside a field whose text cannot be taken.
+   *
+   * @param found the text, as the ledger would have it
+   * @param wanted what would have been taken
+   */
+  static String wanted(String found, String wanted) {
+    String mark = TypedText.aboutMark(found);
+    return Say.text("Wanted: {0}.", Say.known(wanted)) + (mark.isEmpty() ? "" : " " + mark);
   }
 
   /** Why what was typed in several places cannot be taken together. */
   static String refused(Unreadable unreadable) {
-    return unreadable.found().isBlank() ? wanted(unreadable) : unreadable.found() + ": wanted " + unreadable.wanted() + ".";
+    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), Say.known(unreadable.wanted()));
   }
 
   /** So many of a thing, with its plural. */

@@ -86,4 +86,10 @@ public enum NumberingSystem {
           case GRAMS_PER_KILOMETRE -> size;
         });
   }
+
+  /** The number, exactly, that a single thread of a grist has in this system. */
+  public BigFraction numberOf(Grist grist) {
+    BigFraction one = grist(BigFraction.ONE).tex();
+    return form == Form.GRAMS_PER_KILOMETRE ? grist.tex().divide(one) : one.divide(grist.tex());
+  }
 }

@@ -118,18 +118,26 @@ public record Making(
     return List.copyOf(needs);
   }
 
-  /** Ends that lie in the warp in one way, repair ends with them. */
-  private record Group(YarnColour yarn, long ends, int strands, boolean oneLot) {}
+  /**
+   * Ends that lie in the warp in one way.
+   *
+   * @param mark of the group in the order; empty of the selvedges
+   * @param ends with the repair ends
+   * @param repairs how many of them are repair ends
+   */
+  record Group(YarnColour yarn, String mark, long ends, long repairs, int strands, boolean oneLot) {}
 
-  private List<Group> groups() {
+  List<Group> groups() {
     Warp warp = plan.warp();
     List<OrderEntry> order = warp.order();
-    List<Long> each = RepairEnds.added(WarpOrder.ends(warp, ends), order, plan.allowances().repairEnds());
+    List<Long> ordered = WarpOrder.ends(warp, ends);
+    List<Long> each = RepairEnds.added(ordered, order, plan.allowances().repairEnds());
     List<Group> groups = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
-      groups.add(new Group(order.get(i).yarn(), each.get(i), order.get(i).strands(), order.get(i).oneLot()));
+      OrderEntry entry = order.get(i);
+      groups.add(new Group(entry.yarn(), entry.mark(), each.get(i), each.get(i) - ordered.get(i), entry.strands(), entry.oneLot()));
     }
-    warp.selvedge().ifPresent(selvedge -> groups.add(new Group(selvedge.yarn(), warp.selvedgeEnds(), selvedge.strands(), false)));
+    warp.selvedge().ifPresent(selvedge -> groups.add(new Group(selvedge.yarn(), "", warp.selvedgeEnds(), 0, selvedge.strands(), false)));
     return groups;
   }
 

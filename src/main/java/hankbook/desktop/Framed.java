@@ -1,0 +1,32 @@
+package hankbook.desktop;
+
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
+
+/** Where the screens are shown: in full, or where the window is too small for one, with bars to reach the rest of it. */
+final class Framed extends ScrollPane {
+  /** Below this a screen's parts would be cut off. */
+  static final double LEAST_WIDTH = 740;
+
+  static final double LEAST_HEIGHT = 470;
+
+  private final StackPane holder = new StackPane();
+
+  Framed() {
+    getStyleClass().addAll("edge-to-edge", "framed");
+    holder.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
+    setContent(holder);
+    setFitToWidth(true);
+    setFitToHeight(true);
+    setFocusTraversable(false);
+    setMinSize(0, 0);
+  }
+
+  /** Shows a node in the place of what was shown, from its top left on. */
+  void show(Node node) {
+    holder.getChildren().setAll(node);
+    setHvalue(0);
+    setVvalue(0);
+  }
+}

@@ -1,0 +1,30 @@
+package hankbook.desktop.units;
+
+import java.util.regex.Pattern;
+
+/**
+ * The decimal mark between what the files say and what is read and typed in the window. Files have a point. Where the user's mark is a comma, points and commas between
+ * digits change places, so that "1,5" is 1.5, and "1.234" is no number at all, rather than one of two. Blanks that part thousands are for reading and left out.
+ *
+ * @param decimal a point or a comma
+ */
+public record Marks(char decimal) {
+  private static final Pattern THOUSANDS = Pattern.compile("(?<![\\d.,])\\d{1,3}(?:[ \\u00A0\\u202F]\\d{3})+(?!\\d)");
+  private static final Pattern MARK = Pattern.compile("(?<![\\d.,])[.,](?=\\d)|(?<=\\d)[.,](?=\\d)");
+  private static final Pattern BLANK = Pattern.compile("[ \\u00A0\\u202F]");
+
+  /** A text of the files as it is shown. */
+  public String shown(String canonical) {
+    return decimal == '.' ? canonical : MARK.matcher(canonical).replaceAll(mark -> mark.group().equals(".") ? "," : ".");
+  }
+
+  /** What was typed as the files have it; what is no number stays none. */
+  public String canonical(String typed) {
+    return shown(THOUSANDS.matcher(typed).replaceAll(number -> BLANK.matcher(number.group()).replaceAll("")));
+  }
+
+  /** Whether a text of the files has a comma in a number, as it has where another mark was typed than the user's. */
+  public static boolean isOther(String canonical) {
+    return MARK.matcher(canonical).results().anyMatch(mark -> mark.group().equals(","));
+  }
+}
