@@ -2,9 +2,8 @@ package hankbook.studio;
 
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
-import hankbook.ledger.EntryKind;
-import hankbook.ledger.Transfer;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
@@ -17,21 +16,16 @@ import java.util.function.UnaryOperator;
  * @param words the rest, in small letters
  */
 record EntryText(String number, String words) {
-  static EntryText of(ChainedEntry chained, Function<EntryKind, String> kinds, UnaryOperator<String> skein) {
+  /**
+   * @param spoken what the entry is called where one searches, and its places
+   * @param skein code, yarn and colour of a skein, by its code
+   */
+  static EntryText of(ChainedEntry chained, Function<Entry, String> spoken, UnaryOperator<String> skein) {
     Entry entry = chained.entry();
-    Set<String> parts = new LinkedHashSet<>();
-    parts.add(kinds.apply(entry.kind()));
-    parts.add(entry.kind().words());
-    for (Transfer transfer : entry.transfers()) {
-      parts.add(skein.apply(transfer.skein()));
-      parts.add(transfer.from().kind().name());
-      parts.add(transfer.to().kind().name());
-      parts.add(transfer.from().planName());
-      parts.add(transfer.to().planName());
-    }
+    Set<String> parts = new LinkedHashSet<>(List.of(spoken.apply(entry), entry.kind().words()));
+    entry.transfers().forEach(transfer -> parts.add(skein.apply(transfer.skein())));
     parts.add(entry.author());
     parts.add(entry.note());
-    parts.remove("");
     return new EntryText("\n" + chained.number() + "\n" + entry.date(), String.join("\n", parts).toLowerCase(Locale.ROOT));
   }
 }

@@ -1,6 +1,6 @@
 package hankbook.studio;
 
-import hankbook.ledger.EntryKind;
+import hankbook.ledger.Entry;
 import hankbook.store.RecordedEntry;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
@@ -23,14 +23,14 @@ public final class JournalSearch {
   private static final int BLOCK = 4000;
 
   private final Studio studio;
-  private final Function<EntryKind, String> kinds;
+  private final Function<Entry, String> spoken;
   private final List<List<EntryText>> blocks = new ArrayList<>();
   private final Map<String, String> skeins = new HashMap<>();
 
-  /** @param kinds what each sort of entry is called where one searches */
-  public JournalSearch(Studio studio, Function<EntryKind, String> kinds) {
+  /** @param spoken what an entry is called where one searches, its plans and its places */
+  public JournalSearch(Studio studio, Function<Entry, String> spoken) {
     this.studio = studio;
-    this.kinds = kinds;
+    this.spoken = spoken;
   }
 
   /**
@@ -81,6 +81,6 @@ public final class JournalSearch {
     if (entries.stream().flatMap(entry -> entry.entry().transfers().stream()).anyMatch(transfer -> !skeins.containsKey(transfer.skein()))) {
       skeins.putAll(session.skeins().all().stream().collect(Collectors.toMap(Skein::code, skein -> skein.code() + " " + skein.yarn())));
     }
-    return entries.stream().map(entry -> EntryText.of(entry.chained(), kinds, code -> skeins.getOrDefault(code, code))).toList();
+    return entries.stream().map(entry -> EntryText.of(entry.chained(), spoken, code -> skeins.getOrDefault(code, code))).toList();
   }
 }

@@ -22,7 +22,7 @@ final class JournalBenchmark {
       time("scroll to the end: the oldest 200", () -> journal.numbered(page(200)).size());
       time("what is new: none", journal::last);
       long before = memory();
-      JournalSearch search = new JournalSearch(studio, kind -> kind.words());
+      JournalSearch search = new JournalSearch(studio, entry -> entry.transfers().toString());
       for (String words : List.of("fair", "s00001", "1996-03", "reserve", "coral harbour plan", "nothing of the kind", "f", "fa", "fai")) {
         time("search: " + words, () -> found(search, words));
       }
