@@ -68,7 +68,8 @@ public final class Shelf {
     return freeFor(plan, everySkein(session));
   }
 
-  static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
+  /** Every skein with what of it is free for a plan: what is on the shelf, and what is set aside for the plan itself. */
+  public static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
     return skeins.stream().filter(held -> !held.isUsedUp()).map(held -> held.skeinFor(plan)).toList();
   }
 }
