@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -46,6 +48,7 @@ public final class DesktopApplication extends Application {
   @Override
   public void start(Stage stage) {
     Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> status.wrong(Status.words(fault)));
+    YouModel.speakAs(remembered);
     Theme.in(remembered).on(scene);
     stage.setTitle("Hankbook");
     stage.setMinWidth(LEAST_WIDTH);
@@ -82,13 +85,28 @@ public final class DesktopApplication extends Application {
 
   private void opened(Studio studio) {
     open = Optional.of(studio);
-    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status, remembered);
-    atHome = Optional.of(home);
-    scene.setRoot(home.node());
-    home.begin(scene);
-    Timeline news = new Timeline(new KeyFrame(NEWS_EVERY, _ -> home.lookForNews()));
+    atHome(studio).begin(scene);
+    Timeline news = new Timeline(new KeyFrame(NEWS_EVERY, _ -> atHome.ifPresent(Home::lookForNews)));
     news.setCycleCount(Animation.INDEFINITE);
     news.play();
+  }
+
+  private Home atHome(Studio studio) {
+    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status, remembered);
+    home.whenOtherwise(() -> home.keep(kept -> otherwise(studio, kept)));
+    atHome = Optional.of(home);
+    scene.setRoot(home.node());
+    return home;
+  }
+
+  /** Makes all that stands in the window anew, on the same ledger and at the same place. */
+  private void otherwise(Studio studio, boolean kept) {
+    if (kept) {
+      String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
+      atHome(studio).resume(scene, focus);
+    } else {
+      status.wrong(Say.text("What you typed is not kept yet, so the window stays as it is until it is opened again."));
+    }
   }
 
   /** What is under way is done before the ledger closes. */
