@@ -205,6 +205,9 @@ final class PurchaseForm {
       return Say.text("Every skein of the ledger is paid for by a purchase already.");
     }
     Optional<SkeinToPay> known = ground.get().skeins().stream().filter(skein -> skein.code().equalsIgnoreCase(code)).findFirst();
+    if (known.filter(SkeinToPay::wound).isPresent()) {
+      return known.get().code() + " was wound off another skein and costs what that cost; enter what was paid for that one.";
+    }
     return known
         .map(skein -> skein.isFreeFor(number())
             ? Say.text("{0} is in this purchase already.", skein.code())

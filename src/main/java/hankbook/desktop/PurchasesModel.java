@@ -100,7 +100,7 @@ public final class PurchasesModel {
     chosen.set(rows.stream().filter(row -> number.isPresent() && row.number() == number.getAsInt()).findFirst());
     another.standOn(ground);
     correction.standOn(ground);
-    long unpaid = ground.skeins().stream().filter(skein -> skein.paidBy().isEmpty()).count();
+    long unpaid = ground.skeins().stream().filter(skein -> skein.isFreeFor(OptionalInt.empty())).count();
     summary.set(Say.count(rows.size(), "{0} purchase", "{0} purchases") + (unpaid == 0 ? "" : "; " + Say.count(unpaid, "{0} skein is in none", "{0} skeins are in none")));
     judge();
   }
