@@ -48,7 +48,7 @@ public final class AfterModel {
     this.work = work;
     this.status = status;
     this.ledgerChanged = ledgerChanged;
-    Work inOrder = new Work(new InOrder(reckoning.away()), reckoning.here());
+    Work inOrder = reckoning.inOrder();
     keeping = new FoundKeeping(studio, work, status::wrong);
     editor = new AfterEditor(studio, work, inOrder, status, keeping, this::finished);
     squared = new SquaredModel(studio, work, status, this::takenBack);

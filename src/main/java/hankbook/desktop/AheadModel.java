@@ -42,7 +42,7 @@ public final class AheadModel {
   public AheadModel(Studio studio, Work work, Status status) {
     this.plans = new QueuePlans(studio);
     this.shelf = new Shelf(studio);
-    this.work = new Work(new InOrder(work.away()), work.here());
+    this.work = work.inOrder();
     this.status = status;
     keep = new Act(this.work);
     up = new Act(this.work);

@@ -2,13 +2,18 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.allot.Cover;
+import hankbook.allot.CoverBecause;
+import hankbook.desktop.say.Say;
+import hankbook.desktop.why.Opened;
+import hankbook.desktop.why.WhyBelow;
 import hankbook.measure.Length;
-import hankbook.yarn.YarnColour;
-import java.util.Set;
+import hankbook.plan.Because;
+import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -19,9 +24,10 @@ final class CoverCard extends VBox {
   /**
    * The card.
    *
-   * @param opened the yarns of which it is shown how sure they are, kept from one answer to the next
+   * @param why what each of its figures is made of
+   * @param opened what explains itself, kept from one answer to the next
    */
-  CoverCard(Cover cover, YarnPalette palette, Set<YarnColour> opened) {
+  CoverCard(Cover cover, YarnPalette palette, Supplier<CoverBecause> why, Opened opened) {
     getStyleClass().add("cover-card");
     Label yarn = new Label(cover.yarn().toString(), palette.swatch(cover.yarn()));
     yarn.getStyleClass().add(Styles.TEXT_BOLD);
@@ -29,52 +35,33 @@ final class CoverCard extends VBox {
     HBox.setHgrow(space, Priority.ALWAYS);
     HBox head = new HBox(yarn, space, StandingMark.labelled(Standing.of(cover.verdict())));
     head.setAlignment(Pos.CENTER_LEFT);
-    HBox figures = new HBox(
-        figure("need", Wording.metres(cover.need())),
-        figure("free", Wording.metres(cover.free())),
-        figure("margin ± uncertainty", signed(cover.margin()) + " ± " + Wording.metres(cover.uncertainty())));
+    WhyBelow below = new WhyBelow(cover.yarn().toString(), opened, BecauseWords.ON_SCREEN);
+    FlowPane figures = new FlowPane(
+        figure(below, "need", Say.text("need"), Wording.yarn(cover.need()), () -> why.get().need()),
+        figure(below, "free", Say.text("free"), Wording.yarn(cover.free()), () -> why.get().free()),
+        figure(below, "margin", Say.text("margin"), signed(cover.margin()), () -> why.get().margin()),
+        figure(below, "uncertainty", Say.text("how sure"), Wording.within(cover.uncertainty()), () -> why.get().uncertainty()));
     figures.getStyleClass().add("cover-figures");
-    Label risk = new Label(PlanWords.risk(cover));
-    risk.getStyleClass().addAll(Styles.TEXT_SMALL, "cover-risk");
-    risk.setWrapText(true);
-    getChildren().addAll(head, bar(cover), figures, risk);
-    if (!cover.doubt().parts().isEmpty()) {
-      getChildren().add(howSure(cover, opened));
-    }
+    getChildren().addAll(head, bar(cover), figures, risk(cover, below, why), below);
   }
 
-  private static Node howSure(Cover cover, Set<YarnColour> opened) {
-    VBox tree = new VBox();
-    ToggleButton how = new ToggleButton("How sure");
-    how.setAccessibleText("How sure the metres of " + cover.yarn() + " are");
-    how.setId("how-sure-" + cover.yarn());
-    how.getStyleClass().addAll(Styles.SMALL, Styles.FLAT, "how-sure");
-    how.setSelected(opened.contains(cover.yarn()));
-    how.selectedProperty().subscribe(shown -> {
-      if (shown) {
-        opened.add(cover.yarn());
-        tree.getChildren().setAll(new DoubtTree(cover.doubt()));
-      } else {
-        opened.remove(cover.yarn());
-        tree.getChildren().clear();
-      }
-    });
-    return new VBox(how, tree);
+  /** How likely it is to run out; said by the margin alone where that is less than nothing. */
+  private static Node risk(Cover cover, WhyBelow below, Supplier<CoverBecause> why) {
+    ToggleButton risk = below.figure("risk", "", PlanWords.risk(cover), () -> why.get().risk());
+    risk.getStyleClass().addAll(Styles.TEXT_SMALL, "cover-risk");
+    risk.setWrapText(true);
+    risk.setMinWidth(0);
+    return risk;
   }
 
   private static String signed(Length margin) {
-    return margin.isNegative() ? "−" + Wording.metres(margin.negated()) : "+" + Wording.metres(margin);
+    return margin.isNegative() ? "−" + Wording.yarn(margin.negated()) : "+" + Wording.yarn(margin);
   }
 
-  private static Node figure(String caption, String figure) {
-    Label name = new Label(caption);
-    name.getStyleClass().addAll(Styles.TEXT_SMALL, Styles.TEXT_MUTED);
-    Label value = new Label(figure);
-    value.getStyleClass().add("cover-figure");
-    value.setMinWidth(USE_PREF_SIZE);
-    VBox box = new VBox(name, value);
-    HBox.setHgrow(box, Priority.ALWAYS);
-    return box;
+  private static Node figure(WhyBelow below, String id, String caption, String number, Supplier<Because> why) {
+    ToggleButton figure = below.figure(id, caption, number, why);
+    figure.getStyleClass().add("cover-figure");
+    return new FigureBox(caption, figure);
   }
 
   /** What is free and needed, then what is needed and lacks, or what is free and stays. */

@@ -1,8 +1,13 @@
 package hankbook.desktop;
 
+import hankbook.desktop.fault.FaultLog;
+import hankbook.desktop.fault.FaultPane;
+import hankbook.desktop.fault.Faults;
 import hankbook.desktop.say.Say;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -36,7 +41,9 @@ public final class DesktopApplication extends Application {
   /** Plans are kept and reckoned beside it, in an order of their own; after moving yarn they let shelf and journal be read anew. */
   private final ExecutorService reckoners = Executors.newFixedThreadPool(2, task -> Thread.ofPlatform().name("reckoner").daemon(true).unstarted(task));
 
-  private final Work work = new Work(ledgerThread, Platform::runLater);
+  private final FaultLog log = FaultLog.standard().open();
+  private final Faults faults = new Faults(log, Platform::runLater, Clock.systemUTC());
+  private final Work work = new Work(ledgerThread, Platform::runLater, faults::tell);
   private final Status status = new Status();
   private final Scene scene = new Scene(new StackPane(), WIDTH, HEIGHT);
   private final RememberedFile file = RememberedFile.standard();
@@ -47,7 +54,8 @@ public final class DesktopApplication extends Application {
 
   @Override
   public void start(Stage stage) {
-    Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> status.wrong(Status.words(fault)));
+    Thread.setDefaultUncaughtExceptionHandler((_, fault) -> faults.tell(fault));
+    faults.lastProperty().subscribe(this::withoutHome);
     YouModel.speakAs(remembered);
     Theme.in(remembered).on(scene);
     stage.setTitle("Hankbook");
@@ -77,10 +85,21 @@ public final class DesktopApplication extends Application {
   private void open() {
     String ledger = getParameters().getRaw().get(0);
     String author = getParameters().getRaw().get(1);
-    scene.setRoot(new StackPane(Labels.quiet("Opening the ledger…")));
+    scene.setRoot(new StackPane(Labels.quiet(Say.text("Opening the ledger…"))));
     work.run(
         () -> Studio.open(ledger.isBlank() ? LedgerAddress.standard() : LedgerAddress.parse(ledger), author), this::opened,
         trouble -> scene.setRoot(new ClosedBook(Status.words(trouble), this::open)));
+  }
+
+  /** A fault before the screens stand is all that there is to show. */
+  private void withoutHome(Optional<Faults.Told> told) {
+    if (atHome.isEmpty()) {
+      told.ifPresent(fault -> scene.setRoot(new FaultPane(fault, this::show, this::open)));
+    }
+  }
+
+  private void show(Path folder) {
+    getHostServices().showDocument(folder.toUri().toString());
   }
 
   private void opened(Studio studio) {
@@ -92,7 +111,8 @@ public final class DesktopApplication extends Application {
   }
 
   private Home atHome(Studio studio) {
-    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater), status, remembered);
+    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater, faults::tell), status, remembered);
+    home.hear(faults, this::show);
     home.whenOtherwise(() -> home.keep(kept -> otherwise(studio, kept)));
     atHome = Optional.of(home);
     scene.setRoot(home.node());
@@ -116,6 +136,7 @@ public final class DesktopApplication extends Application {
     finish(reckoners);
     finish(ledgerThread);
     open.ifPresent(Studio::close);
+    log.close();
   }
 
   private static void finish(ExecutorService threads) throws InterruptedException {

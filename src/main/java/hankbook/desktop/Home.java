@@ -1,11 +1,15 @@
 package hankbook.desktop;
 
+import hankbook.desktop.fault.FaultPane;
+import hankbook.desktop.fault.Faults;
+import hankbook.desktop.say.Say;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -29,9 +33,13 @@ public final class Home {
   private final AfterModel after;
   private final ShelfView shelfView;
   private final PlansView plansView;
+  private final ReceiveModel receiving;
+  private final Typing typing = new Typing();
   private final Screen shelfScreen;
   private final Screen plansScreen;
   private final Screen costsScreen;
+  private final Screen journalScreen;
+  private final JournalView journalView;
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
@@ -57,7 +65,7 @@ public final class Home {
     this.status = status;
     you = new YouGroup(new YouModel(remembered, () -> otherwise.run()), remembered);
     shelf = new ShelfModel(studio, work, status);
-    journal = new JournalModel(studio, work, status);
+    journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
@@ -65,18 +73,21 @@ public final class Home {
     after = new AfterModel(studio, work, reckoning, status, this::clothFinished);
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
+    receiving = new ReceiveModel(studio, work, status, shelf);
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
-    JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
+    journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
-    Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
+    journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
     whole = new Enlarged(window, window.enlargement());
     you.offer(window.enlargement());
+    typing.add("receive", receiving::typed, receiving::type);
+    typing.add("purchase", purchases.another()::typed, purchases.another()::type);
   }
 
   private Screen aheadScreen() {
@@ -135,6 +146,18 @@ public final class Home {
     plans.open(name);
   }
 
+  /** Turns to a skein on the shelf. */
+  void openSkein(String code) {
+    window.turnTo(shelfScreen);
+    shelf.open(code);
+  }
+
+  /** Turns to an entry of the journal. */
+  void openEntry(long number) {
+    window.turnTo(journalScreen);
+    journalView.open(number);
+  }
+
   private void costsMoved() {
     shelf.refresh();
     plans.refresh();
@@ -185,6 +208,21 @@ public final class Home {
       window.turnTo(costsScreen);
     }
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
+  }
+
+  /**
+   * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
+   *
+   * @param open shows a folder
+   */
+  public void hear(Faults faults, Consumer<Path> open) {
+    faults.typedIs(() -> typing.texts(window));
+    faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
+    Map<String, Map<String, String>> before = faults.putBy().take();
+    if (!before.isEmpty()) {
+      typing.fill(before);
+      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", faults.putBy().aside()));
+    }
   }
 
   /** What stands in the scene, as large as the user likes it. */
@@ -259,6 +297,6 @@ public final class Home {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
         new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        new ReceiveModel(studio, work, status, shelf), this::showWaysIn);
+        receiving, this::showWaysIn);
   }
 }

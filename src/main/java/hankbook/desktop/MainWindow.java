@@ -3,9 +3,11 @@ package hankbook.desktop;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** The whole window: the navigation, the screen turned to, and the status line. */
 final class MainWindow extends BorderPane {
@@ -15,6 +17,7 @@ final class MainWindow extends BorderPane {
   private final Navigation navigation;
   private final Remembered remembered;
   private final Enlargement enlargement;
+  private final VBox below = new VBox();
   private final Framed framed = new Framed();
   private Screen turnedTo;
   private boolean instead;
@@ -34,9 +37,16 @@ final class MainWindow extends BorderPane {
     getStyleClass().add("window");
     setLeft(navigation);
     setCenter(framed);
-    setBottom(new StatusLine(status, ledger, whole));
+    below.getChildren().add(new StatusLine(status, ledger, whole));
+    setBottom(below);
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
+  }
+
+  /** Shows above the status line what is said of a fault, or nothing any more. */
+  void showFault(Optional<? extends Node> said) {
+    below.getChildren().removeIf(node -> !(node instanceof StatusLine));
+    said.ifPresent(node -> below.getChildren().addFirst(node));
   }
 
   /** How large all of it is shown. */

@@ -1,18 +1,27 @@
 package hankbook.desktop;
 
+import hankbook.allot.Cover;
+import hankbook.allot.CoverBecause;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Warning;
-import hankbook.measure.LengthUnit;
+import hankbook.desktop.say.Say;
+import hankbook.desktop.why.Opened;
+import hankbook.desktop.why.WhyBelow;
 import hankbook.plan.Band;
+import hankbook.plan.Because;
 import hankbook.plan.ClothPattern;
+import hankbook.plan.WarpBecause;
+import hankbook.plan.WidthBecause;
 import hankbook.plan.Yardage;
-import hankbook.yarn.YarnColour;
-import java.util.HashSet;
+import hankbook.studio.Shelf;
+import hankbook.yarn.Skein;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Supplier;
 import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Whether the shelf covers the plan that is open: its warp, each yarn's cover, what to know, and which skeins to take. */
 final class PlanAnswerView extends PlanPage {
@@ -20,7 +29,7 @@ final class PlanAnswerView extends PlanPage {
   private static final double GAP = 20;
 
   private final RemedyList remedies;
-  private final Set<YarnColour> howSure = new HashSet<>();
+  private final Opened opened = new Opened();
 
   PlanAnswerView(PlansModel model) {
     super("Cover", model);
@@ -34,21 +43,46 @@ final class PlanAnswerView extends PlanPage {
     YarnPalette palette = palette();
     VBox warp = column();
     VBox yarn = column();
-    section(warp, "Warp", text(figures(check.yardage()), "plan-warp-words"), new WarpFigure(check.yardage().warp()));
-    section(warp, "In the reed", reed(check, palette));
-    section(yarn, "Yarn", check.covers().stream().map(cover -> new CoverCard(cover, palette, howSure)).toArray(Node[]::new));
+    section(warp, Say.text("Warp"), warp(check));
+    section(warp, Say.text("In the reed"), reed(check, palette));
+    section(yarn, Say.text("Yarn"), check.covers().stream().map(cover -> card(check, cover)).toArray(Node[]::new));
     yarn.getChildren().add(remedies);
-    section(yarn, "What to know", warnings(check, true));
-    section(warp, "Loom and reed", warnings(check, false));
+    section(yarn, Say.text("What to know"), warnings(check, true));
+    section(warp, Say.text("Loom and reed"), warnings(check, false));
     FlowPane columns = new FlowPane(GAP, GAP, warp, yarn);
     List.of(warp, yarn).forEach(column -> column.prefWidthProperty().bind(columns.widthProperty().map(width -> columnWidth(width.doubleValue()))));
     getChildren().add(columns);
-    section(this, "Skeins to take", SharesByYarn.of(check.shares(), model().skeinsProperty().get(), palette));
+    section(this, Say.text("Skeins to take"), new SharesByYarn(check, model().skeinsProperty().get(), palette, opened).groups());
+  }
+
+  private Node[] warp(PlanCheck check) {
+    WhyBelow below = new WhyBelow("warp", opened, BecauseWords.ON_SCREEN);
+    Yardage yardage = check.yardage();
+    FlowPane figures = new FlowPane(
+        figure(below, "ends", Say.text("ends"), Wording.number(BigFraction.of(yardage.width().ends()), 0), () -> WidthBecause.of(check.plan()).ends()),
+        figure(below, "reed", Say.text("in the reed"), Wording.width(yardage.width().inReed()), () -> WidthBecause.of(check.plan()).inReed()),
+        figure(below, "length", Say.text("warp length"), PlanWords.fine(yardage.warp().total()), () -> WarpBecause.of(check.plan()).total()));
+    figures.getStyleClass().add("warp-figures");
+    return new Node[] {figures, new WarpFigure(yardage.warp(), () -> WarpBecause.of(check.plan()), below), below};
+  }
+
+  private static Node figure(WhyBelow below, String id, String caption, String number, Supplier<Because> why) {
+    ToggleButton figure = below.figure(id, caption, number, why);
+    figure.getStyleClass().add("warp-total");
+    return new FigureBox(caption, figure);
+  }
+
+  private Node card(PlanCheck check, Cover cover) {
+    return new CoverCard(cover, palette(), () -> CoverBecause.of(cover, check.plan(), stock(check)), opened);
+  }
+
+  private List<Skein> stock(PlanCheck check) {
+    return Shelf.freeFor(check.plan().name(), model().skeinsProperty().get());
   }
 
   private static Node reed(PlanCheck check, YarnPalette palette) {
     Band warp = ClothPattern.of(check.plan()).warp();
-    return new OrderFigure(warp, palette, "The warp's order: " + BandWords.warp(check.plan(), warp), "end", "ends");
+    return new OrderFigure(warp, palette, Say.text("The warp's order: {0}", BandWords.warp(check.plan(), warp)), "end", "ends");
   }
 
   private static VBox column() {
@@ -61,11 +95,6 @@ final class PlanAnswerView extends PlanPage {
   /** Two columns where there is room for both, else one below the other. */
   private static double columnWidth(double room) {
     return room >= ROOM_FOR_TWO ? Math.floor((room - GAP) / 2) : room;
-  }
-
-  private static String figures(Yardage yardage) {
-    return yardage.width().ends() + " ends, " + yardage.width().inReed().print(LengthUnit.CENTIMETRE, 1) + " in the reed, each "
-        + PlanWords.fine(yardage.warp().total()) + " long";
   }
 
   private static Node[] warnings(PlanCheck check, boolean ofYarn) {

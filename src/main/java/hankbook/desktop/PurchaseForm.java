@@ -125,6 +125,16 @@ final class PurchaseForm {
     begin(PurchaseTexts.of(purchased.kept().landed().purchase()));
   }
 
+  /** What is typed and not entered, by the names of the fields; empty where nothing is. */
+  Map<String, String> typed() {
+    return halfTyped.get() && corrected.get().isEmpty() ? PurchasePutBy.texts(fields.typed()) : Map.of();
+  }
+
+  /** Types again what was put by. */
+  void type(Map<String, String> texts) {
+    fields.fill(PurchasePutBy.of(texts));
+  }
+
   private void begin(PurchaseTyped typed) {
     begun = typed;
     reason.set("");
@@ -194,6 +204,9 @@ final class PurchaseForm {
       return "Every skein of the ledger is paid for by a purchase already.";
     }
     Optional<SkeinToPay> known = ground.get().skeins().stream().filter(skein -> skein.code().equalsIgnoreCase(code)).findFirst();
+    if (known.filter(SkeinToPay::wound).isPresent()) {
+      return known.get().code() + " was wound off another skein and costs what that cost; enter what was paid for that one.";
+    }
     return known
         .map(skein -> skein.isFreeFor(number())
             ? skein.code() + " is in this purchase already."

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -22,6 +23,9 @@ import javafx.beans.property.StringProperty;
 public final class ReceiveModel {
   /** What must be there for every skein; the rest is wanted only beside something else. */
   private static final List<String> NAMED = List.of("code", "yarn", "colour");
+
+  /** What stands in the form before anything is typed. */
+  private static final Set<String> PROPOSED = Set.of("code", "form", "opened");
 
   /** The columns that a weaver would call otherwise. */
   private static final Map<String, String> NAMES =
@@ -158,6 +162,18 @@ public final class ReceiveModel {
   private Optional<GristSample> sample() {
     String yarn = field("yarn").get().strip();
     return shelf.everySkein().stream().filter(skein -> skein.yarn().yarn().equals(yarn)).flatMap(skein -> skein.sample().stream()).findFirst();
+  }
+
+  /** What is typed and not received, by the names of the fields; empty where nothing is that the last skein did not leave. */
+  Map<String, String> typed() {
+    Map<String, String> typed = texts();
+    typed.values().removeIf(String::isBlank);
+    return texts().equals(asLeft) || PROPOSED.containsAll(typed.keySet()) ? Map.of() : typed;
+  }
+
+  /** Types again what was put by. */
+  void type(Map<String, String> texts) {
+    texts.forEach((column, text) -> Optional.ofNullable(fields.get(column)).ifPresent(field -> field.set(text)));
   }
 
   private Map<String, String> texts() {

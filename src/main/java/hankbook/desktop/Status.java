@@ -1,10 +1,13 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
+import hankbook.store.LedgerSilent;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -20,9 +23,15 @@ public final class Status {
    */
   public record Said(String text, boolean trouble) {}
 
+  private final Underway underway = new Underway();
   private final ReadOnlyObjectWrapper<Said> last = new ReadOnlyObjectWrapper<>(new Said("", false));
   private final ObservableList<Said> earlier = FXCollections.observableArrayList();
   private final ObservableList<Said> earlierSeen = FXCollections.unmodifiableObservableList(earlier);
+
+  /** What goes on that may take long. */
+  public Underway underway() {
+    return underway;
+  }
 
   public ReadOnlyObjectProperty<Said> lastProperty() {
     return last.getReadOnlyProperty();
@@ -53,10 +62,22 @@ public final class Status {
     last.set(said);
   }
 
+  /** Whether a failure is none of the user's, nor of the ledger's whereabouts. */
+  static boolean isOwnFault(Throwable trouble) {
+    return !(isSaid(trouble) || trouble instanceof Unreadable || trouble instanceof CancellationException);
+  }
+
+  private static boolean isSaid(Throwable trouble) {
+    return trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable || trouble instanceof LedgerSilent;
+  }
+
   /** What a failure means to the user. */
   static String words(Throwable trouble) {
-    if (trouble instanceof NotDone || trouble instanceof BadInput || trouble instanceof LedgerUnavailable) {
+    if (isSaid(trouble)) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
+    }
+    if (trouble instanceof CancellationException) {
+      return Say.text("Stopped as you asked; nothing of it was written.");
     }
     if (trouble instanceof Unreadable unreadable) {
       return "That cannot be read: " + unreadable.getMessage() + ".";

@@ -66,6 +66,12 @@ public record Because(Term term, String of, Amount amount, Combined how, List<Be
     return Stream.concat(Stream.of(this), parts.stream().flatMap(Because::all));
   }
 
+  /** What it is read as: of a number that was rounded to the smallest unit, the exact number, since the two are written alike. */
+  public Because read() {
+    boolean onlyRounded = how == Combined.NEAREST || how == Combined.UP;
+    return onlyRounded && parts.getFirst().isMade() ? parts.getFirst() : this;
+  }
+
   private static List<BigFraction> exact(List<Because> parts) {
     return parts.stream().map(part -> part.amount().exact()).toList();
   }

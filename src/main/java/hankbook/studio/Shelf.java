@@ -31,6 +31,11 @@ public final class Shelf {
     return studio.read(Shelf::everySkein);
   }
 
+  /** The codes of those that came to be by winding yarn off others, whose cost came with the yarn. */
+  public Set<String> woundOff() {
+    return studio.read(session -> session.balances().woundOnly());
+  }
+
   /** One skein. */
   public Optional<ShelfSkein> skein(String code) {
     return studio.read(session -> skein(session, code));
@@ -68,7 +73,8 @@ public final class Shelf {
     return freeFor(plan, everySkein(session));
   }
 
-  static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
+  /** Every skein with what of it is free for a plan: what is on the shelf, and what is set aside for the plan itself. */
+  public static List<Skein> freeFor(String plan, List<ShelfSkein> skeins) {
     return skeins.stream().filter(held -> !held.isUsedUp()).map(held -> held.skeinFor(plan)).toList();
   }
 }

@@ -12,6 +12,7 @@ import hankbook.studio.Studio;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.TreeView;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -85,14 +86,25 @@ class PlanPagesTest extends ScreenTest {
   }
 
   @Test
-  void howSureAYarnIsIsOpenedWithTheKeyboardAndStaysOpenWhileThePlanIsTyped() {
+  void aNumberIsAskedWithTheKeyboardSaysWhatItIsMadeOfAndGoesOnSayingItWhileThePlanIsTyped() {
     open("Quay towels", "cover");
-    interact(() -> lookup(".how-sure").nth(0).query().requestFocus());
+    interact(() -> lookup("#why-warp-length").query().requestFocus());
     push(KeyCode.ENTER);
-    assertThat(lookup(".doubt").queryAll()).hasSize(1);
+    TreeView<?> tree = lookup(".why-tree").queryAs(TreeView.class);
+    assertThat(tree.getAccessibleText()).isEqualTo("How warp length is reckoned");
+    assertThat(textOf(".why-formula")).isEqualTo("Its parts together.");
+    int parts = tree.getRoot().getChildren().size();
+    assertThat(lookup(".warp-entry").queryAll()).hasSize(parts);
+    interact(tree::requestFocus);
+    press(KeyCode.CONTROL, KeyCode.C).release(KeyCode.C, KeyCode.CONTROL);
+    String copied = WaitForAsyncUtils.waitForAsyncFx(20_000, () -> Clipboard.getSystemClipboard().getString());
+    assertThat(copied.lines().findFirst()).hasValueSatisfying(first -> assertThat(first).startsWith("warp length: ").endsWith(" (Its parts together.)"));
     interact(() -> lookup((TextField field) -> "pieces[1].count".equals(field.getId())).queryTextInputControl().setText("3"));
     settle();
-    assertThat(lookup(".doubt").queryAll()).hasSize(1);
+    interact(() -> lookup(".why-tree").query().requestFocus());
+    push(KeyCode.ESCAPE);
+    assertThat(lookup(".why-tree").tryQuery()).isEmpty();
+    assertThat(lookup("#why-warp-length").query().isFocused()).isTrue();
     assertThat(lookup(".share-code").queryAll()).isNotEmpty();
   }
 
