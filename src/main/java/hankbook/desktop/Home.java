@@ -85,9 +85,9 @@ public final class Home {
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
     whole = new Enlarged(window, window.enlargement());
-    you.offer(window.enlargement());
     typing.add("receive", receiving::typed, receiving::type);
     typing.add("purchase", purchases.another()::typed, purchases.another()::type);
+    you.offer(window.enlargement());
   }
 
   private Screen aheadScreen() {
