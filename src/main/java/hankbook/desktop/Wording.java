@@ -176,37 +176,37 @@ final class Wording {
 
   private static String place(Place place, String plan) {
     String name = switch (place.kind()) {
-      case MAKER -> "maker";
-      case ORDERED -> "on order";
-      case SHELF -> "shelf";
-      case RESERVED -> "reserved";
-      case LOOM -> "loom";
-      case CLOTH -> "cloth";
-      case THRUMS -> "thrums";
-      case SAMPLE -> "samples";
-      case AWAY -> "away";
-      case RECOUNT -> "recounts";
-      case REWOUND -> "other skein";
+      case MAKER -> Say.text("maker");
+      case ORDERED -> Say.text("on order");
+      case SHELF -> Say.text("shelf");
+      case RESERVED -> Say.text("reserved");
+      case LOOM -> Say.text("loom");
+      case CLOTH -> Say.text("cloth");
+      case THRUMS -> Say.text("thrums");
+      case SAMPLE -> Say.text("samples");
+      case AWAY -> Say.text("away");
+      case RECOUNT -> Say.text("recounts");
+      case REWOUND -> Say.text("other skein");
     };
-    return plan.isEmpty() ? name : name + ", " + plan;
+    return plan.isEmpty() ? name : Say.text("{0}, {1}", name, plan);
   }
 
   /** What happened, in a word or two. */
   static String happened(EntryKind kind) {
     return switch (kind) {
-      case EXPECT -> "Expected";
-      case RECEIVE -> "Received";
-      case RESERVE -> "Reserved";
-      case RELEASE -> "Released";
-      case DRAW -> "Drawn";
-      case RETURN -> "Returned";
-      case WOVEN -> "Woven";
-      case WASTE -> "Loom waste";
-      case SAMPLE -> "Sampled";
-      case RECOUNT -> "Recounted";
-      case PART_WITH -> "Parted with";
-      case REWIND -> "Rewound";
-      case REVERSAL -> "Reversal";
+      case EXPECT -> Say.text("Expected");
+      case RECEIVE -> Say.text("Received");
+      case RESERVE -> Say.text("Reserved");
+      case RELEASE -> Say.text("Released");
+      case DRAW -> Say.text("Drawn");
+      case RETURN -> Say.text("Returned");
+      case WOVEN -> Say.text("Woven");
+      case WASTE -> Say.text("Loom waste");
+      case SAMPLE -> Say.text("Sampled");
+      case RECOUNT -> Say.text("Recounted");
+      case PART_WITH -> Say.text("Parted with");
+      case REWIND -> Say.text("Rewound");
+      case REVERSAL -> Say.text("Reversal");
     };
   }
 }
