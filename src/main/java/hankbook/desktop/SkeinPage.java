@@ -4,6 +4,7 @@ import hankbook.measure.Length;
 import hankbook.yarn.Skein;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
@@ -23,12 +24,12 @@ final class SkeinPage extends SidePage {
   private final StringProperty doubtful = new SimpleStringProperty("");
   private final VBox history = new VBox();
 
-  SkeinPage(SkeinPageModel model, Recounting recounting, Sampling sampling, Parting parting, Runnable close) {
+  SkeinPage(SkeinPageModel model, SkeinDeeds deeds, Consumer<String> openPlan, Runnable close) {
     super(close);
     this.model = model;
     history.getStyleClass().add("history");
     fill(
-        swatch, heading(new VBox(name, code)), metres, Labels.fault(doubtful), new SkeinActs(recounting, sampling, parting), Labels.heading("About it"), facts,
+        swatch, heading(new VBox(name, code)), metres, Labels.fault(doubtful), new SkeinActs(deeds), Labels.heading("About it"), facts,
         Labels.heading("What happened to it"), history);
     model.skeinProperty().subscribe(chosen -> chosen.ifPresent(this::show));
     model.history().addListener((ListChangeListener<SkeinEvent>) change -> showHistory());
