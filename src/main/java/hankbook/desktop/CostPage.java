@@ -23,7 +23,7 @@ final class CostPage extends PlanPage {
   private final VBox notes = new VBox();
 
   CostPage(PlansModel model) {
-    super("Cost", model);
+    super("cost", Say.text("Cost"), model);
     this.cost = model.cost();
     this.trial = new CostTrialBox(cost);
     total.setId("cost-total");

@@ -22,7 +22,7 @@ import org.joda.money.Money;
 record CostRow(
     String name, int depth, Optional<YarnColour> yarn, Optional<Length> length, String detail, Optional<Money> now, Optional<Money> then, Optional<Supplier<Because>> why) {
   /** As it is known by; what is said is in the language of the window. */
-  private static final String TOTAL = "Total";
+  private static final String TOTAL = "total";
 
   /** All of a cost. */
   static CostRow total(Money now, Optional<Money> then, Optional<Supplier<Because>> why) {

@@ -67,7 +67,7 @@ final class CostTable extends GridPane {
       add(rule, 0, getRowCount(), AMOUNTS + 1, 1);
     }
     int line = getRowCount();
-    Label name = new Label(Say.known(row.name()));
+    Label name = new Label(name(row));
     row.yarn().ifPresent(yarn -> name.setGraphic(palette.swatch(yarn)));
     name.setWrapText(true);
     name.setMinHeight(USE_PREF_SIZE);
@@ -98,10 +98,14 @@ final class CostTable extends GridPane {
     if (row.why().isEmpty()) {
       return amount(money(row.now()), style);
     }
-    Labeled amount = below.figure("amount", Say.known(row.name()), money(row.now()), row.why().get());
+    Labeled amount = below.figure("amount", name(row), money(row.now()), row.why().get());
     amount.getStyleClass().addAll("cost-amount", style);
     setValignment(amount, VPos.TOP);
     return amount;
+  }
+
+  private static String name(CostRow row) {
+    return row.isTotal() ? Say.text("Total") : Say.known(row.name());
   }
 
   private static String money(Optional<Money> amount) {

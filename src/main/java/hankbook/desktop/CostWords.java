@@ -4,6 +4,7 @@ import hankbook.allot.Purchase;
 import hankbook.cost.Labour;
 import hankbook.cost.PieceCost;
 import hankbook.cost.Remnant;
+import hankbook.cost.UnitTime;
 import hankbook.desktop.say.Say;
 import hankbook.ledger.Place;
 import hankbook.measure.DurationText;
@@ -14,8 +15,6 @@ import org.joda.money.Money;
 
 /** What is said of what a plan costs. */
 final class CostWords {
-  private static final String AS_SET = "as set";
-
   private CostWords() {}
 
   /** What each piece of a kind costs: {@code each towel 12.38 EUR, 2 of them 12.39 EUR}. */
@@ -37,7 +36,7 @@ final class CostWords {
 
   /** What is done, to how much, how long that takes: {@code 556 ends × 30 s = 4 h 38 min (common practice)}. */
   static String work(Labour work) {
-    return times(work) + " = " + DurationText.rounded(work.time()) + (work.unit().from().equals(AS_SET) ? "" : " (" + Say.known(work.unit().from()) + ")");
+    return times(work) + " = " + DurationText.rounded(work.time()) + (work.unit().from().equals(UnitTime.AS_SET) ? "" : " (" + Say.known(work.unit().from()) + ")");
   }
 
   /** To how much it is done, and how long each takes. */
