@@ -47,7 +47,7 @@ final class ClothPage extends PlanPage {
         .orElseGet(() -> Say.text("The whole cloth in plain weave. Ends: {0}", warp));
     WholeCloth whole = new WholeCloth(cloth, palette(), place, words);
     VBox left = new VBox(whole);
-    WholeCloth.squeezed(cloth).ifPresent(words -> left.getChildren().add(quiet(words)));
+    WholeCloth.squeezed(cloth).ifPresent(said -> left.getChildren().add(quiet(said)));
     Label where = quiet("");
     where.setId("cloth-place");
     place.endProperty().subscribe(_ -> where.setText(place.words()));

@@ -90,8 +90,8 @@ final class ClothPlace {
 
   /** Where the patch lies: {@code Ends 1 to 30 of 480, picks 1 to 27 of 2160.} */
   String words() {
-    int firstEnd = end.get() + 1;
-    int lastEnd = end.get() + across();
+    long firstEnd = end.get() + 1;
+    long lastEnd = end.get() + across();
     return picks == 0
         ? Say.text("Ends {0} to {1} of {2}.", firstEnd, lastEnd, ends)
         : Say.text("Ends {0} to {1} of {2}, picks {3} to {4} of {5}.", firstEnd, lastEnd, ends, pick.get() + 1, pick.get() + along(), picks);

@@ -65,7 +65,7 @@ final class PlanRemedies {
   }
 
   private static String notEnough(StandIn standIn) {
-    return Say.text("{0} is like {1}, but with {2} free not enough.", standIn.yarn(), Say.known(standIn.place()), Wording.yarn(standIn.free()));
+    return Say.text("{0} is like {1}, but with {2} free not enough.", standIn.yarn(), standIn.place(), Wording.yarn(standIn.free()));
   }
 
   /** The remedy that was tried last and can be put back. */
