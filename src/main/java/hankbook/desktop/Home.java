@@ -76,6 +76,7 @@ public final class Home {
     receiving = new ReceiveModel(studio, work, status, shelf);
     shelfView = shelfView();
     plansView = new PlansView(plans);
+    plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);

@@ -5,8 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -71,9 +70,9 @@ public final class PlansView extends BorderPane {
   /**
    * Lets the steps in the life of a plan be opened in the journal.
    *
-   * @param journal shows the entry with an id
+   * @param journal shows the entry with a number
    */
-  public void opensEntries(Consumer<UUID> journal) {
+  public void opensEntries(LongConsumer journal) {
     model.life().opens(journal);
   }
 

@@ -8,6 +8,7 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Mass;
 import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
@@ -49,6 +50,12 @@ final class Wording {
   /** A length of cloth or of the warp; short ones in the unit of widths. */
   static String cloth(Length length) {
     return quantities().cloth(length);
+  }
+
+  /** A length along the warp, to a hundredth of a metre or yard however short, so that its parts stand alike. */
+  static String along(Length length) {
+    LengthUnit unit = units.cloth().longUnit();
+    return quantities().number(length.in(unit), "#,##0.00") + " " + unit.symbol();
   }
 
   /** A width of cloth or in the reed. */
