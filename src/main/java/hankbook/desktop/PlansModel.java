@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
@@ -34,6 +35,7 @@ public final class PlansModel {
   private final SettModel sett;
   private final CostModel cost;
   private final PlanOffers offers;
+  private final BesideModel beside;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -64,6 +66,7 @@ public final class PlansModel {
     this.sett = new SettModel(desk, pageWork, editor);
     this.cost = new CostModel(desk, pageWork, editor);
     this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
+    this.beside = new BesideModel(desk, pageWork, _ -> refresh());
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -79,6 +82,11 @@ public final class PlansModel {
   /** Every skein, for the yarns and colours to choose from. */
   ReadOnlyObjectProperty<List<ShelfSkein>> skeinsProperty() {
     return skeins.getReadOnlyProperty();
+  }
+
+  /** What their colours look like. */
+  YarnPalette palette() {
+    return YarnPalette.of(skeins.get());
   }
 
   /** The looms and reeds to choose from. */
@@ -114,6 +122,10 @@ public final class PlansModel {
     return offers;
   }
 
+  BesideModel beside() {
+    return beside;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -126,6 +138,7 @@ public final class PlansModel {
     listWork.run(desk::gear, gear::set, this::wrong);
     editor.ask();
     cost.ask();
+    beside.ask();
     editor.lookAgain();
   }
 
@@ -245,6 +258,37 @@ public final class PlansModel {
         work.run(() -> begun(name), this::open, this::wrong);
       }
     });
+  }
+
+  /** Makes a plan that says the same as the open one, and opens it; putting it away undoes that. */
+  void duplicate() {
+    String of = editor.nameProperty().get();
+    whenKept(() -> work.run(
+        () -> desk.duplicate(of),
+        name -> {
+          open(name);
+          acts.say(new PlanSaid(Say.text("{0} says the same as {1}, and nothing is reserved for it. Put it away to undo this.", name, of), false));
+        },
+        this::wrong));
+  }
+
+  /** Lays the open plan beside others, as it is entered. */
+  void layBeside() {
+    String name = editor.nameProperty().get();
+    PlanDraft draft = editor.draftProperty().get();
+    whenKept(() -> beside.begin(name, draft));
+  }
+
+  /** What is to go by the open plan waits until that is in the ledger, and is left where it cannot be. */
+  private void whenKept(Runnable then) {
+    if (!editor.nameProperty().get().isEmpty()) {
+      editor.keep();
+      work.run(() -> true, _ -> {
+        if (editor.keeping().conflictProperty().get().isEmpty()) {
+          then.run();
+        }
+      }, this::wrong);
+    }
   }
 
   /** A name as the ledger takes it, or a word on why it does not. */
