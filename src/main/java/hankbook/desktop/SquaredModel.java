@@ -1,11 +1,13 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.BadInput;
 import hankbook.studio.Finish;
 import hankbook.studio.FinishedPlans;
 import hankbook.studio.NotDone;
 import hankbook.studio.PlanRecord;
+import hankbook.studio.Progress;
 import hankbook.studio.Studio;
 import hankbook.yarn.YarnColour;
 import java.nio.file.Path;
@@ -113,10 +115,13 @@ final class SquaredModel {
 
   /** Writes its record as a page to print to a file that is not there yet. */
   void saveRecord(Path file) {
-    open.ifPresent(plan -> work.run(() -> written(plan, file), status::done, status::wrong));
+    open.ifPresent(plan -> status.underway().run(
+        work, Say.text("Saving the record of {0}.", plan), progress -> written(plan, file, progress), status::done, status::wrong));
   }
 
-  private String written(String plan, Path file) throws BadInput, NotDone {
+  /** Once it was looked whether to stop, the file is written whole. */
+  private String written(String plan, Path file, Progress progress) throws BadInput, NotDone {
+    progress.at(0, 1);
     new PlanRecord(studio).write(plan, file);
     return "Saved the record of " + plan + " as " + file + ".";
   }

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.allot.Setting;
 import hankbook.cost.ValueMethod;
+import hankbook.desktop.say.Say;
 import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import hankbook.studio.Value;
@@ -11,7 +12,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -54,7 +54,7 @@ public final class ValueModel {
     this.settings = new Settings(studio);
     this.status = status;
     adopt = new Act(work);
-    answer = new LiveAnswer<>(work, this::question, Status::words);
+    answer = LiveAnswer.slow(work, status, () -> Say.text("Reckoning the value of the stock."), this::question);
     on.textProperty().subscribe((_, _) -> ask());
     method.subscribe((_, _) -> ask());
     answer.foundProperty().subscribe(_ -> judge());
@@ -119,11 +119,11 @@ public final class ValueModel {
     judge();
   }
 
-  private Optional<Callable<Found>> question() {
+  private Optional<Underway.Errand<Found>> question() {
     Optional<LocalDate> day = on.day();
     Optional<ValueMethod> how = method.get();
     return dayMessage.get().isEmpty()
-        ? Optional.of(() -> new Found(value.stock(day, how), ValueMethod.parse(settings.judgement().text(Setting.VALUE_METHOD))))
+        ? Optional.of(progress -> new Found(value.stock(day, how, progress), ValueMethod.parse(settings.judgement().text(Setting.VALUE_METHOD))))
         : Optional.empty();
   }
 

@@ -20,7 +20,15 @@ public final class Journal {
 
   /** Every entry, the newest first. */
   public List<JournalEntry> newestFirst() {
-    List<RecordedEntry> all = studio.read(session -> session.entries().all());
+    return newestFirst(studio.read(session -> session.entries().all()));
+  }
+
+  /** Every entry that moves a skein, the newest first; what takes one of them back moves it too. */
+  public List<JournalEntry> ofSkein(String code) {
+    return newestFirst(studio.read(session -> session.entries().ofSkein(code)));
+  }
+
+  private static List<JournalEntry> newestFirst(List<RecordedEntry> all) {
     Map<UUID, UUID> reversedBy = new HashMap<>();
     all.forEach(recorded -> recorded.entry().reverses().ifPresent(original -> reversedBy.put(original, recorded.entry().id())));
     return all.reversed().stream()
