@@ -22,6 +22,7 @@ import picocli.CommandLine.ParameterException;
       CheckCommand.class,
       FitCommand.class,
       CostCommand.class,
+      CompareCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
       PurchaseCommand.class,

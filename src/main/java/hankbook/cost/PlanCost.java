@@ -50,7 +50,7 @@ public record PlanCost(
     List<Uncounted> uncounted = new ArrayList<>(yarn.uncounted());
     uncounted.addAll(work.uncounted());
     costing.planOverhead().filter(fixed -> !fixed.getCurrencyUnit().equals(costing.currency())).ifPresent(
-        fixed -> uncounted.add(new Uncounted("Overheads of each plan", "they are in " + fixed.getCurrencyUnit() + ", and this is reckoned in " + costing.currency())));
+        fixed -> uncounted.add(new Uncounted(Uncounted.Kind.OVERHEADS, "Overheads of each plan", "they are in " + fixed.getCurrencyUnit() + ", and this is reckoned in " + costing.currency())));
     CostLine total = CostLine.ofAll("total", "Total", costing.currency(), lines);
     return new PlanCost(
         check.plan(), total, work.labour(), PieceCost.shared(total.amount(), check.plan().pieces()), costing.purchases(), spent(costing), yarn.remnants(), uncounted);

@@ -38,6 +38,8 @@ public final class Home {
   private final Screen shelfScreen;
   private final Screen plansScreen;
   private final Screen costsScreen;
+  private final Screen journalScreen;
+  private final JournalView journalView;
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
@@ -59,7 +61,7 @@ public final class Home {
     this.work = work;
     this.status = status;
     shelf = new ShelfModel(studio, work, status);
-    journal = new JournalModel(studio, work, status);
+    journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
@@ -71,10 +73,10 @@ public final class Home {
     shelfView = shelfView();
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
-    JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
+    journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
-    Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
+    journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
@@ -137,6 +139,18 @@ public final class Home {
   void open(String name) {
     window.turnTo(plansScreen);
     plans.open(name);
+  }
+
+  /** Turns to a skein on the shelf. */
+  void openSkein(String code) {
+    window.turnTo(shelfScreen);
+    shelf.open(code);
+  }
+
+  /** Turns to an entry of the journal. */
+  void openEntry(long number) {
+    window.turnTo(journalScreen);
+    journalView.open(number);
   }
 
   private void costsMoved() {

@@ -13,6 +13,7 @@ import hankbook.reckon.Offer;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.PlanStep;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,9 @@ public interface PlanDesk {
 
   /** The names of the plans whose book is squared. */
   Set<String> squared();
+
+  /** Every step in the life of a plan, those to come too. */
+  List<PlanStep> steps(String name);
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();

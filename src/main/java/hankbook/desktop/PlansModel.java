@@ -34,6 +34,7 @@ public final class PlansModel {
   private final SettModel sett;
   private final CostModel cost;
   private final PlanOffers offers;
+  private final PlanLifeModel life;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -64,6 +65,8 @@ public final class PlansModel {
     this.sett = new SettModel(desk, pageWork, editor);
     this.cost = new CostModel(desk, pageWork, editor);
     this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
+    this.life = new PlanLifeModel(desk, listWork, this::wrong);
+    editor.nameProperty().subscribe(life::follow);
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -114,6 +117,10 @@ public final class PlansModel {
     return offers;
   }
 
+  PlanLifeModel life() {
+    return life;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -124,6 +131,7 @@ public final class PlansModel {
     listWork.run(desk::squared, found -> squared = found, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
+    life.follow(editor.nameProperty().get());
     editor.ask();
     cost.ask();
     editor.lookAgain();

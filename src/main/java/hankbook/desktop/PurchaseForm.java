@@ -204,6 +204,9 @@ final class PurchaseForm {
       return "Every skein of the ledger is paid for by a purchase already.";
     }
     Optional<SkeinToPay> known = ground.get().skeins().stream().filter(skein -> skein.code().equalsIgnoreCase(code)).findFirst();
+    if (known.filter(SkeinToPay::wound).isPresent()) {
+      return known.get().code() + " was wound off another skein and costs what that cost; enter what was paid for that one.";
+    }
     return known
         .map(skein -> skein.isFreeFor(number())
             ? skein.code() + " is in this purchase already."

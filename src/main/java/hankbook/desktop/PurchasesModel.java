@@ -99,7 +99,7 @@ public final class PurchasesModel {
     chosen.set(rows.stream().filter(row -> number.isPresent() && row.number() == number.getAsInt()).findFirst());
     another.standOn(ground);
     correction.standOn(ground);
-    long unpaid = ground.skeins().stream().filter(skein -> skein.paidBy().isEmpty()).count();
+    long unpaid = ground.skeins().stream().filter(skein -> skein.isFreeFor(OptionalInt.empty())).count();
     summary.set(Wording.count(rows.size(), "purchase", "purchases") + (unpaid == 0 ? "" : "; " + Wording.count(unpaid, "skein is", "skeins are") + " in none"));
     judge();
   }

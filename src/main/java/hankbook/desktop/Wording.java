@@ -149,6 +149,11 @@ final class Wording {
     return place(transfer.from(), samePlan ? "" : transfer.from().planName()) + " → " + place(to, to.planName());
   }
 
+  /** A place in few words, with the plan it belongs to. */
+  static String place(Place place) {
+    return place(place, place.planName());
+  }
+
   private static String place(Place place, String plan) {
     String name = switch (place.kind()) {
       case MAKER -> "maker";

@@ -1,11 +1,14 @@
 package hankbook.plan;
 
 import hankbook.measure.Unreadable;
+import hankbook.yarn.YarnColour;
 import java.util.List;
 import java.util.Set;
 
 /** A yarn of a plan that has a short name in a written order. */
 sealed interface Marked permits OrderEntry, Weft {
+  YarnColour yarn();
+
   /** The short name. */
   String mark();
 

@@ -68,7 +68,8 @@ public final class Reserve {
     return entered;
   }
 
-  private static UUID releaseBeside(UUID id) {
+  /** The id of the entry that released what a plan no longer wanted, when an entry reserved what it lacked. */
+  static UUID releaseBeside(UUID id) {
     return UUID.nameUUIDFromBytes(("released beside " + id).getBytes(StandardCharsets.UTF_8));
   }
 

@@ -44,14 +44,25 @@ public final class Reverse {
     if (reason.isBlank()) {
       throw NotDone.because("Say why the entry is taken back; the journal keeps the reason.");
     }
-    refuseIfPartOfAFinish(session, id, original.get());
-    Entry reversal = Entry.reversing(original.get(), id, studio.today(), studio.author(), Note.of(reason));
-    refuseIfItReachesNoPlan(session, reversal);
+    return reverse(session, id, original.get(), reason);
+  }
+
+  /** Takes back one entry that is in the ledger. */
+  Optional<ChainedEntry> reverse(Session session, UUID id, Entry original, String reason) throws NotDone {
+    Entry reversal = possible(session, id, original, reason);
     Optional<ChainedEntry> posted = session.entries().post(reversal, studio.now());
     if (posted.isPresent()) {
-      new RewoundLots(studio, session).after(original.get(), reversal);
+      new RewoundLots(studio, session).after(original, reversal);
     }
     return posted;
+  }
+
+  /** The reversal, where nothing but the rules of the ledger could refuse it. */
+  Entry possible(Session session, UUID id, Entry original, String reason) throws NotDone {
+    refuseIfPartOfAFinish(session, id, original);
+    Entry reversal = Entry.reversing(original, id, studio.today(), studio.author(), Note.of(reason));
+    refuseIfItReachesNoPlan(session, reversal);
+    return reversal;
   }
 
   /** What squares the book of a plan stands and falls as a whole, or what was found would no longer say what the book says. */

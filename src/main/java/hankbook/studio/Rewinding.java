@@ -21,27 +21,34 @@ import java.util.UUID;
 record Rewinding(Studio studio, Session session, UUID id, String note) {
   private static final Measures LENGTH_ALONE = new WoundOff.All().measures();
 
-  Optional<ChainedEntry> ontoNew(String from, WoundOff much, NewPackage onto) throws NotDone {
+  /**
+   * A winding as it would be done.
+   *
+   * @param off what the yarn comes off
+   * @param onto what it is wound onto, as it is described afterwards
+   * @param measured how that is measured by it, where that is to be remembered
+   */
+  record Winding(ShelfSkein off, Skein onto, Length length, Optional<Remeasurement> measured) {
+    List<Transfer> transfers() {
+      Place shelf = new Place.Shelf();
+      Place rewound = new Place.Rewound();
+      return List.of(new Transfer(off.skein().code(), shelf, rewound, length), new Transfer(onto.code(), rewound, shelf, length));
+    }
+  }
+
+  Winding ontoNew(String from, WoundOff much, NewPackage onto) throws NotDone {
     ShelfSkein off = RewindRules.off(session, from);
     Optional<Skein> there = RewindRules.empty(session, off, onto);
     Length length = length(off, much, onto.of(off.skein(), false));
     Length remains = off.free().plus(off.allReserved()).minus(length);
     boolean asItWas = much instanceof WoundOff.All && remains.isZero();
     Skein wound = onto.of(off.skein(), asItWas);
-    if (there.isEmpty()) {
-      session.skeins().add(wound, studio.now());
-    } else {
-      session.skeins().describe(wound, studio.author(), studio.now());
-    }
-    Optional<ChainedEntry> entry = post(from, wound.code(), length);
     boolean label = asItWas && off.skein().measurement() instanceof Measurement.ByLabel && there.orElse(wound).label().equals(wound.label());
-    if (!label) {
-      measure(wound.code(), asItWas ? counted(off.skein(), length) : length, asItWas ? later(off.skein()) : much.measures());
-    }
-    return entry;
+    Remeasurement measured = measured(wound.code(), asItWas ? counted(off.skein(), length) : length, asItWas ? later(off.skein()) : much.measures());
+    return new Winding(off, wound, length, label ? Optional.empty() : Optional.of(measured));
   }
 
-  Optional<ChainedEntry> joined(String from, WoundOff much, String onto, boolean mixLots) throws NotDone {
+  Winding joined(String from, WoundOff much, String onto, boolean mixLots) throws NotDone {
     ShelfSkein off = RewindRules.off(session, from);
     ShelfSkein on = RewindRules.on(session, off, onto);
     String lot = RewindRules.lot(off.skein(), on.skein(), mixLots);
@@ -49,15 +56,24 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
       throw NotDone.because("A weight says what is on " + onto + " in all, not what was wound onto it; give the length, then weigh all of it with recount.");
     }
     Length length = length(off, much, on.skein());
-    Optional<ChainedEntry> entry = post(from, onto, length);
     SkeinFacts facts = new SkeinFacts(Optional.of(lot), Optional.empty(), Optional.empty(), Optional.empty());
-    session.skeins().describe(facts.of(session.skeins().find(onto).orElseThrow()), studio.author(), studio.now());
-    remember(off, on, length, off.free().plus(off.allReserved()).minus(length).isZero());
+    Skein described = facts.of(session.skeins().find(onto).orElseThrow());
+    return new Winding(off, described, length, remembered(off, on, length, off.free().plus(off.allReserved()).minus(length).isZero()));
+  }
+
+  Optional<ChainedEntry> enter(Winding winding) {
+    if (session.skeins().find(winding.onto().code()).isEmpty()) {
+      session.skeins().add(winding.onto(), studio.now());
+    } else {
+      session.skeins().describe(winding.onto(), studio.author(), studio.now());
+    }
+    Optional<ChainedEntry> entry = studio.post(session, id, EntryKind.REWIND, note, winding.transfers());
+    winding.measured().ifPresent(measured -> session.remeasurements().addBeside(measured, studio.author(), studio.now()));
     return entry;
   }
 
   /** A skein that was joined has several errors and one measurement: the least sure one that it may have, so that joining never makes metres surer. */
-  private void remember(ShelfSkein off, ShelfSkein on, Length length, boolean all) {
+  private Optional<Remeasurement> remembered(ShelfSkein off, ShelfSkein on, Length length, boolean all) {
     Doubts doubts = Settings.judgement(session).doubts();
     String code = on.skein().code();
     Length total = on.free().plus(on.allReserved()).plus(length);
@@ -65,10 +81,9 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     Length had = on.uncertainty(doubts);
     Length said = new Length(doubts.bareLength().fraction().multiply(total.exactTenths()).longValue());
     if (brought.compareTo(had) > 0 && brought.compareTo(said) > 0) {
-      measure(code, counted(off.skein(), length), later(off.skein()));
-    } else if (said.compareTo(had) >= 0) {
-      measure(code, total, LENGTH_ALONE);
+      return Optional.of(measured(code, counted(off.skein(), length), later(off.skein())));
     }
+    return said.compareTo(had) >= 0 ? Optional.of(measured(code, total, LENGTH_ALONE)) : Optional.empty();
   }
 
   private Length length(ShelfSkein off, WoundOff much, Skein onto) throws NotDone {
@@ -95,14 +110,8 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     return length.print(LengthUnit.METRE, 1);
   }
 
-  private Optional<ChainedEntry> post(String from, String onto, Length length) {
-    Place shelf = new Place.Shelf();
-    Place rewound = new Place.Rewound();
-    return studio.post(session, id, EntryKind.REWIND, note, List.of(new Transfer(from, shelf, rewound, length), new Transfer(onto, rewound, shelf, length)));
-  }
-
-  private void measure(String code, Length found, Measures measures) {
-    session.remeasurements().addBeside(new Remeasurement(code, Optional.of(id), found, measures, true), studio.author(), studio.now());
+  private Remeasurement measured(String code, Length found, Measures measures) {
+    return new Remeasurement(code, Optional.of(id), found, measures, true);
   }
 
   /** What was read off the skein when it was last measured, but for a label, which says nothing where there is more. */
