@@ -1,7 +1,9 @@
 package hankbook.allot;
 
+import hankbook.measure.Arithmetic;
 import hankbook.measure.DurationText;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Mass;
 import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
@@ -12,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
@@ -19,14 +22,23 @@ import org.joda.money.Money;
 /** What kind of thing a setting is. */
 enum SettingKind {
   PERCENTAGE,
+  /** A percentage that may say of what it is: {@code 8 % of cloth}. */
+  TAKE_UP,
   MASS,
   LENGTH,
+  /** Written in centimetres, as one measures such lengths. */
+  SHORT_LENGTH,
+  /** A whole number. */
+  COUNT,
   /** Of any currency, or not set at all; its range is of amounts alone. */
   MONEY,
   DURATION,
   CURRENCY,
   /** One of a few words; the most it may be names them all. */
   CHOICE;
+
+  /** A length or mass that is kept in the unit it was measured in. */
+  private static final Pattern IMPERIAL = Pattern.compile("\\d+(\\.\\d+)? (in|ft|yd|oz|lb)");
 
   /** What is written where an amount of money is not set. */
   static final String NOT_SET = "not set";
@@ -42,6 +54,9 @@ enum SettingKind {
   String tidy(String content, String least, String most) {
     return switch (this) {
       case PERCENTAGE -> within(content.strip(), least, most, SettingKind::percentage, Comparator.comparing(Percentage::fraction));
+      case TAKE_UP -> within(content.strip(), least, most, Percentage::parse, Comparator.comparing(Percentage::fraction));
+      case SHORT_LENGTH -> centimetres(within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder()));
+      case COUNT -> within(content.strip(), least, most, Arithmetic::count, Comparator.<Integer>naturalOrder());
       case MASS -> within(content.strip(), least, most, Mass::parse, Comparator.<Mass>naturalOrder());
       case LENGTH -> within(content.strip(), least, most, Length::parse, Comparator.<Length>naturalOrder());
       case MONEY -> content.strip().equals(NOT_SET) ? NOT_SET : money(content.strip(), new BigDecimal(least), new BigDecimal(most));
@@ -49,6 +64,10 @@ enum SettingKind {
       case CURRENCY -> currency(content.strip());
       case CHOICE -> choice(content.strip().toLowerCase(Locale.ROOT), most);
     };
+  }
+
+  private static String centimetres(String length) {
+    return IMPERIAL.matcher(length).matches() ? length : Length.parse(length).print(LengthUnit.CENTIMETRE, 2);
   }
 
   private static String choice(String text, String all) {
@@ -74,7 +93,7 @@ enum SettingKind {
     if (order.compare(value, reader.apply(least)) < 0 || order.compare(value, reader.apply(most)) > 0) {
       throw new Unreadable(content, "from " + least + " to " + most);
     }
-    return value.toString();
+    return IMPERIAL.matcher(content).matches() ? content : value.toString();
   }
 
   private static Percentage percentage(String text) {

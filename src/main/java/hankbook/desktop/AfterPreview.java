@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsFile;
 import hankbook.exchange.ActualsPart;
@@ -40,11 +41,11 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     try {
       actuals = ActualsFile.read(plan, draft.with(ActualsPart.LEFTOVERS, said).json()).actuals();
     } catch (BadInput unreadable) {
-      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + AfterWords.why(unreadable, plan));
+      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Say.text("Mend first: {0}", AfterWords.why(unreadable, plan)));
     }
     String unsaid = unsaid(ground, draft, said);
     if (!unsaid.isEmpty()) {
-      return refused(ground, actuals, "Still to be said in step 1: what is left of " + unsaid + ".");
+      return refused(ground, actuals, Say.text("Still to be said in step 1: what is left of {0}.", unsaid));
     }
     try {
       Finishing finishing = finish.preview(plan, actuals);

@@ -44,6 +44,9 @@ public final class Home {
   private final RememberedSwitch counting;
   private final MainWindow window;
   private final Enlarged whole;
+  private final YouGroup you;
+  private Runnable otherwise = () -> {};
+  private String focus = "";
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -60,6 +63,7 @@ public final class Home {
     this.studio = studio;
     this.work = work;
     this.status = status;
+    you = new YouGroup(new YouModel(remembered, () -> otherwise.run()), remembered);
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
@@ -83,6 +87,7 @@ public final class Home {
     whole = new Enlarged(window, window.enlargement());
     typing.add("receive", receiving::typed, receiving::type);
     typing.add("purchase", purchases.another()::typed, purchases.another()::type);
+    you.offer(window.enlargement());
   }
 
   private Screen aheadScreen() {
@@ -120,7 +125,7 @@ public final class Home {
 
   private Screen settingsScreen() {
     SettingsModel settings = new SettingsModel(studio, work, status, plans::refresh);
-    SettingsView view = new SettingsView(settings);
+    SettingsView view = new SettingsView(settings, you);
     return new Screen("Settings", "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
   }
 
@@ -230,6 +235,17 @@ public final class Home {
     return whole;
   }
 
+  /** Is run once the window is to speak another language or in other units, so that all that stands in it is to be made anew. */
+  void whenOtherwise(Runnable anew) {
+    otherwise = anew;
+  }
+
+  /** Begins as {@link #begin(Scene)} does, then puts the keyboard where it was in the window before. */
+  void resume(Scene scene, String at) {
+    focus = at;
+    begin(scene);
+  }
+
   /** Begins with the screen that was shown last, or with the welcome where the book is blank. */
   public void begin(Scene scene) {
     begin(scene, WelcomeView.fileChooser(window));
@@ -255,6 +271,7 @@ public final class Home {
       shelf.refresh();
     } else {
       window.turnToLast();
+      window.focus(focus);
     }
   }
 

@@ -24,7 +24,6 @@ final class MainWindow extends BorderPane {
   private final Enlargement enlargement;
   private final VBox below = new VBox();
   private final Framed framed = new Framed();
-  private Theme theme;
   private Screen turnedTo;
   private boolean instead;
 
@@ -38,7 +37,6 @@ final class MainWindow extends BorderPane {
     this.screens = List.copyOf(screens);
     this.remembered = remembered;
     enlargement = new Enlargement(remembered);
-    theme = Theme.in(remembered);
     turnedTo = screens.getFirst();
     navigation = new Navigation(screens, this::turnTo, this::otherTheme, this::showKeys);
     getStyleClass().add("window");
@@ -104,18 +102,26 @@ final class MainWindow extends BorderPane {
   /** Turns to the screen that was shown last, or else to the first. */
   void turnToLast() {
     String last = remembered.get(KEY, String.class).orElse("");
-    turnTo(screens.stream().filter(screen -> screen.name().equals(last)).findFirst().orElseGet(screens::getFirst));
+    turnTo(screens.stream().filter(screen -> screen.chord().name().equalsIgnoreCase(last)).findFirst().orElseGet(screens::getFirst));
   }
 
   /** Turns to a screen, which asks the ledger anew, and puts the keyboard where its things are looked for. */
   void turnTo(Screen screen) {
     turnedTo = screen;
-    remembered.put(KEY, screen.name());
+    remembered.put(KEY, screen.chord().name());
     instead = false;
     framed.show(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
     screen.search().run();
+  }
+
+  /** Puts the keyboard into the node of an id, where there is one. */
+  void focus(String id) {
+    Node found = id.isEmpty() ? null : lookup("#" + id);
+    if (found != null) {
+      found.requestFocus();
+    }
   }
 
   /** Lets the screen that is shown ask the ledger anew. */
@@ -138,7 +144,7 @@ final class MainWindow extends BorderPane {
   }
 
   private void otherTheme() {
-    theme = theme.other();
+    Theme theme = Theme.in(remembered).other();
     theme.on(getScene());
     theme.remember(remembered);
   }

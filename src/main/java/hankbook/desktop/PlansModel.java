@@ -266,7 +266,7 @@ public final class PlansModel {
   }
 
   private String begun(String name) throws NotDone {
-    desk.keep(name, NewPlan.draft(name).json(), 0);
+    desk.keep(name, NewPlan.draft(name, desk.judgement()).json(), 0);
     return name;
   }
 

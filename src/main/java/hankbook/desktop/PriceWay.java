@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.cost.Pricing;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Percentage;
 
 /** The two ways from a cost to a price. */
@@ -17,12 +18,12 @@ enum PriceWay {
   }
 
   String words() {
-    return words;
+    return Say.known(words);
   }
 
   /** What its percentage is a part of. */
   String part() {
-    return part;
+    return Say.known(part);
   }
 
   /** @throws hankbook.measure.Unreadable if there is no price by so much */

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
@@ -87,6 +88,24 @@ public final class ShelfModel {
   /** Asks the ledger anew; the choice stays with the same skein. */
   public void refresh() {
     work.run(this::stock, latest.only(this::show), status::wrong);
+  }
+
+  /** Turns to the skein with a code; the search is left where it would hide it. */
+  void open(String code) {
+    work.run(this::stock, latest.only(stock -> {
+      show(stock);
+      turnTo(code);
+    }), status::wrong);
+  }
+
+  private void turnTo(String code) {
+    Optional<SkeinRow> row = row(code);
+    if (row.isEmpty()) {
+      status.wrong(Say.text("Nothing is left of {0}, so it is not on the shelf any more. The journal has all that was done with it.", code));
+    } else if (!shown.contains(row.get())) {
+      search.set("");
+    }
+    choose(row);
   }
 
   private Stock stock() {

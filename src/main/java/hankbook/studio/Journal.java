@@ -56,11 +56,4 @@ public final class Journal {
         })
         .toList();
   }
-
-  /** The entries that move a skein, the newest first. */
-  public List<JournalEntry> ofSkein(String code) {
-    return studio.read(session -> session.entries().ofSkein(code).reversed().stream()
-        .map(recorded -> new JournalEntry(recorded.chained(), recorded.recorded(), session.entries().reversalOf(recorded.entry().id()).map(Entry::id)))
-        .toList());
-  }
 }
