@@ -211,6 +211,11 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** How large everything is shown. */
+  Enlargement enlargement() {
+    return window.enlargement();
+  }
+
   /**
    * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
    *
