@@ -68,7 +68,7 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
-    shelfView = shelfView();
+    shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
@@ -262,10 +262,10 @@ public final class Home {
     };
   }
 
-  private ShelfView shelfView() {
+  private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
         shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
         new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        receiving, this::showWaysIn);
+        receiving, this::showWaysIn, reckoning, remembered);
   }
 }
