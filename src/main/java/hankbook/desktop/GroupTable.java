@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
@@ -22,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** The shelf by yarn and colour; each opens to its skeins, by its arrow, a double click or the arrow keys. */
 final class GroupTable extends TableView<ShelfLine> {
   private static final double ROW_HEIGHT = 34;
+  private static final double ROOM_FOR_NAME = 235;
+  private static final double ROOM_FOR_LEGEND = 206;
 
   private final ShelfModel model;
   private final ShelfGroups groups;
@@ -47,11 +50,12 @@ final class GroupTable extends TableView<ShelfLine> {
   }
 
   private void addColumns() {
-    TableColumn<ShelfLine, ShelfLine> name = column(Say.text("Yarn and colour"), 190, line -> line);
+    TableColumn<ShelfLine, ShelfLine> name = column(Say.text("Yarn and colour"), ROOM_FOR_NAME, line -> line);
     name.setCellFactory(_ -> new ShelfLineCell(this::turn));
     TableColumn<ShelfLine, ShelfLine> stand = column("", 110, line -> line);
+    stand.setPrefWidth(ROOM_FOR_LEGEND);
     stand.setCellFactory(_ -> new StandCell(most));
-    stand.setGraphic(legend());
+    stand.setGraphic(legend(stand));
     TableColumn<ShelfLine, Amount> held = amount(Say.text("Held"), 84, ShelfLine::held);
     TableColumn<ShelfLine, Amount> free = amount(Say.text("Free"), 84, ShelfLine::free);
     TableColumn<ShelfLine, Amount> reserved = amount(Say.text("Reserved"), 84, ShelfLine::reserved);
@@ -60,21 +64,27 @@ final class GroupTable extends TableView<ShelfLine> {
     TableColumn<ShelfLine, String> apart = column(Say.text("Off by"), 60, line -> line instanceof ShelfLine.OfGroup(GroupRow row) ? row.apart() : "");
     apart.visibleProperty().bind(groups.orderProperty().map(order -> order == GroupOrder.NEARNESS).flatMap(near -> groups.pickedProperty().map(hex -> near && !hex.isEmpty())));
     getColumns().setAll(List.of(name, apart, held, stand, free, reserved, onLoom, sort));
-    GivingWay.below(820, this, onLoom);
-    GivingWay.below(740, this, reserved);
-    GivingWay.below(640, this, sort);
-    GivingWay.below(500, this, held);
+    GivingWay.below(940, this, onLoom);
+    GivingWay.below(850, this, reserved);
+    GivingWay.below(760, this, sort);
+    GivingWay.below(560, this, held);
+    GivingWay.below(460, this, stand);
   }
 
-  private static HBox legend() {
-    HBox legend = new HBox(StandBar.mark("free"), named(Say.text("free")), StandBar.mark("reserved"), named(Say.text("reserved")), StandBar.mark("on-loom"), named(Say.text("loom")));
+  /** Which stretch is which; where there is no room for the words, in a tooltip. */
+  private static HBox legend(TableColumn<?, ?> column) {
+    HBox legend = new HBox(
+        StandBar.mark("free"), named(column, Say.text("free")), StandBar.mark("reserved"), named(column, Say.text("reserved")), StandBar.mark("on-loom"), named(column, Say.text("loom")));
     legend.getStyleClass().add("stand-legend");
+    Tooltip.install(legend, new Tooltip(Say.text("Full: free. Striped: reserved. Empty: on the loom.")));
     return legend;
   }
 
-  private static Label named(String text) {
+  private static Label named(TableColumn<?, ?> column, String text) {
     Label label = Labels.quiet(text);
     label.setWrapText(false);
+    label.setMinWidth(USE_PREF_SIZE);
+    Labels.showOnly(label, column.widthProperty().map(width -> width.doubleValue() >= ROOM_FOR_LEGEND));
     return label;
   }
 

@@ -20,9 +20,9 @@ import javafx.util.StringConverter;
 
 /** Chooses how the shelf is looked at and in which order; the choices are remembered. */
 final class ShelfLooks extends FlowPane {
-  private static final String LOOK = "shelf look";
-  private static final String ORDER = "shelf order";
-  private static final String COLOUR = "shelf colour";
+  private static final String LOOK = "shelf-look";
+  private static final String ORDER = "shelf-order";
+  private static final String COLOUR = "shelf-colour";
 
   private final ShelfModel model;
   private final ShelfGroups groups;

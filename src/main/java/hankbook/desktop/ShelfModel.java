@@ -144,11 +144,14 @@ public final class ShelfModel {
     groups.show(sorted(shown), !question.clauses().isEmpty());
     faults.set(ShelfAsking.faults(question));
     nothing.set(read && shown.isEmpty() ? nothing() : "");
+    summary.set(read ? summary() : "");
+  }
+
+  private String summary() {
     Length free = shown.stream().map(row -> row.free().length()).reduce(Length.ZERO, Length::plus);
-    summary.set(
-        shown.size() == all.size()
-            ? Say.count(all.size(), "{0} skein, {1} free", "{0} skeins, {1} free", Wording.yarn(free))
-            : Say.count(all.size(), "{1} of {0} skein, {2} free", "{1} of {0} skeins, {2} free", shown.size(), Wording.yarn(free)));
+    return shown.size() == all.size()
+        ? Say.count(all.size(), "{0} skein, {1} free", "{0} skeins, {1} free", Wording.yarn(free))
+        : Say.count(all.size(), "{1} of {0} skein, {2} free", "{1} of {0} skeins, {2} free", shown.size(), Wording.yarn(free));
   }
 
   /** In the groups the skeins stand by code, however the table is sorted. */

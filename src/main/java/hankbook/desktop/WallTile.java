@@ -7,9 +7,9 @@ import javafx.scene.shape.Rectangle;
 
 /** A yarn in a colour on the wall: its cloth, and a paper label where there is room for one. */
 final class WallTile extends Region {
-  private static final double GAP = 1;
+  private static final double EDGE = 1;
   private static final double LINE = 17;
-  private static final double LEAST_WIDTH = 66;
+  private static final double LEAST_ACROSS = 40;
   private static final double AROUND = 14;
 
   private final Rectangle cloth = new Rectangle();
@@ -37,24 +37,30 @@ final class WallTile extends Region {
 
   @Override
   protected void layoutChildren() {
-    cloth.setWidth(Math.max(0, getWidth() - GAP));
-    cloth.setHeight(Math.max(0, getHeight() - GAP));
+    cloth.relocate(EDGE, EDGE);
+    cloth.setWidth(Math.max(0, getWidth() - 2 * EDGE));
+    cloth.setHeight(Math.max(0, getHeight() - 2 * EDGE));
+    double across = getWidth() - AROUND;
     int lines = (int) ((getHeight() - AROUND) / LINE);
-    paper.setVisible(lines >= 1 && getWidth() >= LEAST_WIDTH);
+    paper.setVisible(lines >= 1 && across >= LEAST_ACROSS);
     if (paper.isVisible()) {
-      paper.setText(words(lines));
-      double width = Math.min(paper.prefWidth(-1), getWidth() - AROUND);
-      paper.resizeRelocate(AROUND / 2, AROUND / 2, width, Math.min(paper.prefHeight(-1), getHeight() - AROUND));
+      paper.setText(words(lines, fits(row.held().text(), across)));
+      paper.resizeRelocate(AROUND / 2, AROUND / 2, Math.min(paper.prefWidth(-1), across), Math.min(paper.prefHeight(-1), getHeight() - AROUND));
     }
   }
 
-  /** As much as so many lines hold. */
-  private String words(int lines) {
+  private boolean fits(String text, double across) {
+    paper.setText(text);
+    return paper.prefWidth(-1) <= across;
+  }
+
+  /** As much as so many lines hold; a number that would be cut is left out, since it would be read as another. */
+  private String words(int lines, boolean metres) {
     String colour = row.yarn().colour();
-    return switch (Math.min(lines, 3)) {
-      case 1 -> colour;
-      case 2 -> colour + "\n" + row.held();
-      default -> row.yarn().yarn() + "\n" + colour + "\n" + row.held();
-    };
+    if (lines == 1) {
+      return colour;
+    }
+    String below = metres ? "\n" + row.held() : "";
+    return lines == 2 ? colour + below : row.yarn().yarn() + "\n" + colour + below;
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.studio.Receive;
 import hankbook.studio.SampleStudio;
@@ -44,7 +45,7 @@ public final class WelcomeModel {
   void sample() {
     begin(() -> {
       SampleStudio.fill(studio);
-      return "The sample studio is on the shelf.";
+      return Say.text("The sample studio is on the shelf.");
     });
   }
 
@@ -52,7 +53,7 @@ public final class WelcomeModel {
   void stockFile(Path file) {
     begin(() -> {
       Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file));
-      return "Received " + Wording.count(came.received(), "skein", "skeins") + " from " + file.getFileName() + ".";
+      return Say.count(came.received(), "Received {0} skein from {1}.", "Received {0} skeins from {1}.", file.getFileName());
     });
   }
 
@@ -77,7 +78,7 @@ public final class WelcomeModel {
     busy.set(false);
     if (trouble instanceof BadInput bad) {
       faults.setAll(bad.faults());
-      status.wrong("Nothing was taken from the file; what is wrong with it is listed above.");
+      status.wrong(Say.text("Nothing was taken from the file; what is wrong with it is listed above."));
     } else {
       status.wrong(trouble);
     }
