@@ -194,6 +194,6 @@ final class PlanWords {
     if (cover.verdict() == Verdict.SHORT) {
       return "The metres suffice, whole ends do not.";
     }
-    return "The risk of running short is " + cover.chance().words() + ".";
+    return "The risk of running short is " + Wording.phrase(cover.chance().phrase()) + ".";
   }
 }
