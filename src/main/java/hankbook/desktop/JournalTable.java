@@ -24,7 +24,7 @@ final class JournalTable extends TableView<JournalLine> {
     number.getStyleClass().add("amount");
     getColumns().setAll(List.of(
         number, column(Say.text("Date"), 92, JournalRow::date), column(Say.text("What"), 88, JournalRow::what), column(Say.text("Yarn"), 158, JournalRow::yarn),
-        column(Say.text("From where to where"), 200, JournalRow::way), column(Say.text("By"), 46, JournalRow::by), column(Say.text("Note"), 70, JournalRow::note),
+        column(Say.text("From where to where"), 200, JournalRow::way), column(Say.text("By"), 46, JournalRow::by), column(Say.text("Note"), 100, JournalRow::note),
         column(Say.text("State"), 128, JournalRow::state)));
     setId("entries");
     setAccessibleText(Say.text("Entries"));

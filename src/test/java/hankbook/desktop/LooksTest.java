@@ -46,6 +46,7 @@ class LooksTest extends ScreenTest {
     for (String screen : List.of("journal", "ahead", "after", "costs", "looms", "settings")) {
       screens.put(screen, () -> go(screen));
     }
+    screens.put("keys", () -> press("show-keys"));
     screens.forEach((name, way) -> {
       interact(way);
       settle();
