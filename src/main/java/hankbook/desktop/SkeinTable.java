@@ -28,7 +28,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     TableColumn<SkeinRow, String> lot = column("Lot", 54, row -> row.skein().lot());
     TableColumn<SkeinRow, String> form = column("Form", 54, row -> row.skein().form().toString());
     TableColumn<SkeinRow, String> place = column("Place", 90, row -> row.skein().location());
-    TableColumn<SkeinRow, Amount> onLoom = amount("On the loom", 90, SkeinRow::onLoom);
+    TableColumn<SkeinRow, Amount> onLoom = amount("On the loom", 94, SkeinRow::onLoom);
     TableColumn<SkeinRow, KnownBy> known = column("Known by", 104, SkeinRow::known);
     known.setCellFactory(column -> new KnownByCell());
     TableColumn<SkeinRow, Amount> sure = amount("±", 66, SkeinRow::uncertainty);
