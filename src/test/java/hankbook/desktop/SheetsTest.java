@@ -52,7 +52,7 @@ class SheetsTest {
     List<String> found = new ArrayList<>();
     for (Path sheet : sheets()) {
       SPACING.matcher(rules(sheet)).results()
-          .filter(room -> !Stream.of(room.group(1).strip().split(" +")).map(step -> step.replace("px", "")).allMatch(SPACE::contains))
+          .filter(room -> !Stream.of(room.group(1).strip().split(" +", -1)).map(step -> step.replace("px", "")).allMatch(SPACE::contains))
           .forEach(room -> found.add(name(sheet) + ": " + room.group()));
     }
     assertThat(found).as("room, wanted in steps of %s", SPACE).isEmpty();
