@@ -84,7 +84,7 @@ final class CostNotes extends VBox {
   private void spent(PlanSpent spent) {
     FactList facts = new FactList();
     facts.setId("cost-spent");
-    spent.places().forEach((place, worth) -> facts.add(CostWords.place(place) + ", " + Wording.metres(worth.length()), Wording.money(worth.cost())));
+    spent.places().forEach((place, worth) -> facts.add(CostWords.place(place) + ", " + Wording.yarn(worth.length()), Wording.money(worth.cost())));
     facts.add("In all", Wording.money(spent.total()));
     Money yarn = cost.total().part("yarn").map(CostLine::amount).orElse(Money.zero(cost.currency()));
     facts.add("The yarn as it is costed above", Wording.money(yarn));

@@ -65,7 +65,7 @@ final class CostTable extends GridPane {
     if (compared) {
       addRow(line, name, amount(money(row.now()), amounts), amount(money(row.then()), amounts), amount(row.difference(), "cost-difference"));
     } else {
-      addRow(line, name, amount(row.length().map(Wording::metres).orElse(""), "cost-length"), amount(money(row.now()), amounts));
+      addRow(line, name, amount(row.length().map(Wording::yarn).orElse(""), "cost-length"), amount(money(row.now()), amounts));
     }
     if (row.depth() == 0) {
       getChildren().stream().filter(node -> Integer.valueOf(line).equals(getRowIndex(node))).forEach(node -> node.getStyleClass().add("cost-first"));

@@ -62,7 +62,7 @@ final class CostTrialBox extends VBox {
   }
 
   private static String name(YarnToPrice yarn) {
-    return "Price of " + yarn.holds().map(holds -> Wording.metres(holds) + " ").orElse("") + yarn.yarn();
+    return "Price of " + yarn.holds().map(holds -> Wording.yarn(holds) + " ").orElse("") + yarn.yarn();
   }
 
   private static String example(YarnToPrice yarn) {

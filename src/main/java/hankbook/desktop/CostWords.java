@@ -54,7 +54,7 @@ final class CostWords {
     if (purchase.putUps().isEmpty()) {
       return purchase.yarn() + ": nothing shows how it is put up";
     }
-    String of = purchase.holds().map(holds -> " of " + Wording.metres(holds)).orElse("");
+    String of = purchase.holds().map(holds -> " of " + Wording.yarn(holds)).orElse("");
     String at = purchase.each().map(each -> " at " + Wording.money(each)).orElse(", at a price that is not known");
     return purchase.putUps().getAsInt() + of + ", " + purchase.yarn() + at;
   }
@@ -62,7 +62,7 @@ final class CostWords {
   /** Where what is left of a yarn is, and whether it is of use. */
   static String remnant(Remnant remnant) {
     String where = remnant.skein().isEmpty() ? "of what is bought" : remnant.skein();
-    return where + ", " + Wording.metres(remnant.left()) + " " + remnant.yarn() + (remnant.useful() ? "" : ", too short to weave from");
+    return where + ", " + Wording.yarn(remnant.left()) + " " + remnant.yarn() + (remnant.useful() ? "" : ", too short to weave from");
   }
 
   /** Where yarn of a plan is that has left the shelf. */

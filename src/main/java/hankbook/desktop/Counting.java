@@ -42,11 +42,11 @@ record Counting(String counts, String surely, String disagrees) {
     Length sure = Uncertainty.of(List.of(skein), doubts).combined();
     return switch (skein.measurement()) {
       case Measurement.ByWeight weighed -> new Counting(
-          "Counts with " + Wording.metres(skein.holds()) + ", weighed: " + weighed.net() + " of yarn at " + weighed.grist() + ".",
+          "Counts with " + Wording.yarn(skein.holds()) + ", weighed: " + weighed.net() + " of yarn at " + weighed.grist() + ".",
           surely(sure, weighed.sample().isPresent() ? "by the yarn's own grist" : "by its yarn number; a weighed sample makes it surer"), disagrees(skein));
-      case Measurement.ByTurns _ -> new Counting("Counts with " + Wording.metres(skein.holds()) + ", by its turns.", surely(sure, "as turns are"), disagrees(skein));
+      case Measurement.ByTurns _ -> new Counting("Counts with " + Wording.yarn(skein.holds()) + ", by its turns.", surely(sure, "as turns are"), disagrees(skein));
       case Measurement.ByLabel _ -> new Counting(
-          "Counts with " + Wording.metres(skein.holds()) + ", by its label.", surely(sure, "as labels are; weight or turns make it surer"), "");
+          "Counts with " + Wording.yarn(skein.holds()) + ", by its label.", surely(sure, "as labels are; weight or turns make it surer"), "");
       case Measurement.Unmeasured _ -> new Counting(unmeasured(texts), "", "");
     };
   }
@@ -58,11 +58,11 @@ record Counting(String counts, String surely, String disagrees) {
   private static String disagrees(Skein skein) {
     List<String> others = new ArrayList<>();
     if (skein.weightDisagrees()) {
-      others.add("the label says " + Wording.metres(skein.label().orElseThrow()));
+      others.add("the label says " + Wording.yarn(skein.label().orElseThrow()));
     }
     if (skein.turnsDisagree()) {
       boolean weighed = skein.measurement() instanceof Measurement.ByWeight;
-      others.add(weighed ? "the turns make " + Wording.metres(skein.turns().orElseThrow().length()) : "the label says " + Wording.metres(skein.label().orElseThrow()));
+      others.add(weighed ? "the turns make " + Wording.yarn(skein.turns().orElseThrow().length()) : "the label says " + Wording.yarn(skein.label().orElseThrow()));
     }
     return others.isEmpty() ? "" : "Over a tenth apart: " + String.join(", ", others) + ".";
   }

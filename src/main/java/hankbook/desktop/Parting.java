@@ -61,7 +61,7 @@ public final class Parting {
   }
 
   private void recorded(String code, Length gone) {
-    status.done("Parted with " + Wording.metres(gone) + " of " + code + ".");
+    status.done("Parted with " + Wording.yarn(gone) + " of " + code + ".");
     after.run();
   }
 
@@ -90,6 +90,6 @@ public final class Parting {
     if (!gone.isPositive()) {
       return "Type a length over zero.";
     }
-    return gone.compareTo(free) > 0 ? "Only " + Wording.metres(free) + " of it are free." : "";
+    return gone.compareTo(free) > 0 ? "Only " + Wording.yarn(free) + " of it are free." : "";
   }
 }

@@ -34,7 +34,7 @@ record PlanLife(Held reserved, Held onLoom, boolean isSquared) {
     }
 
     String words() {
-      return Wording.metres(length) + " of " + Wording.count(skeins, "skein", "skeins");
+      return Wording.yarn(length) + " of " + Wording.count(skeins, "skein", "skeins");
     }
   }
 

@@ -64,7 +64,7 @@ final class PlanRemedies {
   }
 
   private static String notEnough(StandIn standIn) {
-    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.metres(standIn.free()) + " free not enough.";
+    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.yarn(standIn.free()) + " free not enough.";
   }
 
   /** The remedy that was tried last and can be put back. */

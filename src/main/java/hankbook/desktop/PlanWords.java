@@ -11,7 +11,6 @@ import hankbook.exchange.PlanPart;
 import hankbook.measure.Length;
 import hankbook.plan.WarpPart;
 import hankbook.studio.NotDone;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -153,7 +152,7 @@ final class PlanWords {
 
   /** A length along the warp, to the centimetre. */
   static String fine(Length length) {
-    return length.metres().setScale(2, RoundingMode.HALF_UP).toPlainString() + " m";
+    return Wording.warp(length);
   }
 
   static String part(WarpPart part) {
@@ -189,7 +188,7 @@ final class PlanWords {
   /** How likely a yarn is to run out, in a sentence. */
   static String risk(Cover cover) {
     if (cover.margin().isNegative()) {
-      return "Short by " + Wording.metres(cover.margin().negated()) + ".";
+      return "Short by " + Wording.yarn(cover.margin().negated()) + ".";
     }
     if (cover.verdict() == Verdict.SHORT) {
       return "The metres suffice, whole ends do not.";

@@ -115,7 +115,7 @@ public final class ReceiveModel {
   }
 
   private void received(Skein skein) {
-    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.withSample(sample()).holds()) + ".");
+    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.yarn(skein.withSample(sample()).holds()) + ".");
     justReceived = skein.code();
     judge();
     if (field("code").get().isBlank()) {

@@ -100,7 +100,7 @@ public final class Recounting {
   }
 
   private void recorded(String code, Length whole) {
-    status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
+    status.done("Measured " + code + " again: " + Wording.yarn(whole) + ".");
     after.run();
   }
 
@@ -117,7 +117,7 @@ public final class Recounting {
   private void judge() {
     wouldSay.set("");
     reading.set("");
-    ledgerSays.set(skein.map(row -> Wording.metres(before(row), row.uncertainty().length())).orElse(""));
+    ledgerSays.set(skein.map(row -> Wording.yarn(before(row), row.uncertainty().length())).orElse(""));
     if (skein.isEmpty()) {
       act.judge("Choose a skein.");
       return;
@@ -134,7 +134,7 @@ public final class Recounting {
     Length sureness = sureness(row, found, whole);
     int surer = row.uncertainty().length().compareTo(sureness);
     boolean given = fields.way.get() == RecountWay.LENGTH || row.uncertainty().length().isZero();
-    wouldSay.set(Wording.metres(whole, sureness));
+    wouldSay.set(Wording.yarn(whole, sureness));
     reading.set(difference(whole.minus(before(row))) + (given || surer == 0 ? "" : surer > 0 ? " It is known surer then." : " It is known less surely then."));
   }
 
@@ -155,7 +155,7 @@ public final class Recounting {
   private String whyNot(SkeinRow row, Length whole) {
     Length aside = row.reserved().length();
     if (whole.compareTo(aside) < 0) {
-      return "That is less than the " + Wording.metres(aside) + " set aside; release those first.";
+      return "That is less than the " + Wording.yarn(aside) + " set aside; release those first.";
     }
     return fields.way.get() == RecountWay.LENGTH && whole.equals(before(row)) ? "That is what the ledger says already." : "";
   }
@@ -165,7 +165,7 @@ public final class Recounting {
       return "Just what the ledger says.";
     }
     return difference.isNegative()
-        ? Wording.metres(difference.negated()) + " less than the ledger says."
-        : Wording.metres(difference) + " more than the ledger says.";
+        ? Wording.yarn(difference.negated()) + " less than the ledger says."
+        : Wording.yarn(difference) + " more than the ledger says.";
   }
 }

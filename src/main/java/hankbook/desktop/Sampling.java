@@ -162,8 +162,8 @@ public final class Sampling {
     YarnColour yarn = skein.yarn();
     Length counted = skein.kept().flatMap(Kept::counted).orElse(Length.ZERO);
     Length more = skein.toRecount();
-    String difference = Wording.metres(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
-    return skein.code() + " " + yarn.colour() + ": " + Wording.metres(counted.plus(more)) + ", " + difference + " than the ledger took it for";
+    String difference = Wording.yarn(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
+    return skein.code() + " " + yarn.colour() + ": " + Wording.yarn(counted.plus(more)) + ", " + difference + " than the ledger took it for";
   }
 
   private static String yarn(Skein skein) {

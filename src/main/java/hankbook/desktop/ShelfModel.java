@@ -133,6 +133,6 @@ public final class ShelfModel {
   private void summarise() {
     Length free = shown.stream().map(row -> row.free().length()).reduce(Length.ZERO, Length::plus);
     String among = shown.size() == all.size() ? "" : " of " + all.size();
-    summary.set(shown.size() + among + (all.size() == 1 ? " skein, " : " skeins, ") + Wording.metres(free) + " free");
+    summary.set(shown.size() + among + (all.size() == 1 ? " skein, " : " skeins, ") + Wording.yarn(free) + " free");
   }
 }

@@ -32,6 +32,6 @@ record SkeinEvent(EntryKind kind, String date, String what, String detail, Strin
   }
 
   private static String words(Transfer transfer) {
-    return Wording.metres(transfer.length()) + " from " + transfer.from().words() + " to " + transfer.to().words();
+    return Wording.yarn(transfer.length()) + " from " + transfer.from().words() + " to " + transfer.to().words();
   }
 }

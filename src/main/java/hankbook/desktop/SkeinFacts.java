@@ -32,7 +32,7 @@ final class SkeinFacts {
     Measures measures = skein.measures();
     measures.weighing().ifPresent(weighing -> facts.add("Weight", weight(weighing)));
     measures.turns().ifPresent(turns -> facts.add("Turns", turns.count() + " of " + turns.reel()));
-    measures.label().ifPresent(label -> facts.add("On the label", Wording.metres(label)));
+    measures.label().ifPresent(label -> facts.add("On the label", Wording.yarn(label)));
     facts.add("Grist", skein.grist().map(Object::toString).orElse(""));
     skein.sample().ifPresent(sample -> facts.add("Own grist", Wording.grist(sample, skein.fibre())));
   }
@@ -41,7 +41,7 @@ final class SkeinFacts {
   static String doubtful(Skein skein) {
     if (skein.gristDisagrees()) {
       Length more = skein.toRecount();
-      String difference = Wording.metres(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
+      String difference = Wording.yarn(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
       return "By its yarn's own grist it held " + difference + " than the ledger took it for: weigh it again.";
     }
     if (skein.weightDisagrees()) {

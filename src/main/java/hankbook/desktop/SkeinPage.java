@@ -60,7 +60,7 @@ final class SkeinPage extends SidePage {
   }
 
   private void each(String what, Map<String, Length> byPlan) {
-    byPlan.forEach((plan, length) -> metres.add(what + plan, Wording.metres(length)));
+    byPlan.forEach((plan, length) -> metres.add(what + plan, Wording.yarn(length)));
   }
 
   private void showHistory() {
