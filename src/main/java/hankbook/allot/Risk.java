@@ -1,6 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -30,14 +31,19 @@ public record Risk(double chance) {
 
   /** In words that can follow "the risk is": {@code about 1 in 14}, {@code under 1 in 1000}, {@code more likely than not}. */
   public String words() {
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
     if (chance < HARDLY_ANY) {
-      return "under 1 in 1000";
+      return Phrase.of("under 1 in 1000");
     } else if (chance > ALMOST_CERTAIN) {
-      return "almost certain";
+      return Phrase.of("almost certain");
     } else if (chance > MORE_LIKELY) {
-      return "more likely than not";
+      return Phrase.of("more likely than not");
     }
-    return "about 1 in " + oneIn();
+    return Phrase.of("about 1 in {0}", oneIn());
   }
 
   /** Whole numbers up to twenty, then two figures: nobody knows a risk better. */

@@ -295,8 +295,6 @@ public final class Home {
 
   private ShelfView shelfView() {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn);
   }
 }

@@ -37,8 +37,8 @@ final class RemedyList extends VBox {
     }
     for (Remedy remedy : remedies.found()) {
       getChildren().add(remedies.canBeTried(remedy)
-          ? row(remedy.words(), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
-          : row(remedy.words()));
+          ? row(Wording.phrase(remedy.phrase()), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
+          : row(Wording.phrase(remedy.phrase())));
     }
     remedies.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
     if (!fit.surplus().isEmpty()) {

@@ -9,6 +9,7 @@ import hankbook.ledger.Transfer;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
+import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.GristSample;
@@ -118,7 +119,7 @@ final class Wording {
 
   /** What is said beside a field whose text cannot be taken. */
   static String wanted(Unreadable unreadable) {
-    return wanted(unreadable.found(), unreadable.wanted());
+    return wanted(unreadable.found(), phrase(unreadable.phrase()));
   }
 
   /**
@@ -134,7 +135,26 @@ final class Wording {
 
   /** Why what was typed in several places cannot be taken together. */
   static String refused(Unreadable unreadable) {
-    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), Say.known(unreadable.wanted()));
+    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), phrase(unreadable.phrase()));
+  }
+
+  /** A sentence from below the window, in the user's language and units. */
+  static String phrase(Phrase phrase) {
+    return Say.phrase(phrase, Wording::written);
+  }
+
+  private static String written(Object value) {
+    return switch (value) {
+      case Phrase.As as when as.quantity() instanceof Number -> as.english();
+      case Phrase.As as -> written(as.quantity());
+      case Phrase.Width width -> width(width.length());
+      case Phrase.Percent percent -> percent(percent.part(), percent.places());
+      case Length length -> yarn(length);
+      case Mass mass -> mass(mass);
+      case Sett sett -> sett(sett);
+      case Money money -> money(money);
+      default -> value.toString();
+    };
   }
 
   /** So many of a thing, with its plural. */
