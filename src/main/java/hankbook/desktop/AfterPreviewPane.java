@@ -64,16 +64,16 @@ final class AfterPreviewPane extends VBox {
     VBox all = new VBox(grid);
     all.getStyleClass().add("plan-figure");
     skeins.stream().filter(use -> use.drawnMore().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} more are taken off the shelf first.", use.skein().code(), Wording.metres(use.drawnMore())))));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} more are taken off the shelf first.", use.skein().code(), Wording.yarn(use.drawnMore())))));
     skeins.stream().filter(use -> use.skein().reserved().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} still set aside are released.", use.skein().code(), Wording.metres(use.skein().reserved())))));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} still set aside are released.", use.skein().code(), Wording.yarn(use.skein().reserved())))));
     skeins.stream().filter(use -> use.recounted().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} that the book did not know of are found.", use.skein().code(), Wording.metres(use.recounted())))));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} that the book did not know of are found.", use.skein().code(), Wording.yarn(use.recounted())))));
     return all;
   }
 
   private static String metres(Length length) {
-    return length.isZero() ? "–" : Wording.metres(length);
+    return length.isZero() ? "–" : Wording.yarn(length);
   }
 
   private static void row(GridPane grid, List<String> texts, String style) {
@@ -93,7 +93,7 @@ final class AfterPreviewPane extends VBox {
     for (UsedAgainstPlan yarn : finishing.yarns()) {
       Label name = new Label(yarn.yarn().toString(), palette.swatch(yarn.yarn()));
       name.getStyleClass().add("share-code");
-      Label used = new Label(Say.text("{0} planned, {1} used", Wording.metres(yarn.planned()), Wording.metres(yarn.used())));
+      Label used = new Label(Say.text("{0} planned, {1} used", Wording.yarn(yarn.planned()), Wording.yarn(yarn.used())));
       used.setWrapText(true);
       Label unexplained = yarn.wantsReason() ? PlanPage.text(AfterWords.unexplained(yarn), "fault") : Labels.quiet(AfterWords.unexplained(yarn));
       VBox card = new VBox(new HBox(name), used);

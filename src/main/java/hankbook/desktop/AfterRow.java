@@ -13,7 +13,7 @@ import hankbook.studio.FinishList;
  */
 record AfterRow(String plan, boolean isSquared, String words, String heading) {
   static AfterRow of(FinishList.Waiting waiting, boolean isFirst) {
-    String onLoom = Wording.metres(waiting.onLoom());
+    String onLoom = Wording.yarn(waiting.onLoom());
     String words = waiting.isBegun() ? Say.text("{0} on the loom, begun to be filled in", onLoom) : Say.text("{0} on the loom", onLoom);
     return new AfterRow(waiting.plan(), false, words, isFirst ? Say.text("On the loom") : "");
   }

@@ -4,7 +4,6 @@ import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.Fault;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.reckon.SkeinUse;
 import hankbook.studio.Finishing;
 import hankbook.studio.UsedAgainstPlan;
@@ -19,7 +18,7 @@ final class AfterWords {
   /** What squaring the book came to. */
   static String squared(Finishing finishing) {
     return Say.text("Squared the book of {0}: {1} used, {2} back on the shelf; its loom is empty.", finishing.plan(),
-        Wording.metres(sum(finishing, SkeinUse::used)), Wording.metres(sum(finishing, SkeinUse::returned)));
+        Wording.yarn(sum(finishing, SkeinUse::used)), Wording.yarn(sum(finishing, SkeinUse::returned)));
   }
 
   private static Length sum(Finishing finishing, Function<SkeinUse, Length> part) {
@@ -32,12 +31,12 @@ final class AfterWords {
     if (amount.isZero()) {
       return Say.text("All of it is explained.");
     }
-    String metres = Wording.metres(amount);
+    String metres = Wording.yarn(amount);
     boolean less = yarn.unexplained().isNegative();
     if (!yarn.wantsReason()) {
       return less ? Say.text("{0} less than can be explained, which may stay so.", metres) : Say.text("{0} more than can be explained, which may stay so.", metres);
     }
-    String may = Wording.metres(yarn.mayStay());
+    String may = Wording.yarn(yarn.mayStay());
     return less
         ? Say.text("{0} less than can be explained; up to {1} may stay so without a reason.", metres, may)
         : Say.text("{0} more than can be explained; up to {1} may stay so without a reason.", metres, may);
@@ -45,13 +44,13 @@ final class AfterWords {
 
   /** More or less of something, with its sign; a zero without. */
   static String signed(Length length) {
-    String metres = Wording.metres(length.isNegative() ? length.negated() : length);
+    String metres = Wording.yarn(length.isNegative() ? length.negated() : length);
     return length.isZero() ? metres : (length.isNegative() ? "−" : "+") + metres;
   }
 
   /** Centimetres or metres, whichever reads better. */
   static String fine(Length length) {
-    return length.compareTo(Length.metres(1)) < 0 ? length.print(LengthUnit.CENTIMETRE, 1) : length.print(LengthUnit.METRE, 2);
+    return Wording.cloth(length);
   }
 
   /** Why what was found cannot be taken as it is. */

@@ -13,7 +13,7 @@ import hankbook.studio.QueuedPlan;
  */
 record AheadCell(String need, Standing standing, String lack, boolean changed) {
   static AheadCell of(QueuedPlan.Claim claim, boolean changed) {
-    return new AheadCell(Wording.metres(claim.need()), Standing.of(claim.verdict()), claim.lack().isZero() ? "" : Wording.metres(claim.lack()), changed);
+    return new AheadCell(Wording.yarn(claim.need()), Standing.of(claim.verdict()), claim.lack().isZero() ? "" : Wording.yarn(claim.lack()), changed);
   }
 
   /** How it stands and what lacks. */

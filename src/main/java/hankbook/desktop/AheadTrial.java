@@ -55,6 +55,6 @@ final class AheadTrial extends VBox {
 
   private static String state(QueuedPlan.Claim claim) {
     String standing = Standing.of(claim.verdict()).word();
-    return claim.lack().isZero() ? standing : Say.text("{0}, lacks {1}", standing, Wording.metres(claim.lack()));
+    return claim.lack().isZero() ? standing : Say.text("{0}, lacks {1}", standing, Wording.yarn(claim.lack()));
   }
 }

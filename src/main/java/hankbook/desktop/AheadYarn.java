@@ -15,8 +15,8 @@ import hankbook.yarn.YarnColour;
  */
 record AheadYarn(YarnColour yarn, String hex, String need, String free, String lack) {
   static AheadYarn of(PlanQueue.YarnTotal total, String hex) {
-    String lack = total.lack().isZero() ? "" : Wording.metres(total.lack());
-    return new AheadYarn(total.yarn(), hex, Wording.metres(total.need()), Wording.metres(total.free()), lack);
+    String lack = total.lack().isZero() ? "" : Wording.yarn(total.lack());
+    return new AheadYarn(total.yarn(), hex, Wording.yarn(total.need()), Wording.yarn(total.free()), lack);
   }
 
   /** All of it in one sentence. */

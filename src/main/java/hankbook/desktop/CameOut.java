@@ -1,7 +1,6 @@
 package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
-import hankbook.measure.LengthUnit;
 import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
 import hankbook.reckon.Realised;
@@ -33,10 +32,10 @@ final class CameOut extends VBox {
     grid.getColumnConstraints().setAll(names, values, values);
     grid.addRow(0, Labels.quiet(""), Labels.quiet(Say.text("planned")), Labels.quiet(Say.text("really")));
     really.ways().forEach((way, found) -> row(way.words(), Say.known(way.words()), Way.percent(way.planned(plan.allowances())), Way.percent(found.value()), found.from()));
-    really.sampling().ifPresent(found -> row("sampling", Say.text("sampling"), plan.allowances().sampling().print(LengthUnit.CENTIMETRE, 1),
-        found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
-    really.loomWaste().ifPresent(found -> row("loom waste", Say.text("loom waste"), plan.allowances().loomWaste().print(LengthUnit.CENTIMETRE, 1),
-        found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
+    really.sampling().ifPresent(found -> row("sampling", Say.text("sampling"), Wording.width(plan.allowances().sampling()),
+        Wording.width(found.value()), found.from()));
+    really.loomWaste().ifPresent(found -> row("loom waste", Say.text("loom waste"), Wording.width(plan.allowances().loomWaste()),
+        Wording.width(found.value()), found.from()));
     really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), found.from()));
     if (grid.getRowCount() == 1) {
       getChildren().add(Labels.quiet(Say.text("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured.")));

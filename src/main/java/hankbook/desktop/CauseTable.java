@@ -46,7 +46,7 @@ final class CauseTable extends ScrollPane {
     List<Label> cells = new ArrayList<>(List.of(new Label(name)));
     List<Length> lengths = new ArrayList<>(each);
     lengths.add(all);
-    lengths.forEach(length -> cells.add(new Label(!signed ? Wording.metres(length) : length.isZero() ? "–" : AfterWords.signed(length))));
+    lengths.forEach(length -> cells.add(new Label(!signed ? Wording.yarn(length) : length.isZero() ? "–" : AfterWords.signed(length))));
     cells.forEach(cell -> cell.getStyleClass().add(style));
     cells.getLast().setId("cause-" + name.replace(' ', '-'));
     addRow(cells);

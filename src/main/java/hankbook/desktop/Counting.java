@@ -43,11 +43,11 @@ record Counting(String counts, String surely, String disagrees) {
     Length sure = Uncertainty.of(List.of(skein), doubts).combined();
     return switch (skein.measurement()) {
       case Measurement.ByWeight weighed -> new Counting(
-          Say.text("Counts with {0}, weighed: {1} of yarn at {2}.", Wording.metres(skein.holds()), weighed.net(), weighed.grist()),
+          Say.text("Counts with {0}, weighed: {1} of yarn at {2}.", Wording.yarn(skein.holds()), weighed.net(), weighed.grist()),
           surely(sure, weighed.sample().isPresent() ? Say.text("by the yarn's own grist") : Say.text("by its yarn number; a weighed sample makes it surer")), disagrees(skein));
-      case Measurement.ByTurns _ -> new Counting(Say.text("Counts with {0}, by its turns.", Wording.metres(skein.holds())), surely(sure, Say.text("as turns are")), disagrees(skein));
+      case Measurement.ByTurns _ -> new Counting(Say.text("Counts with {0}, by its turns.", Wording.yarn(skein.holds())), surely(sure, Say.text("as turns are")), disagrees(skein));
       case Measurement.ByLabel _ -> new Counting(
-          Say.text("Counts with {0}, by its label.", Wording.metres(skein.holds())), surely(sure, Say.text("as labels are; weight or turns make it surer")), "");
+          Say.text("Counts with {0}, by its label.", Wording.yarn(skein.holds())), surely(sure, Say.text("as labels are; weight or turns make it surer")), "");
       case Measurement.Unmeasured _ -> new Counting(unmeasured(texts), "", "");
     };
   }
@@ -59,14 +59,14 @@ record Counting(String counts, String surely, String disagrees) {
   private static String disagrees(Skein skein) {
     List<String> others = new ArrayList<>();
     if (skein.weightDisagrees()) {
-      others.add(Say.text("the label says {0}", Wording.metres(skein.label().orElseThrow())));
+      others.add(Say.text("the label says {0}", Wording.yarn(skein.label().orElseThrow())));
     }
     if (skein.turnsDisagree()) {
       boolean weighed = skein.measurement() instanceof Measurement.ByWeight;
       others.add(
           weighed
-              ? Say.text("the turns make {0}", Wording.metres(skein.turns().orElseThrow().length()))
-              : Say.text("the label says {0}", Wording.metres(skein.label().orElseThrow())));
+              ? Say.text("the turns make {0}", Wording.yarn(skein.turns().orElseThrow().length()))
+              : Say.text("the label says {0}", Wording.yarn(skein.label().orElseThrow())));
     }
     return others.isEmpty() ? "" : Say.text("Over a tenth apart: {0}.", String.join(", ", others));
   }

@@ -20,7 +20,7 @@ record DraftYarn(YarnColour yarn, String hex, String name, String difference) {
 
   static DraftYarn of(NearestYarn nearest) {
     String words = words(nearest.difference().deltaE()) + ", " + nearest.difference();
-    return new DraftYarn(nearest.yarn(), nearest.hex(), nearest.yarn() + ", " + Wording.metres(nearest.holds()), words);
+    return new DraftYarn(nearest.yarn(), nearest.hex(), nearest.yarn() + ", " + Wording.yarn(nearest.holds()), words);
   }
 
   /** One whose colour or the draft's is not known. */

@@ -3,7 +3,6 @@ package hankbook.desktop;
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanVariants;
@@ -57,6 +56,6 @@ final class FitModel {
   }
 
   private static String centimetres(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
+    return Wording.width(length);
   }
 }

@@ -3,7 +3,6 @@ package hankbook.desktop;
 import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsPart;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Making;
 import hankbook.plan.Piece;
@@ -96,11 +95,11 @@ enum FoundField {
   }
 
   private static String metres(Length length) {
-    return length.print(LengthUnit.METRE, 2);
+    return Wording.cloth(length);
   }
 
   private static String centimetres(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
+    return Wording.width(length);
   }
 
   private static Length parts(Plan plan, WarpPart... parts) {

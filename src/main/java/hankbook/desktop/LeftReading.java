@@ -82,9 +82,9 @@ record LeftReading(Optional<Length> left, String words) {
   }
 
   private static String words(SkeinUse use, Length left) {
-    String said = Say.text("{0} left, {1} used", Wording.metres(left), Wording.metres(use.used()));
-    String more = use.drawnMore().isPositive() ? "; " + Say.text("{0} more than was drawn", Wording.metres(use.drawnMore())) : "";
-    String found = use.recounted().isPositive() ? "; " + Say.text("{0} more than the book knew", Wording.metres(use.recounted())) : "";
+    String said = Say.text("{0} left, {1} used", Wording.yarn(left), Wording.yarn(use.used()));
+    String more = use.drawnMore().isPositive() ? "; " + Say.text("{0} more than was drawn", Wording.yarn(use.drawnMore())) : "";
+    String found = use.recounted().isPositive() ? "; " + Say.text("{0} more than the book knew", Wording.yarn(use.recounted())) : "";
     return said + more + found + ".";
   }
 }

@@ -65,7 +65,7 @@ final class LeftoverCard extends VBox {
     name.setMinWidth(USE_PREF_SIZE);
     Label yarn = new Label(taken.drawn().yarn().toString());
     yarn.setMinWidth(0);
-    Label drawn = Labels.quiet(taken.isDrawn() ? Say.text("{0} drawn", Wording.metres(taken.drawn().onLoom())) : Say.text("not drawn; {0} free", Wording.metres(taken.drawn().free())));
+    Label drawn = Labels.quiet(taken.isDrawn() ? Say.text("{0} drawn", Wording.yarn(taken.drawn().onLoom())) : Say.text("not drawn; {0} free", Wording.yarn(taken.drawn().free())));
     drawn.setWrapText(false);
     drawn.setMinWidth(USE_PREF_SIZE);
     HBox head = new HBox(swatch, name, yarn, Labels.gap(), drawn);

@@ -175,7 +175,7 @@ public final class OrderingModel {
     dueMessage.set(due.day().filter(day -> day.isBefore(studio.today())).map(_ -> Say.text("That day is past.")).orElse(due.messageProperty().get()));
     Length each = row.skein().map(Skein::holds).orElse(Length.ZERO);
     act.judge(whyNot(row, each));
-    reading.set(act.isPossible() ? Say.text("{0} in all.", Wording.metres(each.times(count().orElseThrow()))) : "");
+    reading.set(act.isPossible() ? Say.text("{0} in all.", Wording.yarn(each.times(count().orElseThrow()))) : "");
   }
 
   private String whyNot(RowReading row, Length each) {

@@ -62,7 +62,7 @@ public final class Parting {
   }
 
   private void recorded(String code, Length gone) {
-    status.done(Say.text("Parted with {0} of {1}.", Wording.metres(gone), code));
+    status.done(Say.text("Parted with {0} of {1}.", Wording.yarn(gone), code));
     after.run();
   }
 
@@ -91,6 +91,6 @@ public final class Parting {
     if (!gone.isPositive()) {
       return Say.text("Type a length over zero.");
     }
-    return gone.compareTo(free) > 0 ? Say.text("Only {0} of it are free.", Wording.metres(free)) : "";
+    return gone.compareTo(free) > 0 ? Say.text("Only {0} of it are free.", Wording.yarn(free)) : "";
   }
 }

@@ -161,7 +161,7 @@ final class PlanWords {
 
   /** A length along the warp, to a hundredth of a metre or yard. */
   static String fine(Length length) {
-    return Wording.along(length);
+    return Wording.warp(length);
   }
 
   static String part(WarpPart part) {

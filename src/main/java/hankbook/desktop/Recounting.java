@@ -101,7 +101,7 @@ public final class Recounting {
   }
 
   private void recorded(String code, Length whole) {
-    status.done(Say.text("Measured {0} again: {1}.", code, Wording.metres(whole)));
+    status.done(Say.text("Measured {0} again: {1}.", code, Wording.yarn(whole)));
     after.run();
   }
 
@@ -118,7 +118,7 @@ public final class Recounting {
   private void judge() {
     wouldSay.set("");
     reading.set("");
-    ledgerSays.set(skein.map(row -> Wording.metres(before(row), row.uncertainty().length())).orElse(""));
+    ledgerSays.set(skein.map(row -> Wording.yarn(before(row), row.uncertainty().length())).orElse(""));
     if (skein.isEmpty()) {
       act.judge(Say.text("Choose a skein."));
       return;
@@ -135,7 +135,7 @@ public final class Recounting {
     Length sureness = sureness(row, found, whole);
     int surer = row.uncertainty().length().compareTo(sureness);
     boolean given = fields.way.get() == RecountWay.LENGTH || row.uncertainty().length().isZero();
-    wouldSay.set(Wording.metres(whole, sureness));
+    wouldSay.set(Wording.yarn(whole, sureness));
     reading.set(difference(whole.minus(before(row))) + (given || surer == 0 ? "" : " " + (surer > 0 ? Say.text("It is known surer then.") : Say.text("It is known less surely then."))));
   }
 
@@ -156,7 +156,7 @@ public final class Recounting {
   private String whyNot(SkeinRow row, Length whole) {
     Length aside = row.reserved().length();
     if (whole.compareTo(aside) < 0) {
-      return Say.text("That is less than the {0} set aside; release those first.", Wording.metres(aside));
+      return Say.text("That is less than the {0} set aside; release those first.", Wording.yarn(aside));
     }
     return fields.way.get() == RecountWay.LENGTH && whole.equals(before(row)) ? Say.text("That is what the ledger says already.") : "";
   }
@@ -166,7 +166,7 @@ public final class Recounting {
       return Say.text("Just what the ledger says.");
     }
     return difference.isNegative()
-        ? Say.text("{0} less than the ledger says.", Wording.metres(difference.negated()))
-        : Say.text("{0} more than the ledger says.", Wording.metres(difference));
+        ? Say.text("{0} less than the ledger says.", Wording.yarn(difference.negated()))
+        : Say.text("{0} more than the ledger says.", Wording.yarn(difference));
   }
 }

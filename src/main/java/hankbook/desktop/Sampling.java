@@ -164,10 +164,10 @@ public final class Sampling {
     YarnColour yarn = skein.yarn();
     Length counted = skein.kept().flatMap(Kept::counted).orElse(Length.ZERO);
     Length more = skein.toRecount();
-    String held = Wording.metres(counted.plus(more));
+    String held = Wording.yarn(counted.plus(more));
     return more.isNegative()
-        ? Say.text("{0} {1}: {2}, {3} less than the ledger took it for", skein.code(), yarn.colour(), held, Wording.metres(more.negated()))
-        : Say.text("{0} {1}: {2}, {3} more than the ledger took it for", skein.code(), yarn.colour(), held, Wording.metres(more));
+        ? Say.text("{0} {1}: {2}, {3} less than the ledger took it for", skein.code(), yarn.colour(), held, Wording.yarn(more.negated()))
+        : Say.text("{0} {1}: {2}, {3} more than the ledger took it for", skein.code(), yarn.colour(), held, Wording.yarn(more));
   }
 
   private static String yarn(Skein skein) {

@@ -3,7 +3,6 @@ package hankbook.desktop;
 import atlantafx.base.theme.Styles;
 import hankbook.exchange.DraftSections;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.plan.SectionSum;
 import java.util.List;
 import javafx.geometry.HPos;
@@ -62,6 +61,6 @@ final class SectionTable extends VBox {
   }
 
   private static String width(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
+    return Wording.width(length);
   }
 }

@@ -6,7 +6,6 @@ import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanChange;
@@ -118,7 +117,7 @@ final class SectionTrial {
     List<String> lines = new ArrayList<>();
     lines.add(after.arithmetic() + " = " + after.ends() + " ends.");
     lines.add("Ends " + signed(Integer.toString(change.ends())) + ", in the reed " + signed(centimetres(change.inReed())) + ", finished " + signed(centimetres(change.finished())) + ".");
-    change.yarn().forEach((yarn, more) -> lines.add(yarn + " " + signed(Wording.metres(more)) + "."));
+    change.yarn().forEach((yarn, more) -> lines.add(yarn + " " + signed(Wording.yarn(more)) + "."));
     if (change.inProportion()) {
       lines.add("The order of ends has to be made to fit then; each yarn is reckoned in proportion here.");
     }
@@ -130,7 +129,7 @@ final class SectionTrial {
   }
 
   private static String centimetres(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
+    return Wording.width(length);
   }
 
   /** Puts it into the plan. */

@@ -4,7 +4,6 @@ import hankbook.gear.Sleying;
 import hankbook.gear.Weave;
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.measure.Sett;
 import hankbook.plan.SettChange;
 import hankbook.studio.SettPlan;
@@ -94,7 +93,7 @@ record SettWords(SettTrial trial, BigFraction factor) {
     state(table, 1, "Now", change.before());
     state(table, 2, "Then", change.after());
     List<Node> parts = new ArrayList<>(List.of(PlanPage.text("The " + change.ends() + " ends stay, and the width moves.", "fact"), table));
-    change.wefts().forEach(weft -> parts.add(PlanPage.text("Weft " + weft.yarn() + ": " + Wording.metres(weft.after()) + ", " + more(weft.more()) + ".", "fact")));
+    change.wefts().forEach(weft -> parts.add(PlanPage.text("Weft " + weft.yarn() + ": " + Wording.yarn(weft.after()) + ", " + more(weft.more()) + ".", "fact")));
     parts.add(keepButton(change, keep));
     return parts.toArray(Node[]::new);
   }
@@ -113,7 +112,7 @@ record SettWords(SettTrial trial, BigFraction factor) {
   }
 
   private static String more(Length more) {
-    return more.isZero() ? "as before" : Wording.metres(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
+    return more.isZero() ? "as before" : Wording.yarn(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
   }
 
   private static Label bold(String text) {
@@ -123,6 +122,6 @@ record SettWords(SettTrial trial, BigFraction factor) {
   }
 
   private static String centimetres(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
+    return Wording.width(length);
   }
 }

@@ -33,6 +33,6 @@ record SkeinEvent(EntryKind kind, String date, String what, String detail, Strin
   }
 
   private static String words(Transfer transfer) {
-    return Say.text("{0}: {1}", Wording.metres(transfer.length()), Wording.way(transfer));
+    return Say.text("{0}: {1}", Wording.yarn(transfer.length()), Wording.way(transfer));
   }
 }

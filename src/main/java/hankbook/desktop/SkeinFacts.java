@@ -33,7 +33,7 @@ final class SkeinFacts {
     Measures measures = skein.measures();
     measures.weighing().ifPresent(weighing -> facts.add(Say.text("Weight"), weight(weighing)));
     measures.turns().ifPresent(turns -> facts.add(Say.text("Turns"), Say.text("{0} of {1}", turns.count(), turns.reel())));
-    measures.label().ifPresent(label -> facts.add(Say.text("On the label"), Wording.metres(label)));
+    measures.label().ifPresent(label -> facts.add(Say.text("On the label"), Wording.yarn(label)));
     facts.add(Say.text("Grist"), skein.grist().map(Object::toString).orElse(""));
     skein.sample().ifPresent(sample -> facts.add(Say.text("Own grist"), Wording.grist(sample, skein.fibre())));
   }
@@ -43,8 +43,8 @@ final class SkeinFacts {
     if (skein.gristDisagrees()) {
       Length more = skein.toRecount();
       return more.isNegative()
-          ? Say.text("By its yarn's own grist it held {0} less than the ledger took it for: weigh it again.", Wording.metres(more.negated()))
-          : Say.text("By its yarn's own grist it held {0} more than the ledger took it for: weigh it again.", Wording.metres(more));
+          ? Say.text("By its yarn's own grist it held {0} less than the ledger took it for: weigh it again.", Wording.yarn(more.negated()))
+          : Say.text("By its yarn's own grist it held {0} more than the ledger took it for: weigh it again.", Wording.yarn(more));
     }
     if (skein.weightDisagrees()) {
       return Say.text("Its weight and its label are over a tenth apart.");

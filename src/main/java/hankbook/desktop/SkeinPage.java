@@ -57,8 +57,8 @@ final class SkeinPage extends SidePage {
     metres.add(Say.text("Holds"), (row.held().text() + " " + row.sureness()).strip());
     metres.add(Say.text("Known"), SkeinFacts.known(row, model.history().stream().filter(SkeinEvent::isStandingRecount).findFirst()));
     metres.add(Say.text("Free"), row.free().text());
-    row.shelf().reserved().forEach((plan, length) -> metres.add(Say.text("Set aside for {0}", plan), Wording.metres(length), "reserved-" + plan, () -> openPlan.accept(plan)));
-    row.shelf().onLoom().forEach((plan, length) -> metres.add(Say.text("On the loom for {0}", plan), Wording.metres(length), "loom-" + plan, () -> openPlan.accept(plan)));
+    row.shelf().reserved().forEach((plan, length) -> metres.add(Say.text("Set aside for {0}", plan), Wording.yarn(length), "reserved-" + plan, () -> openPlan.accept(plan)));
+    row.shelf().onLoom().forEach((plan, length) -> metres.add(Say.text("On the loom for {0}", plan), Wording.yarn(length), "loom-" + plan, () -> openPlan.accept(plan)));
   }
 
   private void showHistory() {

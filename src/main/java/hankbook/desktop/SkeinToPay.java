@@ -29,7 +29,7 @@ record SkeinToPay(String code, String hex, String words, Optional<LocalDate> cam
     Skein skein = held.skein();
     Length sold = skein.label().orElse(skein.holds());
     String came = skein.received().map(day -> Say.text("came {0}", day)).orElse("");
-    String words = skein.yarn() + (sold.isPositive() ? ", " + Wording.metres(sold) : "") + (came.isEmpty() ? "" : ", " + came);
+    String words = skein.yarn() + (sold.isPositive() ? ", " + Wording.yarn(sold) : "") + (came.isEmpty() ? "" : ", " + came);
     String searched = PlainWords.of(skein.code(), words, skein.lot(), skein.fibre(), skein.location());
     return new SkeinToPay(skein.code(), skein.hex(), words, skein.received(), paidBy, wound, searched);
   }

@@ -27,7 +27,7 @@ record ValueLine(String name, String metres, String mass, String value, String p
 
   private static ValueLine of(String name, ValueRow row) {
     return new ValueLine(
-        name, Wording.metres(row.worth().length()), mass(row), Wording.amount(row.worth().cost()), row.perMetre().map(BigDecimal::toPlainString).orElse(""));
+        name, Wording.yarn(row.worth().length()), mass(row), Wording.amount(row.worth().cost()), row.perMetre().map(BigDecimal::toPlainString).orElse(""));
   }
 
   /** A part whose grist is not known makes the mass a least one. */

@@ -21,7 +21,7 @@ final class ValueNotes {
     List<Node> notes = new ArrayList<>(List.of(named(Labels.heading(total(home)), "value-total")));
     Worth ordered = home.value().ordered();
     if (!ordered.length().isZero()) {
-      notes.add(named(Labels.quiet(Say.text("On order, not in this: {0} for {1}.", Wording.metres(ordered.length()), Wording.money(ordered.cost()))), "value-ordered"));
+      notes.add(named(Labels.quiet(Say.text("On order, not in this: {0} for {1}.", Wording.yarn(ordered.length()), Wording.money(ordered.cost()))), "value-ordered"));
     }
     SortedMap<String, Length> without = home.withoutCost();
     if (!without.isEmpty()) {
@@ -42,16 +42,16 @@ final class ValueNotes {
 
   private static String without(SortedMap<String, Length> skeins) {
     Length all = skeins.values().stream().reduce(Length.ZERO, Length::plus);
-    List<String> first = skeins.entrySet().stream().limit(NAMED).map(skein -> skein.getKey() + " " + Wording.metres(skein.getValue())).toList();
+    List<String> first = skeins.entrySet().stream().limit(NAMED).map(skein -> skein.getKey() + " " + Wording.yarn(skein.getValue())).toList();
     String names = String.join(", ", first);
     String named = skeins.size() > NAMED ? Say.text("{0} and {1} more", names, skeins.size() - NAMED) : names;
     return Say.count(skeins.size(), "Without a known cost, not in this: {0} skein, {1} ({2}). A purchase that names them brings them in.",
-        "Without a known cost, not in this: {0} skeins, {1} ({2}). A purchase that names them brings them in.", Wording.metres(all), named);
+        "Without a known cost, not in this: {0} skeins, {1} ({2}). A purchase that names them brings them in.", Wording.yarn(all), named);
   }
 
   private static String other(ValuedStock other) {
     return Say.text("Paid in {0}, not in this: {1} worth {2}. Two currencies are never added; enter a purchase with its rate to count it.",
-        other.value().currency(), Wording.metres(other.value().total().length()), Wording.money(other.value().total().cost()));
+        other.value().currency(), Wording.yarn(other.value().total().length()), Wording.money(other.value().total().cost()));
   }
 
   private static Label named(Label label, String id) {

@@ -31,12 +31,12 @@ final class Waterfall extends VBox {
     values.setHalignment(HPos.RIGHT);
     values.setMinWidth(86);
     grid.getColumnConstraints().setAll(names, drawn, values);
-    row("planned", bars.beginning(), bars.planned(), "went-whole", Wording.metres(bars.planned()));
+    row("planned", bars.beginning(), bars.planned(), "went-whole", Wording.yarn(bars.planned()));
     bars.steps().forEach(this::step);
-    row("used", bars.beginning(), bars.used(), "went-whole", Wording.metres(bars.used()));
+    row("used", bars.beginning(), bars.used(), "went-whole", Wording.yarn(bars.used()));
     getChildren().add(grid);
     if (bars.beginning().isPositive()) {
-      getChildren().add(Labels.quiet("The bars begin at " + Wording.metres(bars.beginning()) + ", not at nothing, so that the steps can be seen."));
+      getChildren().add(Labels.quiet("The bars begin at " + Wording.yarn(bars.beginning()) + ", not at nothing, so that the steps can be seen."));
     }
   }
 

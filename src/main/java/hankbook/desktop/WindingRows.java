@@ -53,7 +53,7 @@ final class WindingRows extends VBox {
     steps("Beside it, for repairs", WindingSteps.ofSpare(sheet));
     sheet.feeds().forEach(this::feed);
     bouts();
-    PlanPage.section(this, "To wind in all", sheet.lengths().entrySet().stream().map(yarn -> total(yarn.getKey(), Wording.metres(yarn.getValue()))).toArray(Node[]::new));
+    PlanPage.section(this, "To wind in all", sheet.lengths().entrySet().stream().map(yarn -> total(yarn.getKey(), Wording.yarn(yarn.getValue()))).toArray(Node[]::new));
   }
 
   private void otherThreads(String words) {

@@ -47,15 +47,19 @@ final class Wording {
     return uncertainty.isZero() ? yarn(length) : yarn(length) + " " + within(uncertainty);
   }
 
+  /** A length of yarn. */
+  static String metres(Length length) {
+    return yarn(length);
+  }
+
   /** A length of cloth or of the warp; short ones in the unit of widths. */
   static String cloth(Length length) {
     return quantities().cloth(length);
   }
 
-  /** A length along the warp, to a hundredth of a metre or yard however short, so that its parts stand alike. */
-  static String along(Length length) {
-    LengthUnit unit = units.cloth().longUnit();
-    return quantities().number(length.in(unit), "#,##0.00") + " " + unit.symbol();
+  /** A length along the warp, always in the unit of long cloth, so that parts of it stand beside their sum. */
+  static String warp(Length length) {
+    return quantities().warp(length);
   }
 
   /** A width of cloth or in the reed. */
@@ -93,11 +97,6 @@ final class Wording {
     return quantities().number(number, places == 0 ? "#,##0" : "#,##0." + "#".repeat(places));
   }
 
-  /** Metres with one decimal. */
-  static String metres(Length length) {
-    return yarn(length);
-  }
-
   /** An amount of money to its smallest coin, thousands apart by a thin space, then its currency. */
   static String money(Money money) {
     return amount(money) + " " + money.getCurrencyUnit();
@@ -112,11 +111,6 @@ final class Wording {
   /** How surely a length of yarn is known. */
   static String within(Length uncertainty) {
     return "± " + yarn(uncertainty);
-  }
-
-  /** Metres and how surely they are known. */
-  static String metres(Length length, Length uncertainty) {
-    return yarn(length, uncertainty);
   }
 
   /** A grist as it was weighed, and how surely. */

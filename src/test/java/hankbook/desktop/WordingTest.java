@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 class WordingTest {
   @Test
   void metresHaveOneDecimalAndThousandsStandApart() {
-    assertThat(Wording.metres(Length.parse("1354.6895 m"))).isEqualTo("1\u202F354.7 m");
-    assertThat(Wording.metres(Length.parse("4 cm"))).isEqualTo("0.0 m");
-    assertThat(Wording.metres(Length.parse("55.5 m").negated())).isEqualTo("-55.5 m");
+    assertThat(Wording.yarn(Length.parse("1354.6895 m"))).isEqualTo("1\u202F354.7 m");
+    assertThat(Wording.yarn(Length.parse("4 cm"))).isEqualTo("0.0 m");
+    assertThat(Wording.yarn(Length.parse("55.5 m").negated())).isEqualTo("-55.5 m");
   }
 
   @Test

@@ -27,7 +27,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record Quantities(Units units, char mark) {
   private static final char THIN_SPACE = '\u202F';
   private static final Pattern PLAIN = Pattern.compile("\\d+(?:\\.\\d+)? ?(m|cm|g|/cm)");
-  private static final int LONG = 3;
   private static final Mass HEAVY = Mass.of(BigDecimal.TWO, MassUnit.POUND, RoundingMode.HALF_UP);
   private static final Mass LIGHT = Mass.grams(10);
 
@@ -37,11 +36,17 @@ public record Quantities(Units units, char mark) {
     return number(length.in(unit), "#,##0.0") + " " + unit.symbol();
   }
 
-  /** A length or width of cloth, reed or warp: up to three metres in centimetres to a tenth, beyond in metres to a hundredth; likewise in inches and yards. */
+  /** A length of cloth: under a metre in centimetres to a tenth, else in metres to a hundredth; likewise in inches up to two yards, and in yards. */
   public String cloth(Length length) {
     LengthUnit longUnit = units.cloth().longUnit();
-    boolean isLong = Math.abs(length.tenthsOfMillimetre()) > LONG * longUnit.tenthsOfMillimetre();
-    return isLong ? number(length.in(longUnit), "#,##0.00") + " " + longUnit.symbol() : width(length);
+    boolean isLong = Math.abs(length.tenthsOfMillimetre()) >= units.cloth().longFrom().tenthsOfMillimetre();
+    return isLong ? number(length.in(longUnit), "#,##0.##") + " " + longUnit.symbol() : width(length);
+  }
+
+  /** A length along the warp, to a hundredth of a metre or yard however short, so that parts of it stand beside their sum. */
+  public String warp(Length length) {
+    LengthUnit longUnit = units.cloth().longUnit();
+    return number(length.in(longUnit), "#,##0.00") + " " + longUnit.symbol();
   }
 
   /** A width, to a tenth of a centimetre or inch however wide. */
