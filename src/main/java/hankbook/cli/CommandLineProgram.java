@@ -20,8 +20,10 @@ import picocli.CommandLine.ParameterException;
     subcommands = {
       OpenCommand.class,
       CheckCommand.class,
+      ExplainCommand.class,
       FitCommand.class,
       CostCommand.class,
+      CompareCommand.class,
       WindingCommand.class,
       ReceiveCommand.class,
       PurchaseCommand.class,

@@ -8,5 +8,5 @@ import picocli.CommandLine.Command;
     description = "The plans of the ledger.",
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {PlanAddCommand.class, PlanListCommand.class, PlanQueueCommand.class, PlanShowCommand.class, PlanPutAwayCommand.class})
+    subcommands = {PlanAddCommand.class, PlanDuplicateCommand.class, PlanListCommand.class, PlanQueueCommand.class, PlanShowCommand.class, PlanPutAwayCommand.class})
 final class PlanCommand {}

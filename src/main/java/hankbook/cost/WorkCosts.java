@@ -63,9 +63,9 @@ record WorkCosts(List<Labour> labour, CurrencyUnit currency) {
     boolean nothingSet = labour.stream().allMatch(work -> work.hourly().isEmpty());
     if (nothingSet && !without.isEmpty()) {
       Duration hours = without.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus);
-      return List.of(new Uncounted("Work of " + DurationText.rounded(hours), "no hourly rate is set"));
+      return List.of(new Uncounted(Uncounted.Kind.WORK, "Work of " + DurationText.rounded(hours), "no hourly rate is set"));
     }
-    return without.stream().map(work -> new Uncounted(heading(work.kind()) + ", " + work.words(), whyNot(work))).toList();
+    return without.stream().map(work -> new Uncounted(Uncounted.Kind.WORK, heading(work.kind()) + ", " + work.words(), whyNot(work))).toList();
   }
 
   private boolean isCosted(Labour work) {

@@ -3,16 +3,19 @@ package hankbook.desktop;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Judgement;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.plan.Variation;
 import hankbook.reckon.Offer;
+import hankbook.studio.Alternative;
+import hankbook.studio.ComparePlans;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.PlanStep;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
 import java.util.Optional;
@@ -36,8 +39,20 @@ public interface PlanDesk {
   /** Takes a plan off the list. */
   void putAway(String name) throws NotDone;
 
+  /** Makes a plan that says the same as another, under a free name, which it gives. */
+  String duplicate(String name) throws NotDone;
+
+  /** Makes a plan of a variant of another, under a free name, which it gives. */
+  String vary(String name, Variation variation) throws BadInput, NotDone;
+
+  /** Lays plans and variants side by side. */
+  ComparePlans.Compared compare(List<Alternative> wanted);
+
   /** The names of the plans whose book is squared. */
   Set<String> squared();
+
+  /** Every step in the life of a plan, those to come too. */
+  List<PlanStep> steps(String name);
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();

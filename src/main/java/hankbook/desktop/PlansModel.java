@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
@@ -34,6 +35,8 @@ public final class PlansModel {
   private final SettModel sett;
   private final CostModel cost;
   private final PlanOffers offers;
+  private final PlanLifeModel life;
+  private final BesideModel beside;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -64,6 +67,9 @@ public final class PlansModel {
     this.sett = new SettModel(desk, pageWork, editor);
     this.cost = new CostModel(desk, pageWork, editor);
     this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
+    this.life = new PlanLifeModel(desk, listWork, this::wrong);
+    editor.nameProperty().subscribe(life::follow);
+    this.beside = new BesideModel(desk, pageWork, _ -> refresh());
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -79,6 +85,11 @@ public final class PlansModel {
   /** Every skein, for the yarns and colours to choose from. */
   ReadOnlyObjectProperty<List<ShelfSkein>> skeinsProperty() {
     return skeins.getReadOnlyProperty();
+  }
+
+  /** What their colours look like. */
+  YarnPalette palette() {
+    return YarnPalette.of(skeins.get());
   }
 
   /** The looms and reeds to choose from. */
@@ -114,6 +125,14 @@ public final class PlansModel {
     return offers;
   }
 
+  PlanLifeModel life() {
+    return life;
+  }
+
+  BesideModel beside() {
+    return beside;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -124,8 +143,10 @@ public final class PlansModel {
     listWork.run(desk::squared, found -> squared = found, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
+    life.follow(editor.nameProperty().get());
     editor.ask();
     cost.ask();
+    beside.ask();
     editor.lookAgain();
   }
 
@@ -247,6 +268,37 @@ public final class PlansModel {
     });
   }
 
+  /** Makes a plan that says the same as the open one, and opens it; putting it away undoes that. */
+  void duplicate() {
+    String of = editor.nameProperty().get();
+    whenKept(() -> work.run(
+        () -> desk.duplicate(of),
+        name -> {
+          open(name);
+          acts.say(new PlanSaid(Say.text("{0} says the same as {1}, and nothing is reserved for it. Put it away to undo this.", name, of), false));
+        },
+        this::wrong));
+  }
+
+  /** Lays the open plan beside others, as it is entered. */
+  void layBeside() {
+    String name = editor.nameProperty().get();
+    PlanDraft draft = editor.draftProperty().get();
+    whenKept(() -> beside.begin(name, draft));
+  }
+
+  /** What is to go by the open plan waits until that is in the ledger, and is left where it cannot be. */
+  private void whenKept(Runnable then) {
+    if (!editor.nameProperty().get().isEmpty()) {
+      editor.keep();
+      work.run(() -> true, _ -> {
+        if (editor.keeping().conflictProperty().get().isEmpty()) {
+          then.run();
+        }
+      }, this::wrong);
+    }
+  }
+
   /** A name as the ledger takes it, or a word on why it does not. */
   private Optional<String> named(String typed) {
     try {
@@ -258,7 +310,7 @@ public final class PlansModel {
   }
 
   private String begun(String name) throws NotDone {
-    desk.keep(name, NewPlan.draft(name).json(), 0);
+    desk.keep(name, NewPlan.draft(name, desk.judgement()).json(), 0);
     return name;
   }
 

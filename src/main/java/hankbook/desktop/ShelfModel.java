@@ -116,6 +116,24 @@ public final class ShelfModel {
     work.run(this::stock, latest.only(this::show), status::wrong);
   }
 
+  /** Turns to the skein with a code; the search is left where it would hide it. */
+  void open(String code) {
+    work.run(this::stock, latest.only(stock -> {
+      show(stock);
+      turnTo(code);
+    }), status::wrong);
+  }
+
+  private void turnTo(String code) {
+    Optional<SkeinRow> row = row(code);
+    if (row.isEmpty()) {
+      status.wrong(Say.text("Nothing is left of {0}, so it is not on the shelf any more. The journal has all that was done with it.", code));
+    } else if (!shown.contains(row.get())) {
+      search.set("");
+    }
+    choose(row);
+  }
+
   private Stock stock() {
     return new Stock(new Shelf(studio).everySkein(), new Settings(studio).judgement().doubts());
   }

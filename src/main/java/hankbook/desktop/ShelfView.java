@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -32,9 +33,9 @@ public final class ShelfView extends BorderPane {
    * @param remembered how the shelf was looked at
    */
   public ShelfView(
-      ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Sampling sampling, Parting parting, ReceiveModel receive, Runnable waysIn, Work work, Remembered remembered) {
+      ShelfModel shelf, SkeinPageModel skein, SkeinDeeds deeds, Consumer<String> openPlan, ReceiveModel receive, Runnable waysIn, Work work, Remembered remembered) {
     this.shelf = shelf;
-    page = new SkeinPage(skein, recounting, sampling, parting, () -> shelf.choose(Optional.empty()));
+    page = new SkeinPage(skein, deeds, openPlan, () -> shelf.choose(Optional.empty()));
     receiving = new ReceivePage(receive, this::closeBeside);
     near = new NearColourPage(shelf.groups(), work, this::closeBeside);
     looks = new ShelfLooks(shelf, remembered, this::pick);
@@ -48,9 +49,7 @@ public final class ShelfView extends BorderPane {
     setCenter(centre(waysIn));
     shelf.chosenProperty().subscribe(chosen -> {
       skein.turnTo(chosen);
-      recounting.turnTo(chosen);
-      sampling.turnTo(chosen);
-      parting.turnTo(chosen);
+      deeds.turnTo(chosen);
       if (chosen.isPresent() || getRight() == page) {
         setRight(chosen.isPresent() ? page : null);
       }

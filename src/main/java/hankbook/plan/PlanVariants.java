@@ -107,18 +107,28 @@ public final class PlanVariants {
 
   /** With one yarn in the place of another, in warp and weft. */
   public static Plan withYarn(Plan plan, YarnColour from, YarnColour to) {
+    return withYarns(plan, Map.of(from, to));
+  }
+
+  /** With yarns in the place of others, in warp and weft, all at once. */
+  static Plan withYarns(Plan plan, Map<YarnColour, YarnColour> others) {
     Warp warp = plan.warp();
     boolean written = warp.succession().isPresent();
-    List<OrderEntry> order = warp.order().stream().map(entry -> entry.yarn().equals(from) ? entry.with(to, mark(entry, from, to, written)) : entry).toList();
+    List<OrderEntry> order =
+        warp.order().stream().map(entry -> others.containsKey(entry.yarn()) ? entry.with(other(entry.yarn(), others), mark(entry, others, written)) : entry).toList();
     boolean picked = plan.weftSuccession().isPresent();
-    List<Weft> wefts = plan.wefts().stream().map(weft -> weft.yarn().equals(from) ? weft.with(to, mark(weft, from, to, picked)) : weft).toList();
-    return plan.withWarp(warp.withOrder(order, warp.succession()).withSelvedge(warp.selvedge().map(edge -> edge.yarn().equals(from) ? new Selvedge(to, edge.strands()) : edge)))
-        .withWefts(wefts);
+    List<Weft> wefts = plan.wefts().stream().map(weft -> others.containsKey(weft.yarn()) ? weft.with(other(weft.yarn(), others), mark(weft, others, picked)) : weft).toList();
+    Optional<Selvedge> selvedge = warp.selvedge().map(edge -> new Selvedge(other(edge.yarn(), others), edge.strands()));
+    return plan.withWarp(warp.withOrder(order, warp.succession()).withSelvedge(selvedge)).withWefts(wefts);
+  }
+
+  private static YarnColour other(YarnColour yarn, Map<YarnColour, YarnColour> others) {
+    return others.getOrDefault(yarn, yarn);
   }
 
   /** A written order goes on calling the yarn what it did; else a yarn that was called by its colour is called by the new one. */
-  private static String mark(Marked marked, YarnColour from, YarnColour to, boolean written) {
-    return !written && marked.mark().equals(from.colour()) ? to.colour() : marked.mark();
+  private static String mark(Marked marked, Map<YarnColour, YarnColour> others, boolean written) {
+    return !written && marked.mark().equals(marked.yarn().colour()) ? other(marked.yarn(), others).colour() : marked.mark();
   }
 
   /** The warp alone. */

@@ -43,6 +43,15 @@ public final class CheckPlan {
     return Answer.of(name, plan(name, found.text()), found.means());
   }
 
+  /**
+   * A plan of the ledger as it was last kept.
+   *
+   * @throws BadInput if there is none of that name, or it is not finished
+   */
+  public Plan plan(String name) throws BadInput {
+    return plan(name, studio.read(session -> Plans.text(session, name)));
+  }
+
   static Answer named(Studio studio, String name, Session session) throws BadInput {
     return Answer.of(name, plan(name, Plans.text(session, name)), Means.of(studio, session, name));
   }

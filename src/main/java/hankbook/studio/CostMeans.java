@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -26,6 +27,13 @@ import org.joda.money.Money;
 record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worths, Optional<PlanSpent> spent) {
   /** What a ledger knows: what is on the plan's loom comes first, then what is set aside for it, then the shelf and what is on order. */
   static CostMeans of(Session session, String plan) {
+    return of(session, plan, Set.of());
+  }
+
+  /** The same with what is set aside for other plans, which is taken last, as though it were on the shelf. */
+  static CostMeans of(Session session, String plan, Set<String> others) {
+    List<Place> places = new ArrayList<>(List.of(new Place.Loom(plan), new Place.Reserved(plan), new Place.Shelf(), new Place.Ordered()));
+    others.stream().filter(other -> !other.equals(plan)).sorted().map(Place.Reserved::new).forEach(places::add);
     List<Skein> skeins = session.skeins().all();
     Optional<CurrencyUnit> currency = HomeCurrency.decided(session);
     if (currency.isEmpty()) {
@@ -35,15 +43,15 @@ record CostMeans(Optional<CurrencyUnit> currency, Map<String, List<Worth>> worth
     skeins.forEach(skein -> skein.cost().filter(cost -> cost.getCurrencyUnit().equals(currency.get())).ifPresent(cost -> paid.put(skein.code(), cost)));
     CostBook book = CostBook.of(currency.get(), session.entries().all().stream().map(RecordedEntry::entry).toList(), paid);
     Map<String, List<Worth>> worths = new HashMap<>();
-    paid.keySet().forEach(code -> held(book, code, plan).ifPresent(held -> worths.put(code, held)));
+    paid.keySet().forEach(code -> held(book, code, places).ifPresent(held -> worths.put(code, held)));
     skeins.forEach(skein -> skein.cost().filter(cost -> !cost.getCurrencyUnit().equals(currency.get())).ifPresent(
         cost -> worths.put(skein.code(), List.of(new Worth(Length.ZERO, cost)))));
     return new CostMeans(currency, worths, Optional.of(PlanSpent.of(book, plan)).filter(spent -> !spent.isNothing()));
   }
 
-  private static Optional<List<Worth>> held(CostBook book, String code, String plan) {
+  private static Optional<List<Worth>> held(CostBook book, String code, List<Place> places) {
     List<Worth> held = new ArrayList<>();
-    for (Place place : List.of(new Place.Loom(plan), new Place.Reserved(plan), new Place.Shelf(), new Place.Ordered())) {
+    for (Place place : places) {
       book.worth(code, place::equals).filter(worth -> worth.length().isPositive()).ifPresent(held::add);
     }
     return Optional.of(held).filter(found -> !found.isEmpty());

@@ -12,6 +12,7 @@ import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -44,6 +45,13 @@ record Means(List<Skein> stock, Judgement judgement, Gear gear, List<ExpectedSke
     List<ExpectedSkein> counted = ExpectedYarn.counted(session, by);
     List<Skein> stock = Shelf.freeFor(plan, ExpectedYarn.everySkein(session, counted));
     return new Means(stock, Settings.judgement(session), OwnGear.of(session), counted, studio.learnt().findings(session));
+  }
+
+  /** What a ledger has for a plan that is one of several that might be woven, of which no other keeps yarn from it that is only set aside. */
+  static Means among(Studio studio, Session session, String plan, Set<String> others) {
+    List<ShelfSkein> skeins = ExpectedYarn.everySkein(session, List.of());
+    List<Skein> stock = Shelf.freeFor(plan, skeins.stream().map(skein -> skein.released(others)).toList());
+    return new Means(stock, Settings.judgement(session), OwnGear.of(session), studio.learnt().findings(session));
   }
 
   /** Without a ledger: nothing is set or learnt, and nothing known of looms and reeds. */

@@ -98,6 +98,13 @@ public record ShelfSkein(Skein skein, Length free, Map<String, Length> reserved,
     return new ShelfSkein(skein, now, promised, onLoom);
   }
 
+  /** As though nothing were set aside for some plans. */
+  ShelfSkein released(Set<String> plans) {
+    Map<String, Length> kept = new TreeMap<>(reserved);
+    kept.keySet().removeAll(plans);
+    return new ShelfSkein(skein, free.plus(sum(reserved)).minus(sum(kept)), kept, onLoom);
+  }
+
   /** The skein with what of it a plan may use. */
   Skein skeinFor(String plan) {
     return skein.isMeasured() ? skein.withLeft(freeFor(plan), skein.opened()) : skein;

@@ -120,7 +120,7 @@ class PlanCostTest {
   void withoutARateTheHoursAreThereAndTheirCostIsSaidNotToBe() {
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, Judgement.DEFAULT, Map.of());
     // 3000 + 1000 + 3000 + 1000 + 3400 + 2700 = 14100 s.
-    assertThat(cost.uncounted()).containsExactly(new Uncounted("Work of 3 h 55 min", "no hourly rate is set"));
+    assertThat(cost.uncounted()).containsExactly(new Uncounted(Uncounted.Kind.WORK, "Work of 3 h 55 min", "no hourly rate is set"));
     assertThat(cost.work()).hasSize(6);
     assertThat(cost.total().part("work")).isEmpty();
   }
