@@ -301,7 +301,6 @@ public final class Home {
 
   private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning,
-        remembered);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }
