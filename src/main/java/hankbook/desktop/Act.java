@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -48,7 +49,7 @@ final class Act {
   }
 
   private void show() {
-    whyNot.set(underWay ? "It is being written down." : hindrance);
+    whyNot.set(underWay ? Say.text("It is being written down.") : hindrance);
     possible.set(!underWay && hindrance.isEmpty());
   }
 

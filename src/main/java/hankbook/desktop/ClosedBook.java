@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 
@@ -7,10 +8,10 @@ import javafx.scene.layout.VBox;
 final class ClosedBook extends VBox {
   ClosedBook(String why, Runnable again) {
     getStyleClass().addAll("screen", "welcome");
-    Button trying = new Button("Try again");
+    Button trying = new Button(Say.text("Try again"));
     trying.setId("try-again");
     trying.getStyleClass().add("accent");
     trying.setOnAction(event -> again.run());
-    getChildren().addAll(Labels.title("The ledger cannot be opened"), Labels.quiet(why), trying);
+    getChildren().addAll(Labels.title(Say.text("The ledger cannot be opened")), Labels.quiet(why), trying);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.function.Consumer;
 
 /** Closing the window: at once where all is kept, and against what could not be kept only on being asked twice. */
@@ -46,7 +47,7 @@ final class Closing {
       close.run();
     } else {
       warned = true;
-      status.wrong("Not everything that was typed could be kept in the ledger. Close the window once more to close it all the same.");
+      status.wrong(Say.text("Not everything that was typed could be kept in the ledger. Close the window once more to close it all the same."));
     }
   }
 }

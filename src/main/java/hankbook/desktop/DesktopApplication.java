@@ -58,7 +58,7 @@ public final class DesktopApplication extends Application {
     faults.lastProperty().subscribe(this::withoutHome);
     YouModel.speakAs(remembered);
     Theme.in(remembered).on(scene);
-    stage.setTitle("Hankbook");
+    stage.setTitle(Say.text("Hankbook"));
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
     stage.setScene(scene);

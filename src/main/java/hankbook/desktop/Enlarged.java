@@ -27,7 +27,6 @@ final class Enlarged extends Region {
     this.enlargement = enlargement;
     getStyleClass().add("enlarged");
     content.getTransforms().add(scale);
-    content.setManaged(true);
     getChildren().add(content);
     enlargement.percentProperty().subscribe(_ -> follow());
     sceneProperty().subscribe(_ -> follow());

@@ -14,8 +14,8 @@ import java.util.Set;
 /** Whether a text can stand in a field of what was found after a cloth. */
 final class FoundText {
   private static final Set<String> WORDS = Set.of("date", "plan", "reason", "note", "skein", "yarn", "colour", "usedUp");
-  private static final String DAY = "a day such as 2026-03-14";
-  private static final String AMOUNT = "a weight such as 38 g, or a length such as 12 m";
+  private static final String WANTED_DAY = "a day such as 2026-03-14";
+  private static final String WANTED_AMOUNT = "a weight such as 38 g, or a length such as 12 m";
 
   private FoundText() {}
 
@@ -56,7 +56,7 @@ final class FoundText {
     try {
       LocalDate.parse(text.strip());
     } catch (DateTimeParseException noDay) {
-      throw new Unreadable(text, DAY);
+      throw new Unreadable(text, WANTED_DAY);
     }
   }
 
@@ -65,7 +65,7 @@ final class FoundText {
       try {
         Length.parse(text);
       } catch (Unreadable neither) {
-        throw new Unreadable(text, AMOUNT);
+        throw new Unreadable(text, WANTED_AMOUNT);
       }
     }
   }

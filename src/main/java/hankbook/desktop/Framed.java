@@ -11,10 +11,16 @@ final class Framed extends ScrollPane {
 
   static final double LEAST_HEIGHT = 470;
 
+  /** The style class of what only has words and fields one below the other, and so needs less. */
+  static final String REFLOWS = "reflows";
+
+  private static final double LEAST_TO_READ = 400;
+
   private final StackPane holder = new StackPane() {
     @Override
     protected double computeMinWidth(double height) {
-      return Math.max(LEAST_WIDTH, super.computeMinWidth(height));
+      boolean reflows = getChildren().stream().anyMatch(node -> node.getStyleClass().contains(REFLOWS));
+      return reflows ? LEAST_TO_READ : Math.max(LEAST_WIDTH, super.computeMinWidth(height));
     }
 
     @Override

@@ -57,8 +57,8 @@ final class GearPart<T> extends VBox {
     TableColumn<GearRow<T>, String> column = new TableColumn<>(field.caption());
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue().text(field.key())));
     column.setSortable(false);
-    column.setMinWidth(60);
-    column.setPrefWidth(field.key().equals("name") ? 140 : 90);
+    column.setMinWidth(104);
+    column.setPrefWidth(field.key().equals("name") ? 140 : 104);
     return column;
   }
 

@@ -22,9 +22,11 @@ final class JournalTable extends TableView<JournalLine> {
     TableColumn<JournalLine, String> number = column(Say.text("No."), 56, row -> Long.toString(row.number()));
     number.setCellValueFactory(cell -> new ReadOnlyStringWrapper(Long.toString(cell.getValue().number())));
     number.getStyleClass().add("amount");
+    TableColumn<JournalLine, String> note = column(Say.text("Note"), 70, JournalRow::note);
+    note.setCellFactory(_ -> new TippedCell<>());
     getColumns().setAll(List.of(
         number, column(Say.text("Date"), 92, JournalRow::date), column(Say.text("What"), 88, JournalRow::what), column(Say.text("Yarn"), 158, JournalRow::yarn),
-        column(Say.text("From where to where"), 200, JournalRow::way), column(Say.text("By"), 46, JournalRow::by), column(Say.text("Note"), 70, JournalRow::note),
+        column(Say.text("From where to where"), 200, JournalRow::way), column(Say.text("By"), 46, JournalRow::by), note,
         column(Say.text("State"), 128, JournalRow::state)));
     setId("entries");
     setAccessibleText(Say.text("Entries"));

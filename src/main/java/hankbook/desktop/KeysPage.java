@@ -17,7 +17,7 @@ final class KeysPage extends BorderPane {
 
   /** @param back turns to the screen that was shown */
   KeysPage(Runnable back) {
-    getStyleClass().add("screen");
+    getStyleClass().addAll("screen", Framed.REFLOWS);
     setId("keys-page");
     close.setId("close-keys");
     close.setOnAction(_ -> back.run());

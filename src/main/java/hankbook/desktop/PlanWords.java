@@ -2,7 +2,6 @@ package hankbook.desktop;
 
 import hankbook.allot.Cover;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Risk;
 import hankbook.allot.Verdict;
 import hankbook.desktop.say.Say;
 import hankbook.desktop.say.Language;
@@ -203,15 +202,6 @@ final class PlanWords {
     if (cover.verdict() == Verdict.SHORT) {
       return Say.text("The metres suffice, whole ends do not.");
     }
-    return Say.text("The risk of running short is {0}.", risk(cover.chance()));
-  }
-
-  private static String risk(Risk risk) {
-    return switch (risk.sort()) {
-      case HARDLY_ANY -> Say.text("under 1 in 1000");
-      case ONE_IN -> Say.text("about 1 in {0}", risk.oneIn());
-      case MORE_LIKELY -> Say.text("more likely than not");
-      case ALMOST_CERTAIN -> Say.text("almost certain");
-    };
+    return Say.text("The risk of running short is {0}.", Wording.phrase(cover.chance().phrase()));
   }
 }

@@ -206,7 +206,7 @@ final class PurchaseForm {
     }
     Optional<SkeinToPay> known = ground.get().skeins().stream().filter(skein -> skein.code().equalsIgnoreCase(code)).findFirst();
     if (known.filter(SkeinToPay::wound).isPresent()) {
-      return known.get().code() + " was wound off another skein and costs what that cost; enter what was paid for that one.";
+      return Say.text("{0} was wound off another skein and costs what that cost; enter what was paid for that one.", known.get().code());
     }
     return known
         .map(skein -> skein.isFreeFor(number())

@@ -21,7 +21,7 @@ final class PurchaseTable extends TableView<PurchaseRow> {
     TableColumn<PurchaseRow, Integer> lines = column(Say.text("Lines"), 48, PurchaseRow::lines);
     TableColumn<PurchaseRow, String> total = column(Say.text("Total"), 96, PurchaseRow::total);
     TableColumn<PurchaseRow, String> landed = column(Say.text("Landed"), 100, PurchaseRow::landed);
-    TableColumn<PurchaseRow, String> from = column(Say.text("From whom"), 64, PurchaseRow::from);
+    TableColumn<PurchaseRow, String> from = column(Say.text("From whom"), 84, PurchaseRow::from);
     from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(

@@ -13,6 +13,7 @@ import hankbook.studio.Studio;
 import hankbook.yarn.GristSample;
 import hankbook.yarn.ScreenColour;
 import hankbook.yarn.Skein;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -231,7 +232,7 @@ public final class ReceiveModel {
       return Map.of();
     }
     typed.put(ReceiveReading.COUNT, count.get());
-    return typed;
+    return Collections.unmodifiableMap(typed);
   }
 
   /** Types again what was put by. */

@@ -27,7 +27,7 @@ public final class SettingsView extends BorderPane {
   SettingsView(SettingsModel model, YouGroup you) {
     this.model = model;
     this.you = you;
-    getStyleClass().add("screen");
+    getStyleClass().addAll("screen", Framed.REFLOWS);
     VBox top = new VBox(
         Labels.title(Say.text("Settings")),
         Labels.quiet(Say.text("What you type is kept when you leave the field; empty it to let the default hold.")));

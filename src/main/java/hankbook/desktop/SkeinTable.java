@@ -29,7 +29,7 @@ final class SkeinTable extends TableView<SkeinRow> {
     TableColumn<SkeinRow, String> lot = column(Say.text("Lot"), 54, row -> row.skein().lot());
     TableColumn<SkeinRow, String> form = column(Say.text("Form"), 54, row -> Say.known(row.skein().form().toString()));
     TableColumn<SkeinRow, String> place = column(Say.text("Place"), 90, row -> row.skein().location());
-    TableColumn<SkeinRow, Amount> onLoom = amount(Say.text("On the loom"), 90, SkeinRow::onLoom);
+    TableColumn<SkeinRow, Amount> onLoom = amount(Say.text("On the loom"), 94, SkeinRow::onLoom);
     TableColumn<SkeinRow, KnownBy> known = column(Say.text("Known by"), 104, SkeinRow::known);
     known.setCellFactory(column -> new KnownByCell());
     TableColumn<SkeinRow, Amount> sure = amount("±", 66, SkeinRow::uncertainty);

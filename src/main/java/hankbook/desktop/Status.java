@@ -83,9 +83,9 @@ public final class Status {
       return Say.text("Stopped as you asked; nothing of it was written.");
     }
     if (trouble instanceof Unreadable unreadable) {
-      return "That cannot be read: " + unreadable.getMessage() + ".";
+      return Say.text("That cannot be read: {0}.", unreadable.getMessage());
     }
     String detail = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
-    return "That did not work, and the fault is Hankbook's own: " + detail + ". The journal shows whether anything was written.";
+    return Say.text("That did not work, and the fault is Hankbook's own: {0}. The journal shows whether anything was written.", detail);
   }
 }

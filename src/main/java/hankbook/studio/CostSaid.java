@@ -60,6 +60,6 @@ final class CostSaid {
 
   /** A fault of a row of a file, without where the row stands. */
   Optional<String> fault(Optional<Skein> known, Optional<Money> said) {
-    return wanted(known, said).map(wanted -> "cost: found '" + new Phrase.As(said.orElseThrow(), MoneyText.print(said.orElseThrow())) + "', wanted " + wanted);
+    return wanted(known, said).map(wanted -> "cost: found '" + MoneyText.print(said.orElseThrow()) + "', wanted " + wanted);
   }
 }

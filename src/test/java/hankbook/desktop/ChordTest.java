@@ -14,6 +14,12 @@ class ChordTest {
   }
 
   @Test
+  void everyChordSaysWhatItDoes() {
+    assertThat(Chord.values()).allSatisfy(chord -> assertThat(chord.does()).as(chord.name()).isNotEmpty());
+    assertThat(Arrays.stream(Chord.values()).flatMap(chord -> chord.allKeys().stream())).doesNotHaveDuplicates();
+  }
+
+  @Test
   void noChordHoldsAltWhichTypesLettersOnManyKeyboards() {
     assertThat(Arrays.stream(Chord.values()).map(Chord::keys)).allMatch(keys -> keys.getAlt() == KeyCombination.ModifierValue.UP);
   }

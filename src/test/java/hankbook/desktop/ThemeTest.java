@@ -26,7 +26,7 @@ class ThemeTest {
   @ValueSource(strings = {"light.css", "dark.css"})
   void everyTextStandsOutFromWhatItStandsOn(String sheet) throws IOException {
     Map<String, String> roles = roles(sheet);
-    for (String text : List.of("-color-fg-default", "-color-fg-muted", "-color-accent-fg", "-color-danger-fg")) {
+    for (String text : List.of("-color-fg-default", "-color-fg-muted", "-color-accent-fg", "-color-danger-fg", "-color-success-fg", "-color-warning-fg")) {
       for (String ground : List.of("-color-bg-default", "-color-bg-subtle", "-hb-ground", "-hb-chosen", "-hb-navigation")) {
         assertThat(contrast(role(roles, text), role(roles, ground))).as("%s on %s in %s", text, ground, sheet).isGreaterThanOrEqualTo(LEAST);
       }
@@ -45,6 +45,16 @@ class ThemeTest {
     }
   }
 
+  /** WCAG 2.2, success criteria 1.4.11 and 2.4.7. */
+  @ParameterizedTest
+  @ValueSource(strings = {"light.css", "dark.css"})
+  void theRingAroundWhatHasTheKeyboardStandsOutFromEveryGround(String sheet) throws IOException {
+    Map<String, String> roles = roles(sheet);
+    for (String ground : List.of("-color-bg-default", "-color-bg-subtle", "-color-bg-inset", "-hb-ground", "-hb-chosen", "-hb-navigation")) {
+      assertThat(contrast(role(roles, "-hb-focus"), role(roles, ground))).as("on %s in %s", ground, sheet).isGreaterThanOrEqualTo(LEAST_DRAWN);
+    }
+  }
+
   private static Map<String, String> roles(String sheet) throws IOException {
     try (InputStream in = Objects.requireNonNull(Theme.class.getResourceAsStream(sheet))) {
       return ROLE.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8)).results()
@@ -56,18 +66,7 @@ class ThemeTest {
     return Color.web(Objects.requireNonNull(roles.get(name), name));
   }
 
-  /** Contrast ratio after WCAG 2.2. */
   private static double contrast(Color one, Color other) {
-    double lighter = Math.max(luminance(one), luminance(other));
-    double darker = Math.min(luminance(one), luminance(other));
-    return (lighter + 0.05) / (darker + 0.05);
-  }
-
-  private static double luminance(Color colour) {
-    return 0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue());
-  }
-
-  private static double linear(double channel) {
-    return channel <= 0.04045 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
+    return Contrast.ratio(one, other);
   }
 }

@@ -29,7 +29,7 @@ final class Whole {
   }
 
   private static void gather(Node node, Bounds within, List<String> faults) {
-    if (!node.isVisible() || !node.isManaged() && node instanceof Labeled) {
+    if (!node.isVisible() || (!node.isManaged() && node instanceof Labeled)) {
       return;
     }
     if (node instanceof Labeled words) {
@@ -54,7 +54,7 @@ final class Whole {
   /** Words in a cell may be cut off if a tip says them whole. */
   private static void cut(Labeled words, List<String> faults) {
     String text = words.getText();
-    if (text == null || text.isBlank() || words instanceof Cell<?> && words.getTooltip() != null) {
+    if (text == null || text.isBlank() || (words instanceof Cell<?> && words.getTooltip() != null)) {
       return;
     }
     boolean whole = words.getChildrenUnmodifiable().stream().filter(Text.class::isInstance).map(Text.class::cast)
@@ -66,7 +66,7 @@ final class Whole {
 
   private static void beyond(Node node, Bounds within, List<String> faults) {
     Bounds at = local(node);
-    boolean isEmpty = at.getWidth() <= 0 || at.getHeight() <= 0 || node instanceof Labeled words && (words.getText() == null || words.getText().isBlank());
+    boolean isEmpty = at.getWidth() <= 0 || at.getHeight() <= 0 || (node instanceof Labeled words && (words.getText() == null || words.getText().isBlank()));
     if (!isEmpty
         && (at.getMinX() < within.getMinX() - TOLERANCE || at.getMaxX() > within.getMaxX() + TOLERANCE
             || at.getMinY() < within.getMinY() - TOLERANCE || at.getMaxY() > within.getMaxY() + TOLERANCE)) {

@@ -1,12 +1,12 @@
 package hankbook.desktop.fault;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -53,9 +53,7 @@ public record PutBy(Path file) {
       }
       Map<String, Map<String, String>> forms = new LinkedHashMap<>(JSON.readValue(Files.readString(file), FORMS));
       Files.move(file, aside(), StandardCopyOption.REPLACE_EXISTING);
-      return forms;
-    } catch (JsonProcessingException _) {
-      return Map.of();
+      return Collections.unmodifiableMap(forms);
     } catch (IOException _) {
       return Map.of();
     }
