@@ -1,6 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -50,11 +51,16 @@ public record Risk(double chance) {
 
   /** In words that can follow "the risk is": {@code about 1 in 14}, {@code under 1 in 1000}, {@code more likely than not}. */
   public String words() {
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
     return switch (sort()) {
-      case HARDLY_ANY -> "under 1 in 1000";
-      case ONE_IN -> "about 1 in " + oneIn();
-      case MORE_LIKELY -> "more likely than not";
-      case ALMOST_CERTAIN -> "almost certain";
+      case HARDLY_ANY -> Phrase.of("under 1 in 1000");
+      case ONE_IN -> Phrase.of("about 1 in {0}", oneIn());
+      case MORE_LIKELY -> Phrase.of("more likely than not");
+      case ALMOST_CERTAIN -> Phrase.of("almost certain");
     };
   }
 

@@ -211,6 +211,11 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** How large everything is shown. */
+  Enlargement enlargement() {
+    return window.enlargement();
+  }
+
   /**
    * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
    *
@@ -296,8 +301,6 @@ public final class Home {
 
   private ShelfView shelfView() {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn);
   }
 }

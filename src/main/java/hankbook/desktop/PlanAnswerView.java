@@ -102,6 +102,6 @@ final class PlanAnswerView extends PlanPage {
   }
 
   private static Node warning(Warning warning) {
-    return text("• " + warning.text(), "plan-warning");
+    return text("• " + Wording.phrase(warning.phrase()), "plan-warning");
   }
 }

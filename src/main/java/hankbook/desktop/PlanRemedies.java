@@ -98,7 +98,7 @@ final class PlanRemedies {
       PlanDraft before = editor.draftProperty().get();
       PlanDraft after = RemedyDraft.apply(before, check.plan(), remedy.plan());
       editor.enter(after);
-      tried.set(Optional.of(new Tried(remedy.words(), before, after)));
+      tried.set(Optional.of(new Tried(Wording.phrase(remedy.phrase()), before, after)));
       editor.keep();
     }
   }

@@ -38,8 +38,8 @@ final class RemedyList extends VBox {
     }
     for (Remedy remedy : remedies.found()) {
       getChildren().add(remedies.canBeTried(remedy)
-          ? row(Say.known(remedy.words()), button(Say.text("Try"), "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
-          : row(Say.known(remedy.words())));
+          ? row(Wording.phrase(remedy.phrase()), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
+          : row(Wording.phrase(remedy.phrase())));
     }
     remedies.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
     if (!fit.surplus().isEmpty()) {
