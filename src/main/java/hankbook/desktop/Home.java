@@ -74,7 +74,7 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
-    shelfView = shelfView();
+    shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
     plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
@@ -299,8 +299,8 @@ public final class Home {
     };
   }
 
-  private ShelfView shelfView() {
+  private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }
