@@ -54,4 +54,9 @@ final class BecauseReport implements BecauseText.Written {
       case Amount.Hours hours -> DurationText.rounded(hours.time());
     };
   }
+
+  @Override
+  public String asAbove() {
+    return "as above";
+  }
 }

@@ -39,8 +39,12 @@ public final class CostBecause {
     if (!line.parts().isEmpty()) {
       return new Because(Term.COST, line.name(), Amount.Coins.of(line.amount()), Combined.SUM, line.parts().stream().map(this::of).toList());
     }
-    Optional<Labour> work = cost.work().stream().filter(labour -> labour.kind().key().equals(line.key()) && labour.hourly().isPresent()).findFirst();
-    return work.map(labour -> ofWork(line, labour)).or(() -> ofYarn(line)).orElseGet(() -> overhead(line));
+    // Yarn first: what winding loses of it bears the same key as the work of winding.
+    return ofYarn(line).or(() -> work(line).map(labour -> ofWork(line, labour))).orElseGet(() -> overhead(line));
+  }
+
+  private Optional<Labour> work(CostLine line) {
+    return cost.work().stream().filter(labour -> labour.kind().key().equals(line.key()) && labour.hourly().isPresent()).findFirst();
   }
 
   private static Because ofWork(CostLine line, Labour labour) {

@@ -54,6 +54,11 @@ final class BecauseWords implements BecauseText.Written {
     };
   }
 
+  @Override
+  public String asAbove() {
+    return Say.text("as above");
+  }
+
   private static String length(Term term, BigFraction tenths) {
     boolean width = WIDTHS.contains(term);
     LengthUnit unit = width ? Wording.units().cloth().unit() : OF_CLOTH.contains(term) ? Wording.units().cloth().longUnit() : Wording.units().yarn().unit();

@@ -8,12 +8,16 @@ import hankbook.exchange.PlanPart;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The fields of the open plan, in groups. Rebuilt only where rows come or go, so that typing is never disturbed. */
 final class PlanForm extends VBox {
+  private static final double GAP = 8;
+  private static final double NAME_SEEN = 170;
+
   private final PlansModel model;
   private final PlanEditor editor;
   private final TextField name = new TextField();
@@ -81,10 +85,17 @@ final class PlanForm extends VBox {
   }
 
   private void build() {
-    HBox head = new HBox(name, act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Compare"), model::layBeside), putAway);
-    head.getStyleClass().add("plan-head");
+    HBox acts = new HBox(act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Compare"), model::layBeside), putAway);
+    acts.getStyleClass().add("plan-head");
+    FlowPane head = new FlowPane(GAP, GAP, name, acts);
+    name.prefWidthProperty().bind(head.widthProperty().map(width -> besideActs(width.doubleValue(), width.doubleValue() - GAP - acts.prefWidth(-1))));
     getChildren().addAll(head, fields.message("plan"));
     getChildren().addAll(groups.build());
+  }
+
+  /** The name stands beside the acts where enough of it is to be seen there, else above them. */
+  private static double besideActs(double width, double beside) {
+    return Math.floor(beside >= NAME_SEEN ? beside : width);
   }
 
   private static Button act(String id, String words, Runnable doing) {

@@ -48,7 +48,7 @@ final class PlanStepBar extends VBox {
     word.setAccessibleText(Say.text("{0}, {1}", word.getText(), PlanStepWords.state(step)) + (facts.isEmpty() ? "" : ": " + String.join(", ", facts)));
     switch (step.state()) {
       case DONE, NOW, LEFT_OUT -> {
-        reached.addRow(reached.getRowCount(), word, quiet(step.date().map(Object::toString).orElse("")), quiet(PlanStepWords.amount(step)));
+        reached.addRow(reached.getRowCount(), word, quiet(step.date().map(Object::toString).orElse("")), Labels.quiet(PlanStepWords.amount(step)));
       }
       case NEXT, LATER -> toCome.getChildren().add(word);
     }
@@ -58,6 +58,7 @@ final class PlanStepBar extends VBox {
     String name = PlanStepWords.name(step.stage());
     Optional<Labeled> asked = life.opensProperty().get().filter(_ -> step.entry().isPresent()).map(opens -> asked(name, () -> opens.accept(step.entry().getAsLong())));
     Labeled word = asked.orElseGet(() -> new Label(name));
+    word.setMinWidth(USE_PREF_SIZE);
     word.setGraphic(new PlanStepMark(step.state()));
     word.setId("plan-step-" + step.stage().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     word.getStyleClass().addAll("step-word", "step-" + step.state().name().toLowerCase(Locale.ROOT).replace('_', '-'));

@@ -21,7 +21,8 @@ import javafx.scene.layout.VBox;
 
 /** The plans: the list at the left, the open plan's form, and its answer beside the form, or below where the window is narrow. */
 public final class PlansView extends BorderPane {
-  private static final double ROOM_FOR_BOTH = 900;
+  private static final double ROOM_FOR_BOTH = 640;
+  private static final double ROOMY = 900;
 
   private final PlansModel model;
   private final PlanListPane list;
@@ -116,7 +117,7 @@ public final class PlansView extends BorderPane {
     if (width > 0 && !turned.equals(Optional.of(wanted))) {
       turned = Optional.of(wanted);
       open.setOrientation(wanted);
-      open.setDividerPositions(wide ? 0.54 : 0.48);
+      open.setDividerPositions(wide ? (width >= ROOMY ? 0.54 : 0.5) : 0.48);
     }
   }
 

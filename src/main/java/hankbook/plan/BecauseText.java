@@ -1,7 +1,9 @@
 package hankbook.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** A figure and what it is made of as lines of text, each part set in below what it makes. */
 public final class BecauseText {
@@ -17,23 +19,33 @@ public final class BecauseText {
 
     /** The number with its unit. */
     String amount(Because figure);
+
+    /** That the same figure was told further up. */
+    String asAbove();
   }
 
-  private BecauseText() {}
+  private final Written written;
+  private final List<String> lines = new ArrayList<>();
+  private final Set<Because> told = new HashSet<>();
 
-  /** All of a figure, from the top. */
+  private BecauseText(Written written) {
+    this.written = written;
+  }
+
+  /** All of a figure, from the top; what is made of parts and comes again is not told again. */
   public static List<String> lines(Because figure, Written written) {
-    List<String> lines = new ArrayList<>();
-    add(figure, "", "", written, lines);
-    return List.copyOf(lines);
+    BecauseText text = new BecauseText(written);
+    text.add(figure, "", "");
+    return List.copyOf(text.lines);
   }
 
-  private static void add(Because figure, String in, String sign, Written written, List<String> lines) {
+  private void add(Because figure, String in, String sign) {
     Because read = figure.read();
-    String formula = written.formula(figure);
+    boolean again = figure.isMade() && !told.add(figure);
+    String formula = again ? written.asAbove() : written.formula(figure);
     lines.add(in + (sign.isEmpty() ? "" : sign + " ") + written.name(figure) + ": " + written.amount(figure) + (formula.isEmpty() ? "" : " (" + formula + ")"));
-    for (int i = 0; i < read.parts().size(); i++) {
-      add(read.parts().get(i), in + IN, sign(read, i), written, lines);
+    for (int i = 0; i < read.parts().size() && !again; i++) {
+      add(read.parts().get(i), in + IN, sign(read, i));
     }
   }
 

@@ -2,42 +2,34 @@ package hankbook.plan;
 
 import hankbook.measure.Exact;
 import java.math.RoundingMode;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How the parts of a figure make it. */
 public enum Combined {
   /** It has no parts: it was entered, measured or is written in the ledger. */
-  GIVEN(parts -> BigFraction.ZERO),
+  GIVEN,
   /** By a rule that its words say and plain arithmetic does not. */
-  RULE(parts -> BigFraction.ZERO),
-  SUM(parts -> parts.stream().reduce(BigFraction.ZERO, BigFraction::add)),
+  RULE,
+  SUM,
   /** The first less all others. */
-  DIFFERENCE(parts -> parts.stream().reduce(BigFraction::subtract).orElseThrow()),
-  PRODUCT(parts -> parts.stream().reduce(BigFraction.ONE, BigFraction::multiply)),
+  DIFFERENCE,
+  PRODUCT,
   /** The first by all others. */
-  QUOTIENT(parts -> parts.stream().reduce(BigFraction::divide).orElseThrow()),
-  LARGEST(parts -> parts.stream().max(Combined::compare).orElseThrow()),
+  QUOTIENT,
+  LARGEST,
   /** The first, up to a whole number; what is within 1e-9 of one is that one. */
-  WHOLE(parts -> BigFraction.of(Exact.roundedUp(parts.getFirst()))),
+  WHOLE,
   /** The first, up to a whole number of the second, with the same grace. */
-  STEP(parts -> parts.get(1).multiply(Exact.roundedUp(parts.getFirst().divide(parts.get(1))))),
+  STEP,
   /** The first, up to the next tenth of a millimetre or other smallest unit. */
-  UP(parts -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.CEILING))),
+  UP,
   /** The first, to the nearest smallest unit, half of one up. */
-  NEAREST(parts -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.HALF_UP))),
+  NEAREST,
   /** The first, down to a whole number. */
-  DOWN(parts -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.FLOOR))),
+  DOWN,
   /** The root of the sum of their squares; each of them, and it, is to the smallest unit. */
-  ROOT(parts -> parts.stream().map(part -> part.multiply(part)).reduce(BigFraction.ZERO, BigFraction::add));
-
-  private final Function<List<BigFraction>, BigFraction> made;
-
-  Combined(Function<List<BigFraction>, BigFraction> made) {
-    this.made = made;
-  }
+  ROOT;
 
   /** The first fraction less the second tells by its sign which is larger, negative ones too. */
   private static int compare(BigFraction one, BigFraction other) {
@@ -46,10 +38,19 @@ public enum Combined {
 
   /** What parts make, exactly; not of what is given, goes by a rule or is a root. */
   BigFraction of(List<BigFraction> parts) {
-    if (this == GIVEN || this == RULE || this == ROOT) {
-      throw new IllegalArgumentException(this + " makes nothing of its parts alone");
-    }
-    return made.apply(parts);
+    return switch (this) {
+      case SUM -> parts.stream().reduce(BigFraction.ZERO, BigFraction::add);
+      case DIFFERENCE -> parts.stream().reduce(BigFraction::subtract).orElseThrow();
+      case PRODUCT -> parts.stream().reduce(BigFraction.ONE, BigFraction::multiply);
+      case QUOTIENT -> parts.stream().reduce(BigFraction::divide).orElseThrow();
+      case LARGEST -> parts.stream().max(Combined::compare).orElseThrow();
+      case WHOLE -> BigFraction.of(Exact.roundedUp(parts.getFirst()));
+      case STEP -> parts.get(1).multiply(Exact.roundedUp(parts.getFirst().divide(parts.get(1))));
+      case UP -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.CEILING));
+      case NEAREST -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.HALF_UP));
+      case DOWN -> BigFraction.of(Exact.whole(parts.getFirst(), RoundingMode.FLOOR));
+      case GIVEN, RULE, ROOT -> throw new IllegalArgumentException(this + " makes nothing of its parts alone");
+    };
   }
 
   /** Whether parts make this number. */
@@ -58,15 +59,15 @@ public enum Combined {
       case GIVEN -> parts.isEmpty();
       case RULE -> !parts.isEmpty();
       case ROOT -> isRoot(number, parts);
-      case SUM, DIFFERENCE, PRODUCT, QUOTIENT, LARGEST, WHOLE, STEP, UP, NEAREST, DOWN -> compare(made.apply(parts), number) == 0;
+      case SUM, DIFFERENCE, PRODUCT, QUOTIENT, LARGEST, WHOLE, STEP, UP, NEAREST, DOWN -> compare(of(parts), number) == 0;
     };
   }
 
   /** Each part may have been rounded by half a unit, and so may the root. */
-  private boolean isRoot(BigFraction number, List<BigFraction> parts) {
+  private static boolean isRoot(BigFraction number, List<BigFraction> parts) {
     BigFraction grace = BigFraction.of(parts.size() + 1L, 2);
-    BigFraction square = made.apply(parts);
-    BigFraction least = List.of(BigFraction.ZERO, number.subtract(grace)).stream().max(Comparator.comparing(Function.identity(), Combined::compare)).orElseThrow();
+    BigFraction square = parts.stream().map(part -> part.multiply(part)).reduce(BigFraction.ZERO, BigFraction::add);
+    BigFraction least = compare(number, grace) < 0 ? BigFraction.ZERO : number.subtract(grace);
     BigFraction most = number.add(grace);
     return compare(least.multiply(least), square) <= 0 && compare(square, most.multiply(most)) <= 0;
   }
