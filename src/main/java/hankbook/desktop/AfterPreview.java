@@ -6,6 +6,7 @@ import hankbook.exchange.ActualsFile;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.DraftRow;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Made;
@@ -53,8 +54,14 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     } catch (BadInput unreadable) {
       return refused(ground, actuals, PlanWords.why(unreadable, plan));
     } catch (NotDone why) {
-      return refused(ground, actuals, Status.words(why).replace(" Nothing was posted.", ""));
+      return refused(ground, actuals, withoutPosting(why));
     }
+  }
+
+  /** A preview posts nothing anyway, so it need not be said. */
+  private static String withoutPosting(NotDone why) {
+    List<Object> values = why.phrase().values();
+    return values.size() == 1 && values.getFirst() instanceof Phrase reason ? Wording.phrase(reason) : Status.words(why);
   }
 
   private static AfterPreview refused(ToFinish ground, Actuals actuals, String whyNot) {

@@ -74,8 +74,9 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
-    shelfView = shelfView();
+    shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
+    plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
@@ -210,6 +211,11 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** How large everything is shown. */
+  Enlargement enlargement() {
+    return window.enlargement();
+  }
+
   /**
    * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
    *
@@ -293,8 +299,8 @@ public final class Home {
     };
   }
 
-  private ShelfView shelfView() {
+  private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }

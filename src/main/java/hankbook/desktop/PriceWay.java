@@ -6,24 +6,22 @@ import hankbook.measure.Percentage;
 
 /** The two ways from a cost to a price. */
 enum PriceWay {
-  MARGIN("Margin", "Part of the price"),
-  MARKUP("Markup", "Part of the cost");
-
-  private final String words;
-  private final String part;
-
-  PriceWay(String words, String part) {
-    this.words = words;
-    this.part = part;
-  }
+  MARGIN,
+  MARKUP;
 
   String words() {
-    return Say.known(words);
+    return switch (this) {
+      case MARGIN -> Say.text("Margin");
+      case MARKUP -> Say.text("Markup");
+    };
   }
 
   /** What its percentage is a part of. */
   String part() {
-    return Say.known(part);
+    return switch (this) {
+      case MARGIN -> Say.text("Part of the price");
+      case MARKUP -> Say.text("Part of the cost");
+    };
   }
 
   /** @throws hankbook.measure.Unreadable if there is no price by so much */

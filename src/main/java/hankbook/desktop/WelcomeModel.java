@@ -44,7 +44,7 @@ public final class WelcomeModel {
   void sample() {
     begin(Say.text("Bringing in the sample studio."), _ -> {
       SampleStudio.fill(studio);
-      return "The sample studio is on the shelf.";
+      return Say.text("The sample studio is on the shelf.");
     });
   }
 
@@ -52,7 +52,7 @@ public final class WelcomeModel {
   void stockFile(Path file) {
     begin(Say.text("Bringing in {0}.", file.getFileName()), progress -> {
       Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file), progress);
-      return "Received " + Wording.count(came.received(), "skein", "skeins") + " from " + file.getFileName() + ".";
+      return Say.count(came.received(), "Received {0} skein from {1}.", "Received {0} skeins from {1}.", file.getFileName());
     });
   }
 
@@ -77,7 +77,7 @@ public final class WelcomeModel {
     busy.set(false);
     if (trouble instanceof BadInput bad) {
       faults.setAll(bad.faults());
-      status.wrong("Nothing was taken from the file; what is wrong with it is listed above.");
+      status.wrong(Say.text("Nothing was taken from the file; what is wrong with it is listed above."));
     } else {
       status.wrong(trouble);
     }

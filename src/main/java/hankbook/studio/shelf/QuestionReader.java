@@ -149,7 +149,8 @@ final class QuestionReader {
     return at + more <= pieces.size() && (from >= more || pieces.subList(at + from, at + more).stream().allMatch(piece -> FOLLOWS.matcher(piece.text()).matches()));
   }
 
-  private Optional<Predicate<SoughtSkein>> measure(Sign sign, String text) {
+  private Optional<Predicate<SoughtSkein>> measure(Sign sign, String typed) {
+    String text = typed.replace(words.mark(), '.');
     String amount = NUMBER.matcher(text).matches() ? text + words.unit().symbol() : text;
     return read(amount, Length::parse).<Predicate<SoughtSkein>>map(length -> skein -> skein.shelf().skein().isMeasured() && sign.holds(skein.shelf().free().compareTo(length)))
         .or(() -> read(amount, Mass::parse).map(mass -> skein -> skein.mass().filter(it -> sign.holds(it.compareTo(mass))).isPresent()));

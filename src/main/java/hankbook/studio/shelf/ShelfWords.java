@@ -19,9 +19,11 @@ import java.util.stream.Collectors;
  * @param signs words for more and less
  * @param same words for those that skeins are kept under, such as another language's for {@code cone}
  * @param unit in which lengths are that are given without one
+ * @param mark the decimal mark
  */
 public record ShelfWords(
-    Map<String, ShelfField> fields, Map<String, ShelfState> states, Map<String, Tint> tints, Map<String, Sign> signs, Map<String, String> same, LengthUnit unit) {
+    Map<String, ShelfField> fields, Map<String, ShelfState> states, Map<String, Tint> tints, Map<String, Sign> signs, Map<String, String> same, LengthUnit unit,
+    char mark) {
   /** The English words, which are always understood. */
   public static final ShelfWords ENGLISH = english();
 
@@ -51,7 +53,7 @@ public record ShelfWords(
         "over", Sign.OVER, "more than", Sign.OVER, "under", Sign.UNDER, "less than", Sign.UNDER, "at least", Sign.AT_LEAST, "at most", Sign.AT_MOST, "≥",
         Sign.AT_LEAST, "≤", Sign.AT_MOST));
     Arrays.stream(Sign.values()).forEach(sign -> signs.put(sign.written(), sign));
-    return new ShelfWords(fields, states, tints, signs, Map.of(), LengthUnit.METRE);
+    return new ShelfWords(fields, states, tints, signs, Map.of(), LengthUnit.METRE, '.');
   }
 
   private static <T> Map<String, T> folded(Map<String, T> words) {
@@ -61,10 +63,10 @@ public record ShelfWords(
     return Collections.unmodifiableMap(folded);
   }
 
-  /** These words and others; of one word with two meanings these hold. The unit is the other's. */
+  /** These words and others; of one word with two meanings these hold. Unit and mark are the other's. */
   public ShelfWords and(ShelfWords other) {
     return new ShelfWords(
-        both(other.fields, fields), both(other.states, states), both(other.tints, tints), both(other.signs, signs), both(other.same, same), other.unit);
+        both(other.fields, fields), both(other.states, states), both(other.tints, tints), both(other.signs, signs), both(other.same, same), other.unit, other.mark);
   }
 
   private static <T> Map<String, T> both(Map<String, T> weaker, Map<String, T> stronger) {

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** A skein made ready to be looked for, so that each keystroke only compares. */
 public final class SoughtSkein {
@@ -101,5 +102,16 @@ public final class SoughtSkein {
       case Measurement.ByLabel _ -> "label";
       case Measurement.Unmeasured _ -> "unmeasured";
     };
+  }
+
+  /** What it is made of alone tells two apart. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SoughtSkein sought && shelf.equals(sought.shelf);
+  }
+
+  @Override
+  public int hashCode() {
+    return shelf.hashCode();
   }
 }

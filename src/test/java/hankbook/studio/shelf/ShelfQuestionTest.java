@@ -14,7 +14,7 @@ class ShelfQuestionTest {
   private static final ShelfWords GERMAN =
       new ShelfWords(
           Map.of("Partie", ShelfField.LOT, "Farbe", ShelfField.COLOUR), Map.of("angebrochen", ShelfState.OPENED, "am Webstuhl", ShelfState.LOOM),
-          Map.of("blau", Tint.BLUE, "grün", Tint.GREEN), Map.of("über", Sign.OVER), Map.of("Kone", "cone"), LengthUnit.METRE);
+          Map.of("blau", Tint.BLUE, "grün", Tint.GREEN), Map.of("über", Sign.OVER), Map.of("Kone", "cone"), LengthUnit.METRE, ',');
 
   @Test
   void everyWordMustBeAnswered() {
@@ -94,6 +94,7 @@ class ShelfQuestionTest {
   void theWordsOfALanguageAreUnderstoodBesideTheEnglish() {
     assertThat(codes("Partie:17 blaue", GERMAN)).isEqualTo(codes("lot:17 blue"));
     assertThat(codes("über 1500 m Kone", GERMAN)).isNotEmpty().isEqualTo(codes("over 1500 m cone"));
+    assertThat(codes(">1,5 m >1000,5 m", GERMAN)).isEqualTo(codes(">1000.5 m"));
     assertThat(codes("am webstuhl", GERMAN)).isEqualTo(codes("on the loom"));
     assertThat(codes("farbe:grun angebrochen", GERMAN)).isEqualTo(codes("green opened"));
   }
@@ -112,7 +113,7 @@ class ShelfQuestionTest {
   }
 
   private static List<String> codes(String asked, ShelfWords words) {
-    return where(ShelfQuestion.of(asked, words.and(ShelfWords.ENGLISH))::holds);
+    return where(ShelfQuestion.of(asked, ShelfWords.ENGLISH.and(words))::holds);
   }
 
   private static List<String> where(Predicate<SoughtSkein> holds) {
