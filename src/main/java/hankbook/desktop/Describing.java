@@ -31,7 +31,7 @@ public final class Describing {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    Stream.of(lot, cost.textProperty(), received.textProperty()).forEach(field -> field.subscribe(this::changed));
+    Stream.of(lot, cost.textProperty(), received.textProperty()).forEach(field -> field.subscribe(_ -> changed()));
   }
 
   Act act() {

@@ -12,6 +12,9 @@ import javafx.scene.layout.Region;
 
 /** Facts under each other, each with its name. */
 final class FactList extends GridPane {
+  /** So many characters stand in one line, whatever room the name wants. */
+  private static final int SHORT = 22;
+
   FactList() {
     getStyleClass().add("facts");
     ColumnConstraints names = new ColumnConstraints();
@@ -43,6 +46,7 @@ final class FactList extends GridPane {
     Label fact = new Label(value.isEmpty() ? Say.text("not known") : value);
     fact.setWrapText(true);
     fact.setMinHeight(Region.USE_PREF_SIZE);
+    fact.setMinWidth(value.length() <= SHORT ? Region.USE_PREF_SIZE : 0);
     fact.getStyleClass().add(value.isEmpty() ? "quiet" : "fact");
     addRow(getRowCount(), name, fact);
   }

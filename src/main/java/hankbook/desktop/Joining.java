@@ -42,10 +42,10 @@ public final class Joining {
     act = new Act(work);
     tried = new LiveAnswer<>(work, this::question, Status::words);
     tried.foundProperty().subscribe(this::show);
-    tried.troubleProperty().subscribe(this::judge);
-    tried.reckoningProperty().subscribe(this::judge);
-    other.subscribe(this::changed);
-    mix.subscribe(this::changed);
+    tried.troubleProperty().subscribe(_ -> judge());
+    tried.reckoningProperty().subscribe(_ -> judge());
+    other.subscribe(_ -> changed());
+    mix.subscribe(_ -> changed());
   }
 
   Act act() {

@@ -33,8 +33,8 @@ public final class Moving {
     this.status = status;
     this.shelf = shelf;
     act = new Act(work);
-    place.subscribe(this::changed);
-    codes.subscribe(this::changed);
+    place.subscribe(_ -> changed());
+    codes.subscribe(_ -> changed());
   }
 
   Act act() {

@@ -33,8 +33,8 @@ public final class Returning {
     this.status = status;
     this.after = after;
     act = new Act(work);
-    length.textProperty().subscribe(this::changed);
-    plan.subscribe(this::changed);
+    length.textProperty().subscribe(_ -> changed());
+    plan.subscribe(_ -> changed());
   }
 
   Act act() {

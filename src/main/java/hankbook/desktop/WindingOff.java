@@ -43,13 +43,13 @@ public final class WindingOff {
     act = new Act(work);
     tried = new LiveAnswer<>(work, this::question, Status::words);
     tried.foundProperty().subscribe(this::show);
-    tried.troubleProperty().subscribe(this::judge);
-    tried.reckoningProperty().subscribe(this::judge);
-    length.textProperty().subscribe(this::changed);
-    all.subscribe(this::changed);
-    code.subscribe(this::changed);
-    form.subscribe(this::changed);
-    place.subscribe(this::changed);
+    tried.troubleProperty().subscribe(_ -> judge());
+    tried.reckoningProperty().subscribe(_ -> judge());
+    length.textProperty().subscribe(_ -> changed());
+    all.subscribe(_ -> changed());
+    code.subscribe(_ -> changed());
+    form.subscribe(_ -> changed());
+    place.subscribe(_ -> changed());
   }
 
   Act act() {
