@@ -1,15 +1,16 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.DraftRow;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.plan.PlanName;
 import java.util.Collection;
 import java.util.Map;
 
 /** How a plan begins: one row of everything, and allowances as they commonly are until the weaver has measured her own. */
 final class NewPlan {
-  private static final String NAME = "New plan";
   private static final Map<String, String> COMMON =
       Map.of(
           "warpTakeUp", "8 % of cloth",
@@ -25,16 +26,12 @@ final class NewPlan {
 
   /** A name that no plan has yet. */
   static String name(Collection<String> taken) {
-    return name(NAME, taken);
+    return name(Say.text("New plan"), taken);
   }
 
   /** A name, or where a plan has it already the same with a number behind it. */
   static String name(String wanted, Collection<String> taken) {
-    String name = wanted;
-    for (int number = 2; taken.contains(name); number++) {
-      name = wanted + " " + number;
-    }
-    return name;
+    return PlanName.free(wanted, name -> taken.stream().anyMatch(other -> PlanName.alike(name, other)));
   }
 
   static PlanDraft draft(String name) {

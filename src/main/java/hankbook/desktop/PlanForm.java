@@ -8,6 +8,7 @@ import hankbook.exchange.PlanPart;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -32,7 +33,7 @@ final class PlanForm extends VBox {
     name.setId("plan-name");
     HBox.setHgrow(name, Priority.ALWAYS);
     putAway = new PlanActButton(PlanAct.PUT_AWAY, model);
-    putAway.getStyleClass().add(Styles.FLAT);
+    putAway.getStyleClass().addAll(Styles.FLAT, Styles.SMALL);
     name.setAccessibleText(Say.text("Name of the plan"));
     name.setOnAction(_ -> model.rename(name.getText()));
     name.focusedProperty().subscribe(focused -> {
@@ -81,16 +82,18 @@ final class PlanForm extends VBox {
   }
 
   private void build() {
-    HBox head = new HBox(name, act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Compare"), model::layBeside), putAway);
+    HBox head = new HBox(name);
     head.getStyleClass().add("plan-head");
-    getChildren().addAll(head, fields.message("plan"));
+    FlowPane acts = new FlowPane(act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Vary and compare"), model::layBeside), putAway);
+    acts.getStyleClass().add("plan-name-acts");
+    getChildren().addAll(new VBox(4, head, acts), fields.message("plan"));
     getChildren().addAll(groups.build());
   }
 
   private static Button act(String id, String words, Runnable doing) {
     Button button = new Button(words);
     button.setId(id);
-    button.getStyleClass().add(Styles.FLAT);
+    button.getStyleClass().addAll(Styles.FLAT, Styles.SMALL);
     button.setMinWidth(USE_PREF_SIZE);
     button.setOnAction(_ -> doing.run());
     return button;
