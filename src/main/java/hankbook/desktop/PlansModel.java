@@ -207,7 +207,7 @@ public final class PlansModel {
       stands(row, editor.answerProperty().get());
       acts.judge(editor.answerProperty().get(), row.lifeProperty().get());
       if (!editor.keeping().conflictProperty().get().isEmpty()) {
-        acts.hinder("First choose which text of the plan is to be kept.");
+        acts.hinder(Say.text("First choose which text of the plan is to be kept."));
       }
     });
   }
@@ -224,7 +224,7 @@ public final class PlansModel {
     before.ifPresent(row -> reckon(row, () -> left));
     chosen.set(row(name));
     acts.judge(new PlanAnswer.Reckoning(), PlanLife.PLANNED);
-    acts.hinder("The plan is being opened.");
+    acts.hinder(Say.text("The plan is being opened."));
     work.run(() -> KeptCopy.of(desk, name), latestOpened.only(editor::open), trouble -> notOpened(name, trouble));
   }
 
