@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import java.util.Arrays;
@@ -33,7 +34,19 @@ public enum Setting {
   PLAN_OVERHEAD("planOverhead", "overheads on each plan", SettingKind.MONEY, SettingKind.NOT_SET, "0", "100000"),
   UNEXPLAINED("unexplained", "part of what was used of a yarn that may stay unexplained without a reason", SettingKind.PERCENTAGE, "3 %", "0 %", "100 %"),
   CURRENCY("currency", "currency of the house, in which everything is costed", SettingKind.CURRENCY, "as paid", "", ""),
-  VALUE_METHOD("valueMethod", "method by which the stock is valued: identified, fifo or average", SettingKind.CHOICE, "identified", "", "identified, fifo, average");
+  VALUE_METHOD("valueMethod", "method by which the stock is valued: identified, fifo or average", SettingKind.CHOICE, "identified", "", "identified, fifo, average"),
+  WARP_TAKE_UP("warpTakeUp", "warp take-up that a new plan begins with", SettingKind.TAKE_UP, "8 % of cloth", "0 %", "100 %"),
+  WEFT_TAKE_UP("weftTakeUp", "weft take-up that a new plan begins with", SettingKind.TAKE_UP, "5 % of cloth", "0 %", "100 %"),
+  DRAW_IN("drawIn", "draw-in that a new plan begins with", SettingKind.PERCENTAGE, "6 %", "0 %", "60 %"),
+  LENGTH_SHRINKAGE("lengthShrinkage", "shrinkage in length that a new plan begins with", SettingKind.PERCENTAGE, "8 %", "0 %", "80 %"),
+  WIDTH_SHRINKAGE("widthShrinkage", "shrinkage in width that a new plan begins with", SettingKind.PERCENTAGE, "8 %", "0 %", "80 %"),
+  SAMPLING("sampling", "warp for sampling that a new plan begins with", SettingKind.SHORT_LENGTH, "30 cm", "0 cm", "2000 cm"),
+  LOOM_WASTE("loomWaste", "loom waste that a new plan begins with", SettingKind.SHORT_LENGTH, "70 cm", "0 cm", "1000 cm"),
+  GAP("gap", "gap between two pieces that a new plan begins with", SettingKind.SHORT_LENGTH, "0 cm", "0 cm", "500 cm"),
+  WINDING("winding", "yarn lost in winding that a new plan begins with", SettingKind.PERCENTAGE, "0 %", "0 %", "50 %"),
+  REPAIR_ENDS("repairEnds", "ends for repairs that a new plan begins with", SettingKind.COUNT, "0", "0", "1000"),
+  ROUND_UP_TO("roundUpTo", "step up to which a new plan rounds its warp", SettingKind.SHORT_LENGTH, "1 cm", "0 cm", "500 cm"),
+  THREADS("threads", "threads wound together that a new plan begins with", SettingKind.COUNT, "1", "1", "64");
 
   private final String key;
   private final String words;
@@ -60,7 +73,7 @@ public enum Setting {
     return Arrays.stream(values())
         .filter(setting -> setting.key.equals(key))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(key, "one of " + Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", "))));
+        .orElseThrow(() -> new Unreadable(key, Phrase.of("one of {0}", Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", ")))));
   }
 
   /** What an hour of a kind of work costs. */
@@ -71,6 +84,21 @@ public enum Setting {
   /** How long a kind of work takes, each time. */
   public static Setting time(WorkKind kind) {
     return named(kind.key() + "Time");
+  }
+
+  /** Whether it is an allowance that a new plan begins with; a plan in which it is not written does not have it. */
+  public boolean isStanding() {
+    return compareTo(WARP_TAKE_UP) >= 0;
+  }
+
+  /** Whether it is one of a few words, which {@link #most} has all. */
+  public boolean isChoice() {
+    return kind == SettingKind.CHOICE;
+  }
+
+  /** Whether its content is a quantity, rather than a word. */
+  public boolean isQuantity() {
+    return kind != SettingKind.CHOICE && kind != SettingKind.CURRENCY;
   }
 
   /** By which it is called for and kept; never changed. */

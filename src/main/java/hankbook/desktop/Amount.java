@@ -12,7 +12,7 @@ record Amount(Length length, String text) implements Comparable<Amount> {
   private static final String NONE = "–";
 
   static Amount of(Length length) {
-    return new Amount(length, length.isZero() ? NONE : Wording.metres(length));
+    return new Amount(length, length.isZero() ? NONE : Wording.yarn(length));
   }
 
   @Override

@@ -18,6 +18,7 @@ import javafx.animation.PauseTransition;
 import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -55,6 +56,7 @@ public final class DesktopApplication extends Application {
   public void start(Stage stage) {
     Thread.setDefaultUncaughtExceptionHandler((_, fault) -> faults.tell(fault));
     faults.lastProperty().subscribe(this::withoutHome);
+    YouModel.speakAs(remembered);
     Theme.in(remembered).on(scene);
     stage.setTitle("Hankbook");
     stage.setMinWidth(LEAST_WIDTH);
@@ -102,14 +104,29 @@ public final class DesktopApplication extends Application {
 
   private void opened(Studio studio) {
     open = Optional.of(studio);
-    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater, faults::tell), status, remembered);
-    atHome = Optional.of(home);
-    home.hear(faults, this::show);
-    scene.setRoot(home.node());
-    home.begin(scene);
-    Timeline news = new Timeline(new KeyFrame(NEWS_EVERY, _ -> home.lookForNews()));
+    atHome(studio).begin(scene);
+    Timeline news = new Timeline(new KeyFrame(NEWS_EVERY, _ -> atHome.ifPresent(Home::lookForNews)));
     news.setCycleCount(Animation.INDEFINITE);
     news.play();
+  }
+
+  private Home atHome(Studio studio) {
+    Home home = new Home(studio, work, new Work(reckoners, Platform::runLater, faults::tell), status, remembered);
+    home.hear(faults, this::show);
+    home.whenOtherwise(() -> home.keep(kept -> otherwise(studio, kept)));
+    atHome = Optional.of(home);
+    scene.setRoot(home.node());
+    return home;
+  }
+
+  /** Makes all that stands in the window anew, on the same ledger and at the same place. */
+  private void otherwise(Studio studio, boolean kept) {
+    if (kept) {
+      String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
+      atHome(studio).resume(scene, focus);
+    } else {
+      status.wrong(Say.text("What you typed is not kept yet, so the window stays as it is until it is opened again."));
+    }
   }
 
   /** What is under way is done before the ledger closes. */

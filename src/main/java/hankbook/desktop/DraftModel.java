@@ -10,6 +10,7 @@ import hankbook.studio.BringInDraft;
 import hankbook.studio.DraftPreview;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
+import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import hankbook.yarn.Skein;
 import java.nio.file.Path;
@@ -188,8 +189,8 @@ public final class DraftModel {
   void begin() {
     if (act.isPossible()) {
       String called = name.get().strip();
-      PlanDraft plan = NewPlan.completed(WeavePlan.of(preview.get().orElseThrow().draft(), called, choices.yarns()));
-      act.attempt(_ -> new BringInDraft(studio).keep(plan), () -> {}, () -> done(called), wrong -> trouble.set(Status.words(wrong)));
+      PlanDraft plan = WeavePlan.of(preview.get().orElseThrow().draft(), called, choices.yarns());
+      act.attempt(_ -> new BringInDraft(studio).keep(NewPlan.completed(plan, new Settings(studio).judgement())), () -> {}, () -> done(called), wrong -> trouble.set(Status.words(wrong)));
     }
   }
 

@@ -38,10 +38,15 @@ public final class Home {
   private final Screen shelfScreen;
   private final Screen plansScreen;
   private final Screen costsScreen;
+  private final Screen journalScreen;
+  private final JournalView journalView;
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
   private final Enlarged whole;
+  private final YouGroup you;
+  private Runnable otherwise = () -> {};
+  private String focus = "";
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -58,8 +63,9 @@ public final class Home {
     this.studio = studio;
     this.work = work;
     this.status = status;
+    you = new YouGroup(new YouModel(remembered, () -> otherwise.run()), remembered);
     shelf = new ShelfModel(studio, work, status);
-    journal = new JournalModel(studio, work, status);
+    journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
     ahead = new AheadModel(studio, reckoning, status);
     onOrder = new OnOrderModel(studio, work, status, this::orderMoved);
@@ -68,19 +74,21 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
-    shelfView = shelfView();
+    shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
+    plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
-    JournalView journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh));
+    journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
-    Screen journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
+    journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen(reckoning);
     List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
     whole = new Enlarged(window, window.enlargement());
     typing.add("receive", receiving::typed, receiving::type);
     typing.add("purchase", purchases.another()::typed, purchases.another()::type);
+    you.offer(window.enlargement());
   }
 
   private Screen aheadScreen() {
@@ -118,7 +126,7 @@ public final class Home {
 
   private Screen settingsScreen() {
     SettingsModel settings = new SettingsModel(studio, work, status, plans::refresh);
-    SettingsView view = new SettingsView(settings);
+    SettingsView view = new SettingsView(settings, you);
     return new Screen("Settings", "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
   }
 
@@ -137,6 +145,18 @@ public final class Home {
   void open(String name) {
     window.turnTo(plansScreen);
     plans.open(name);
+  }
+
+  /** Turns to a skein on the shelf. */
+  void openSkein(String code) {
+    window.turnTo(shelfScreen);
+    shelf.open(code);
+  }
+
+  /** Turns to an entry of the journal. */
+  void openEntry(long number) {
+    window.turnTo(journalScreen);
+    journalView.open(number);
   }
 
   private void costsMoved() {
@@ -191,6 +211,11 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** How large everything is shown. */
+  Enlargement enlargement() {
+    return window.enlargement();
+  }
+
   /**
    * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
    *
@@ -209,6 +234,17 @@ public final class Home {
   /** What stands in the scene, as large as the user likes it. */
   public Parent node() {
     return whole;
+  }
+
+  /** Is run once the window is to speak another language or in other units, so that all that stands in it is to be made anew. */
+  void whenOtherwise(Runnable anew) {
+    otherwise = anew;
+  }
+
+  /** Begins as {@link #begin(Scene)} does, then puts the keyboard where it was in the window before. */
+  void resume(Scene scene, String at) {
+    focus = at;
+    begin(scene);
   }
 
   /** Begins with the screen that was shown last, or with the welcome where the book is blank. */
@@ -236,6 +272,7 @@ public final class Home {
       shelf.refresh();
     } else {
       window.turnToLast();
+      window.focus(focus);
     }
   }
 
@@ -262,10 +299,8 @@ public final class Home {
     };
   }
 
-  private ShelfView shelfView() {
+  private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }

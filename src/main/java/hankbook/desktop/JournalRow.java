@@ -1,13 +1,15 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.ledger.Entry;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
-import hankbook.studio.JournalEntry;
+import hankbook.studio.NumberedEntry;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * An entry as the journal shows it; every text is made once.
@@ -22,25 +24,36 @@ import java.util.stream.Collectors;
  * @param note of whoever wrote it
  * @param state which entry took it back, or which one it took back itself
  * @param takenBack whether it was taken back
- * @param searched the text it is searched by
+ * @param others the number of the entry that took it back, or of the one that it took back itself
  */
 record JournalRow(
-    Entry entry, long number, String date, String what, String yarn, String way, String by, String note, String state,
-    boolean takenBack, String searched) {
-  /**
-   * @param takenBackBy the number of the entry that took it back
-   * @param takesBack the number of the entry that it took back itself
-   */
-  static JournalRow of(JournalEntry journal, Optional<Long> takenBackBy, Optional<Long> takesBack) {
-    Entry entry = journal.chained().entry();
-    String what = Wording.happened(entry.kind());
-    String state = takenBackBy.map(number -> "taken back by " + number).or(() -> takesBack.map(number -> "takes back " + number)).orElse("");
-    String way = way(entry);
-    String searched = PlainWords.of(
-        Long.toString(journal.chained().number()), entry.date().toString(), what, way, entry.author(), entry.note(), state, codes(entry), entry.kind().words());
+    Entry entry, long number, String date, String what, String yarn, String way, String by, String note, String state, boolean takenBack, Optional<Long> others) {
+  static JournalRow of(NumberedEntry numbered) {
+    Entry entry = numbered.chained().entry();
+    Optional<String> back = numbered.takenBackBy().map(number -> Say.text("taken back by {0}", number));
+    String state = back.or(() -> numbered.takesBack().map(number -> Say.text("takes back {0}", number))).orElse("");
     return new JournalRow(
-        entry, journal.chained().number(), entry.date().toString(), what, yarn(entry), way, entry.author(), entry.note(), state,
-        takenBackBy.isPresent(), searched);
+        entry, numbered.chained().number(), entry.date().toString(), Wording.happened(entry.kind()), yarn(entry), way(entry), entry.author(), entry.note(), state,
+        back.isPresent(), numbered.takenBackBy().or(numbered::takesBack));
+  }
+
+  /** What an entry is called and where its yarn went, to be searched by. */
+  static String spoken(Entry entry) {
+    return Wording.happened(entry.kind()) + "\n" + way(entry);
+  }
+
+  /** The skeins that it moves. */
+  List<String> skeins() {
+    return entry.transfers().stream().map(Transfer::skein).distinct().toList();
+  }
+
+  /** The plans that it speaks of. */
+  List<String> plans() {
+    return entry.transfers().stream()
+        .flatMap(transfer -> Stream.of(transfer.from().planName(), transfer.to().planName()))
+        .filter(plan -> !plan.isEmpty())
+        .distinct()
+        .toList();
   }
 
   UUID id() {
@@ -53,18 +66,14 @@ record JournalRow(
   }
 
   private static String line(Transfer transfer) {
-    return transfer.skein() + ": " + Wording.metres(transfer.length()) + " from " + transfer.from().words() + " to " + transfer.to().words();
+    return Say.text("{0}: {1}, {2}", transfer.skein(), Wording.yarn(transfer.length()), Wording.way(transfer));
   }
 
   private static String yarn(Entry entry) {
     List<String> codes = entry.transfers().stream().map(Transfer::skein).distinct().toList();
-    String of = codes.size() <= 2 ? String.join(", ", codes) : Wording.count(codes.size(), "skein", "skeins");
+    String of = codes.size() <= 2 ? String.join(", ", codes) : Say.count(codes.size(), "{0} skein", "{0} skeins");
     Length sum = entry.transfers().stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
-    return Wording.metres(sum) + " of " + of;
-  }
-
-  private static String codes(Entry entry) {
-    return entry.transfers().stream().map(Transfer::skein).distinct().collect(Collectors.joining(" "));
+    return Say.text("{0} of {1}", Wording.yarn(sum), of);
   }
 
   private static String way(Entry entry) {

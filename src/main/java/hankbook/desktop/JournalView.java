@@ -1,27 +1,26 @@
 package hankbook.desktop;
 
-import java.util.Locale;
-import javafx.scene.Node;
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 
-/** The journal: every entry, newest first, and below the table the chosen one with the way to take it back. */
+/** The journal: every entry, newest first, and below the table the chosen one. */
 public final class JournalView extends BorderPane {
   private final JournalModel journal;
-  private final TakingBack taking;
   private final TextField search = new TextField();
+  private final JournalTable table;
 
-  public JournalView(JournalModel journal, TakingBack taking) {
+  JournalView(JournalModel journal, TakingBack taking, Opens opens) {
     this.journal = journal;
-    this.taking = taking;
     getStyleClass().add("screen");
+    EntryPage below = new EntryPage(journal.chosenProperty(), taking, opens);
+    table = new JournalTable(journal, below::open);
     setTop(top());
-    setCenter(new JournalTable(journal));
-    Node below = below();
+    setCenter(table);
     journal.chosenProperty().subscribe(chosen -> {
       taking.turnTo(chosen);
       setBottom(chosen.isPresent() ? below : null);
@@ -34,43 +33,30 @@ public final class JournalView extends BorderPane {
     search.selectAll();
   }
 
+  /** Shows the entry with a number, and puts the keyboard on it. */
+  void open(long number) {
+    journal.open(number);
+    table.requestFocus();
+  }
+
   private HBox top() {
     search.setId("search-journal");
-    search.setPromptText("Search the journal");
-    search.setAccessibleText("Search the journal");
+    search.setPromptText(Say.text("Search the journal"));
+    search.setAccessibleText(Say.text("Search the journal"));
     search.textProperty().bindBidirectional(journal.searchProperty());
     search.getStyleClass().add("search");
+    search.addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {
+      if (pressed.getCode() == KeyCode.DOWN && !table.getItems().isEmpty()) {
+        pressed.consume();
+        table.requestFocus();
+        table.getSelectionModel().clearAndSelect(Math.max(0, table.getSelectionModel().getSelectedIndex()));
+      }
+    });
     Label summary = Labels.quiet(journal.summaryProperty());
+    summary.setId("journal-summary");
     summary.setWrapText(false);
-    HBox top = new HBox(Labels.title("Journal"), search, summary);
+    HBox top = new HBox(Labels.title(Say.text("Journal")), search, summary);
     top.getStyleClass().add("screen-top");
     return top;
-  }
-
-  private Node below() {
-    Label what = Labels.heading("");
-    what.textProperty().bind(journal.chosenProperty().map(chosen -> chosen.map(JournalView::headline).orElse("")));
-    TextArea lines = new TextArea();
-    lines.setEditable(false);
-    lines.setPrefRowCount(3);
-    lines.setAccessibleText("What moved");
-    lines.textProperty().bind(journal.chosenProperty().map(chosen -> chosen.map(row -> String.join("\n", row.lines())).orElse("")));
-    TextField reason = new TextField();
-    reason.setId("reason");
-    reason.setPromptText("Why it is taken back");
-    reason.setAccessibleText("Why it is taken back");
-    reason.textProperty().bindBidirectional(taking.reasonProperty());
-    reason.setOnAction(event -> taking.takeBack());
-    ActButton act = new ActButton("Take back this entry", taking::takeBack, taking.act().possibleProperty(), taking.act().whyNotProperty()).named("take-back").after(reason);
-    Label refusal = Labels.fault(taking.refusalProperty());
-    refusal.setId("refusal");
-    VBox below = new VBox(what, lines, act, refusal);
-    below.getStyleClass().add("below");
-    return below;
-  }
-
-  private static String headline(JournalRow row) {
-    String note = row.note().isBlank() ? "" : " “" + row.note() + "”";
-    return "Entry " + row.number() + ": " + row.what().toLowerCase(Locale.ROOT) + " on " + row.date() + " by " + row.by() + "." + note;
   }
 }

@@ -1,20 +1,15 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.yarn.Measurement;
 
 /** How the length of a skein is known, as a word and a mark. */
 enum KnownBy {
-  SAMPLED("own grist"),
-  WEIGHED("weighed"),
-  COUNTED("turns counted"),
-  LABEL("label"),
-  UNMEASURED("unmeasured");
-
-  private final String words;
-
-  KnownBy(String words) {
-    this.words = words;
-  }
+  SAMPLED,
+  WEIGHED,
+  COUNTED,
+  LABEL,
+  UNMEASURED;
 
   static KnownBy of(Measurement measurement) {
     return switch (measurement) {
@@ -27,6 +22,12 @@ enum KnownBy {
 
   @Override
   public String toString() {
-    return words;
+    return switch (this) {
+      case SAMPLED -> Say.text("own grist");
+      case WEIGHED -> Say.text("weighed");
+      case COUNTED -> Say.text("turns counted");
+      case LABEL -> Say.text("label");
+      case UNMEASURED -> Say.text("unmeasured");
+    };
   }
 }

@@ -1,8 +1,10 @@
 package hankbook.desktop;
 
+import hankbook.studio.Progress;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -17,23 +19,48 @@ import javafx.beans.property.ReadOnlyStringWrapper;
  * comes late is dropped.
  */
 final class LiveAnswer<T> {
-  private final Work work;
-  private final Supplier<Optional<Callable<T>>> question;
+  /** How an errand is sent, and what stops it. */
+  private interface Sending<T> {
+    Runnable send(Underway.Errand<Optional<T>> errand, Consumer<Optional<T>> then, Consumer<Exception> otherwise);
+  }
+
+  private final Sending<T> sending;
+  private final Supplier<Optional<Underway.Errand<T>>> question;
   private final Function<Exception, String> words;
   private final AtomicLong asked = new AtomicLong();
   private final ReadOnlyObjectWrapper<Optional<T>> found = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper reckoning = new ReadOnlyBooleanWrapper(false);
   private boolean watched;
+  private Runnable overtaken = () -> {};
 
   /**
    * @param question as things stand; empty where there is nothing to ask
    * @param words for what goes wrong
    */
   LiveAnswer(Work work, Supplier<Optional<Callable<T>>> question, Function<Exception, String> words) {
-    this.work = work;
+    this(
+        (errand, then, otherwise) -> {
+          work.run(() -> errand.run(Progress.UNHEARD), then, otherwise);
+          return () -> {};
+        },
+        () -> question.get().map(asked -> _ -> asked.call()), words);
+  }
+
+  private LiveAnswer(Sending<T> sending, Supplier<Optional<Underway.Errand<T>>> question, Function<Exception, String> words) {
+    this.sending = sending;
     this.question = question;
     this.words = words;
+  }
+
+  /**
+   * An answer that may take long: what goes on is shown, and can be stopped.
+   *
+   * @param says what goes on, as a sentence
+   */
+  static <T> LiveAnswer<T> slow(Work work, Status line, Supplier<String> says, Supplier<Optional<Underway.Errand<T>>> question) {
+    Sending<T> shown = (errand, then, otherwise) -> line.underway().run(work, says.get(), errand, then, otherwise)::stop;
+    return new LiveAnswer<>(shown, question, Status::words);
   }
 
   ReadOnlyObjectProperty<Optional<T>> foundProperty() {
@@ -59,12 +86,14 @@ final class LiveAnswer<T> {
   /** Asks anew. */
   void ask() {
     long mine = asked.incrementAndGet();
-    Optional<Callable<T>> errand = question.get();
+    overtaken.run();
+    overtaken = () -> {};
+    Optional<Underway.Errand<T>> errand = question.get();
     reckoning.set(watched && errand.isPresent());
     if (errand.isEmpty()) {
       show(Optional.empty(), "");
     } else if (watched) {
-      work.run(() -> asked.get() == mine ? Optional.of(errand.get().call()) : Optional.<T>empty(), answer -> answered(mine, answer), fault -> failed(mine, fault));
+      overtaken = sending.send(progress -> asked.get() == mine ? Optional.of(errand.get().run(progress)) : Optional.<T>empty(), answer -> answered(mine, answer), fault -> failed(mine, fault));
     }
   }
 

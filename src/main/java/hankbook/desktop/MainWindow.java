@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Control;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
@@ -13,13 +15,15 @@ import javafx.scene.layout.VBox;
 final class MainWindow extends BorderPane {
   private static final String KEY = "screen";
 
+  /** Below this the words of the navigation would take room that the screens need. */
+  private static final double NARROW = Framed.LEAST_WIDTH + 128;
+
   private final List<Screen> screens;
   private final Navigation navigation;
   private final Remembered remembered;
   private final Enlargement enlargement;
   private final VBox below = new VBox();
   private final Framed framed = new Framed();
-  private Theme theme;
   private Screen turnedTo;
   private boolean instead;
 
@@ -33,16 +37,41 @@ final class MainWindow extends BorderPane {
     this.screens = List.copyOf(screens);
     this.remembered = remembered;
     enlargement = new Enlargement(remembered);
-    theme = Theme.in(remembered);
     turnedTo = screens.getFirst();
-    navigation = new Navigation(screens, this::turnTo, this::otherTheme);
+    navigation = new Navigation(screens, this::turnTo, this::otherTheme, this::showKeys);
     getStyleClass().add("window");
-    setLeft(navigation);
+    setLeft(beside(navigation));
+    widthProperty().subscribe(width -> navigation.narrow(width.doubleValue() < NARROW));
     setCenter(framed);
     below.getChildren().add(new StatusLine(status, ledger, whole));
     setBottom(below);
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
+    screens.forEach(screen -> screen.node().lookupAll(".search").forEach(MainWindow::tipOfSearch));
+  }
+
+  /** A low window must not push the status line out of itself. */
+  private static ScrollPane beside(Navigation navigation) {
+    ScrollPane scroll = new ScrollPane(navigation);
+    scroll.getStyleClass().addAll("edge-to-edge", "navigation-scroll");
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setMinHeight(0);
+    scroll.setFocusTraversable(false);
+    return scroll;
+  }
+
+  private static void tipOfSearch(Node node) {
+    if (node instanceof Control field && field.getTooltip() == null && field.getAccessibleText() != null) {
+      field.setTooltip(Chord.SEARCH.tip(field.getAccessibleText()));
+    }
+  }
+
+  private void showKeys() {
+    KeysPage page = new KeysPage(() -> turnTo(turnedTo));
+    showInstead(page);
+    page.begin();
   }
 
   /** Shows above the status line what is said of a fault, or nothing any more. */
@@ -66,24 +95,33 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.LARGER, enlargement::larger);
     acts.put(Chord.SMALLER, enlargement::smaller);
     acts.put(Chord.OWN_SIZE, enlargement::ownSize);
+    acts.put(Chord.KEYS, this::showKeys);
     Chord.on(scene, acts);
   }
 
   /** Turns to the screen that was shown last, or else to the first. */
   void turnToLast() {
     String last = remembered.get(KEY, String.class).orElse("");
-    turnTo(screens.stream().filter(screen -> screen.name().equals(last)).findFirst().orElseGet(screens::getFirst));
+    turnTo(screens.stream().filter(screen -> screen.chord().name().equalsIgnoreCase(last)).findFirst().orElseGet(screens::getFirst));
   }
 
   /** Turns to a screen, which asks the ledger anew, and puts the keyboard where its things are looked for. */
   void turnTo(Screen screen) {
     turnedTo = screen;
-    remembered.put(KEY, screen.name());
+    remembered.put(KEY, screen.chord().name());
     instead = false;
     framed.show(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
     screen.search().run();
+  }
+
+  /** Puts the keyboard into the node of an id, where there is one. */
+  void focus(String id) {
+    Node found = id.isEmpty() ? null : lookup("#" + id);
+    if (found != null) {
+      found.requestFocus();
+    }
   }
 
   /** Lets the screen that is shown ask the ledger anew. */
@@ -106,7 +144,7 @@ final class MainWindow extends BorderPane {
   }
 
   private void otherTheme() {
-    theme = theme.other();
+    Theme theme = Theme.in(remembered).other();
     theme.on(getScene());
     theme.remember(remembered);
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +10,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -17,21 +17,38 @@ import javafx.scene.layout.VBox;
 
 /** The narrow way from screen to screen at the left of the window. */
 final class Navigation extends VBox {
+  private final Label brandName = new Label("Hankbook");
   private final ToggleGroup group = new ToggleGroup();
   private final Map<Screen, ToggleButton> buttons = new LinkedHashMap<>();
 
-  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable otherTheme) {
+  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable otherTheme, Runnable keys) {
     getStyleClass().add("navigation");
     getChildren().add(brand());
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
-    Button theme = new Button("Theme", mark("theme-mark"));
-    theme.setId("other-theme");
-    theme.getStyleClass().add("flat");
-    theme.setTooltip(new Tooltip("Change between light and dark, " + Chord.OTHER_THEME.words()));
-    theme.setOnAction(event -> otherTheme.run());
-    getChildren().addAll(room, theme);
+    getChildren().addAll(room, below(Say.text("Theme"), "theme-mark", Chord.OTHER_THEME, otherTheme, "other-theme"));
+    getChildren().add(below(Say.text("Keys"), "keys-mark", Chord.KEYS, keys, "show-keys"));
+  }
+
+  /** Shows the marks alone where the window is narrow; the words stand in the tips then. */
+  void narrow(boolean now) {
+    getStyleClass().remove("narrow");
+    if (now) {
+      getStyleClass().add("narrow");
+    }
+    brandName.setVisible(!now);
+    brandName.setManaged(!now);
+  }
+
+  private static Button below(String words, String mark, Chord chord, Runnable act, String id) {
+    Button button = new Button(words, mark(mark));
+    button.setId(id);
+    button.setAccessibleText(words);
+    button.getStyleClass().add("flat");
+    button.setTooltip(chord.tip(chord.does()));
+    button.setOnAction(_ -> act.run());
+    return button;
   }
 
   /** Marks a screen as the one shown. */
@@ -52,7 +69,8 @@ final class Navigation extends VBox {
     button.setId("go-" + screen.name().toLowerCase(Locale.ROOT));
     button.setToggleGroup(group);
     button.setMaxWidth(Double.MAX_VALUE);
-    button.setTooltip(new Tooltip(screen.name() + ", " + screen.chord().words()));
+    button.setAccessibleText(screen.name());
+    button.setTooltip(screen.chord().tip(screen.name()));
     button.setOnAction(event -> {
       button.setSelected(true);
       go.accept(screen);
@@ -61,8 +79,8 @@ final class Navigation extends VBox {
     return button;
   }
 
-  private static HBox brand() {
-    Label name = new Label("Hankbook");
+  private HBox brand() {
+    Label name = brandName;
     name.setMinWidth(USE_PREF_SIZE);
     name.getStyleClass().add("brand");
     HBox brand = new HBox(mark("brand-mark"), name);

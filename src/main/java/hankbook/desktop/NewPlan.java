@@ -1,5 +1,7 @@
 package hankbook.desktop;
 
+import hankbook.allot.Judgement;
+import hankbook.allot.Setting;
 import hankbook.desktop.say.Say;
 import hankbook.exchange.DraftRow;
 import hankbook.exchange.PlanDraft;
@@ -7,20 +9,11 @@ import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.plan.PlanName;
 import java.util.Collection;
-import java.util.Map;
+import java.util.Set;
 
-/** How a plan begins: one row of everything, and allowances as they commonly are until the weaver has measured her own. */
+/** How a plan begins: one row of everything, and allowances as the settings have them. */
 final class NewPlan {
-  private static final Map<String, String> COMMON =
-      Map.of(
-          "warpTakeUp", "8 % of cloth",
-          "weftTakeUp", "5 % of cloth",
-          "drawIn", "6 %",
-          "lengthShrinkage", "8 %",
-          "widthShrinkage", "8 %",
-          "sampling", "30 cm",
-          "loomWaste", "70 cm",
-          "roundUpTo", "1 cm");
+  private static final Set<String> NOTHING = Set.of("0", "0 %", "0 cm");
 
   private NewPlan() {}
 
@@ -34,16 +27,21 @@ final class NewPlan {
     return PlanName.free(wanted, name -> taken.stream().anyMatch(other -> PlanName.alike(name, other)));
   }
 
-  static PlanDraft draft(String name) {
+  /** @param standing by which plans begin */
+  static PlanDraft draft(String name, Judgement standing) {
     PlanDraft draft = PlanDraft.BLANK.with(PlanField.of(PlanPart.PLAN, "name"), name);
-    return completed(draft).withRow(PlanPart.ORDER, DraftRow.BLANK.with("share", "1")).withRow(PlanPart.WEFT, DraftRow.BLANK);
+    return completed(draft, standing).withRow(PlanPart.ORDER, DraftRow.BLANK.with("share", "1")).withRow(PlanPart.WEFT, DraftRow.BLANK);
   }
 
   /** A plan that says nothing but its yarns and their order, with what every new plan has besides. */
-  static PlanDraft completed(PlanDraft begun) {
-    PlanDraft draft = begun.with(PlanField.of(PlanPart.WINDING, "threads"), "1");
-    for (Map.Entry<String, String> allowance : COMMON.entrySet()) {
-      draft = draft.with(PlanField.of(PlanPart.ALLOWANCES, allowance.getKey()), allowance.getValue());
+  static PlanDraft completed(PlanDraft begun, Judgement standing) {
+    PlanDraft draft = begun;
+    for (Setting setting : Setting.values()) {
+      String content = standing.text(setting);
+      if (setting.isStanding() && !NOTHING.contains(content)) {
+        PlanPart part = setting == Setting.THREADS ? PlanPart.WINDING : PlanPart.ALLOWANCES;
+        draft = draft.with(PlanField.of(part, setting.key()), content);
+      }
     }
     return draft.withRow(PlanPart.PIECES, row(PlanPart.PIECES));
   }

@@ -32,7 +32,7 @@ final class PlanAnswerView extends PlanPage {
   private final Opened opened = new Opened();
 
   PlanAnswerView(PlansModel model) {
-    super("Cover", model);
+    super("cover", Say.text("Cover"), model);
     this.remedies = new RemedyList(model.remedies(), model.fit());
     visibleProperty().subscribe(seen -> model.fit().fit().watch(seen));
   }
@@ -61,7 +61,7 @@ final class PlanAnswerView extends PlanPage {
     FlowPane figures = new FlowPane(
         figure(below, "ends", Say.text("ends"), Wording.number(BigFraction.of(yardage.width().ends()), 0), () -> WidthBecause.of(check.plan()).ends()),
         figure(below, "reed", Say.text("in the reed"), Wording.width(yardage.width().inReed()), () -> WidthBecause.of(check.plan()).inReed()),
-        figure(below, "length", Say.text("warp length"), Wording.cloth(yardage.warp().total()), () -> WarpBecause.of(check.plan()).total()));
+        figure(below, "length", Say.text("warp length"), PlanWords.fine(yardage.warp().total()), () -> WarpBecause.of(check.plan()).total()));
     figures.getStyleClass().add("warp-figures");
     return new Node[] {figures, new WarpFigure(yardage.warp(), () -> WarpBecause.of(check.plan()), below), below};
   }
@@ -102,6 +102,6 @@ final class PlanAnswerView extends PlanPage {
   }
 
   private static Node warning(Warning warning) {
-    return text("• " + warning.text(), "plan-warning");
+    return text("• " + Wording.phrase(warning.phrase()), "plan-warning");
   }
 }

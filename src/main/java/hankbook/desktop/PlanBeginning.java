@@ -84,7 +84,7 @@ final class PlanBeginning {
   }
 
   private String made(String name) throws NotDone {
-    desk.keep(name, NewPlan.draft(name).json(), 0);
+    desk.keep(name, NewPlan.draft(name, desk.judgement()).json(), 0);
     return name;
   }
 

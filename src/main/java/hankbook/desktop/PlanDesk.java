@@ -3,7 +3,6 @@ package hankbook.desktop;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Judgement;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
@@ -16,6 +15,7 @@ import hankbook.studio.ComparePlans;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
+import hankbook.studio.PlanStep;
 import hankbook.studio.ShelfSkein;
 import java.time.Instant;
 import java.util.List;
@@ -55,6 +55,9 @@ public interface PlanDesk {
 
   /** When each plan was last kept. */
   Map<String, Instant> keptAt();
+
+  /** Every step in the life of a plan, those to come too. */
+  List<PlanStep> steps(String name);
 
   /** Every skein there is. */
   List<ShelfSkein> skeins();

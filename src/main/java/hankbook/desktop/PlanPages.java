@@ -1,8 +1,9 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
+import hankbook.studio.PlanStep;
 import java.util.List;
-import java.util.Locale;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -33,16 +34,17 @@ final class PlanPages extends VBox {
     pages.forEach(page -> choices.getChildren().add(choice(page)));
     headline.getStyleClass().add("plan-headline");
     getStyleClass().add("plan-pages");
-    getChildren().addAll(headline, choices, shown);
+    getChildren().addAll(headline, new PlanStepBar(model.life()), choices, shown);
     pages.getFirst().setVisible(true);
     chosen.selectToggle(chosen.getToggles().getFirst());
     model.editor().answerProperty().subscribe(_ -> tell());
+    model.life().stepsProperty().subscribe(_ -> tell());
     model.editor().reckoningProperty().subscribe(reckoning -> headline.pseudoClassStateChanged(STALE, reckoning));
   }
 
   private ToggleButton choice(PlanPage page) {
     ToggleButton choice = new ToggleButton(page.name());
-    choice.setId("plan-page-" + page.name().toLowerCase(Locale.ROOT));
+    choice.setId("plan-page-" + page.id());
     choice.getStyleClass().addAll(Styles.SMALL, Styles.FLAT, "plan-page-choice");
     choice.setToggleGroup(chosen);
     choice.setOnAction(_ -> choice.setSelected(true));
@@ -50,20 +52,41 @@ final class PlanPages extends VBox {
     return choice;
   }
 
+  /** A plan that is over is neither covered nor short: its yarn is in the cloth. */
   private void tell() {
+    if (isOver(model.life().stepsProperty().get())) {
+      headline.getChildren().setAll(squared(), words(Say.text("Its cloth is cut off and its book squared. Below stands what weaving it once more would take.")));
+      return;
+    }
     switch (model.editor().answerProperty().get()) {
-      case PlanAnswer.Reckoning reckoning -> tell(reckoning.standing(), "Reckoning.");
+      case PlanAnswer.Reckoning reckoning -> tell(reckoning.standing(), Say.text("Reckoning."));
       case PlanAnswer.Unfinished unfinished -> tell(unfinished.standing(), unfinished.words());
       case PlanAnswer.Reckoned reckoned -> tell(reckoned.standing(), PlanWords.verdict(reckoned.standing(), reckoned.check()));
     }
+  }
+
+  private static boolean isOver(List<PlanStep> life) {
+    return !life.isEmpty() && life.getLast().state() == PlanStep.State.NOW;
+  }
+
+  private static Label squared() {
+    Label word = new Label(Say.text("squared"), new PlanStepMark(PlanStep.State.DONE));
+    word.getStyleClass().addAll(Styles.TITLE_3, "standing", "standing-squared");
+    word.setMinWidth(USE_PREF_SIZE);
+    word.setId("plan-verdict");
+    return word;
+  }
+
+  private static Label words(String words) {
+    Label why = PlanPage.text(words, "plan-verdict-words");
+    HBox.setHgrow(why, Priority.ALWAYS);
+    return why;
   }
 
   private void tell(Standing standing, String words) {
     Label word = StandingMark.labelled(standing);
     word.getStyleClass().add(Styles.TITLE_3);
     word.setId("plan-verdict");
-    Label why = PlanPage.text(words, "plan-verdict-words");
-    HBox.setHgrow(why, Priority.ALWAYS);
-    headline.getChildren().setAll(word, why);
+    headline.getChildren().setAll(word, words(words));
   }
 }

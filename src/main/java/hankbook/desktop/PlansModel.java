@@ -29,6 +29,7 @@ public final class PlansModel {
   private final SettModel sett;
   private final CostModel cost;
   private final PlanOffers offers;
+  private final PlanLifeModel life;
   private final BesideModel beside;
   private final PlanBeginning beginning;
   private final Latest latestOpened = new Latest();
@@ -62,6 +63,8 @@ public final class PlansModel {
     this.sett = new SettModel(desk, pageWork, editor);
     this.cost = new CostModel(desk, pageWork, editor);
     this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
+    this.life = new PlanLifeModel(desk, listWork, this::wrong);
+    editor.nameProperty().subscribe(life::follow);
     this.beside = new BesideModel(desk, pageWork, _ -> refresh());
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
@@ -123,6 +126,10 @@ public final class PlansModel {
     return offers;
   }
 
+  PlanLifeModel life() {
+    return life;
+  }
+
   BesideModel beside() {
     return beside;
   }
@@ -138,6 +145,7 @@ public final class PlansModel {
     listWork.run(desk::keptAt, list::keptAt, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
+    life.follow(editor.nameProperty().get());
     editor.ask();
     cost.ask();
     beside.ask();

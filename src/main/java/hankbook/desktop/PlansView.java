@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -71,6 +72,15 @@ public final class PlansView extends BorderPane {
     bringingIn.bind(drafts.openProperty());
     bringingIn.subscribe(_ -> showOpen());
     model.chosenProperty().subscribe(_ -> drafts.close());
+  }
+
+  /**
+   * Lets the steps in the life of a plan be opened in the journal.
+   *
+   * @param journal shows the entry with a number
+   */
+  public void opensEntries(LongConsumer journal) {
+    model.life().opens(journal);
   }
 
   /** Puts the keyboard into the list of plans. */

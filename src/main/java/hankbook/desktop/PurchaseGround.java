@@ -3,11 +3,13 @@ package hankbook.desktop;
 import hankbook.studio.Purchased;
 import hankbook.studio.Purchases;
 import hankbook.studio.Shelf;
+import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -33,10 +35,17 @@ record PurchaseGround(List<Purchased> purchases, List<SkeinToPay> skeins, Curren
     Map<String, Integer> paidBy = new HashMap<>();
     all.stream().filter(purchased -> purchased.kept().stands()).forEach(
         purchased -> purchased.kept().landed().purchase().skeins().forEach(code -> paidBy.put(code, purchased.kept().number())));
-    List<SkeinToPay> skeins = new Shelf(studio).everySkein().stream()
-        .map(held -> SkeinToPay.of(held, paidBy.containsKey(held.skein().code()) ? OptionalInt.of(paidBy.get(held.skein().code())) : OptionalInt.empty()))
+    Shelf shelf = new Shelf(studio);
+    Set<String> wound = shelf.woundOff();
+    List<SkeinToPay> skeins = shelf.everySkein().stream()
+        .map(held -> toPay(held, paidBy, wound))
         .sorted(SkeinToPay.NEWEST_FIRST)
         .toList();
     return new PurchaseGround(all.stream().sorted(PurchaseRow.NEWEST_FIRST).toList(), skeins, purchases.homeCurrency(), purchases.decidedCurrency().isPresent());
+  }
+
+  private static SkeinToPay toPay(ShelfSkein held, Map<String, Integer> paidBy, Set<String> wound) {
+    String code = held.skein().code();
+    return SkeinToPay.of(held, paidBy.containsKey(code) ? OptionalInt.of(paidBy.get(code)) : OptionalInt.empty(), wound.contains(code));
   }
 }

@@ -10,9 +10,12 @@ final class SettingField {
 
   static FieldBox of(SettingRow row, SettingsModel model) {
     Setting setting = row.setting();
-    FieldBox box = new FieldBox(SettingWords.name(setting), setting.standard(), row.textProperty(), row.messageProperty()).named("set-" + key(setting));
+    FieldBox plain =
+        new FieldBox(SettingWords.name(setting), SettingWords.said(setting, setting.standard()), row.textProperty(), row.messageProperty()).named("set-" + key(setting));
+    FieldBox box = setting.isQuantity() ? plain.quantity() : plain;
     box.getChildren().removeFirst();
     TextField field = box.field();
+    field.setPromptText(SettingWords.said(setting, setting.standard()));
     field.setPrefColumnCount(9);
     field.setOnAction(_ -> model.set(row));
     field.focusedProperty().subscribe((_, focused) -> {

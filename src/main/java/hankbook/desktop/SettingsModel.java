@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.allot.Judgement;
 import hankbook.allot.Setting;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Unreadable;
 import hankbook.studio.Settings;
 import hankbook.studio.Studio;
@@ -83,7 +84,10 @@ public final class SettingsModel {
       row.taken(now, isSet(row, judgement));
     }
     show(judgement);
-    status.done(SettingWords.name(row.setting()) + ": " + now + ". Plans are reckoned anew.");
+    status.done(
+        row.setting().isStanding()
+            ? Say.text("{0}: {1}. Plans that are begun from now on have it.", SettingWords.name(row.setting()), SettingWords.said(row.setting(), now))
+            : Say.text("{0}: {1}. Plans are reckoned anew.", SettingWords.name(row.setting()), SettingWords.said(row.setting(), now)));
     after.run();
   }
 }

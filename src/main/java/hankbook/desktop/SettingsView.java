@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Setting;
+import hankbook.desktop.say.Say;
 import hankbook.plan.WorkKind;
 import java.util.Arrays;
 import java.util.List;
@@ -20,17 +21,20 @@ public final class SettingsView extends BorderPane {
       Arrays.stream(WorkKind.values()).flatMap(kind -> Stream.of(Setting.rate(kind), Setting.time(kind))).collect(Collectors.toUnmodifiableSet());
 
   private final SettingsModel model;
-  private final SettingCard first;
+  private final YouGroup you;
 
-  public SettingsView(SettingsModel model) {
+  /** @param you how whoever sits before the window likes it */
+  SettingsView(SettingsModel model, YouGroup you) {
     this.model = model;
+    this.you = you;
     getStyleClass().add("screen");
     VBox top = new VBox(
-        Labels.title("Settings"),
-        Labels.quiet("By these every plan is judged and costed, for all who share this ledger. What you type is kept when you leave the field; empty it to let the default hold."));
+        Labels.title(Say.text("Settings")),
+        Labels.quiet(Say.text("What you type is kept when you leave the field; empty it to let the default hold.")));
     top.getStyleClass().add("gear-top");
-    first = new SettingCard(model.rows().getFirst(), model);
-    VBox all = new VBox();
+    VBox all = new VBox(
+        you,
+        Labels.quiet(Say.text("By all that follows every plan is judged, begun and costed, for all who share this ledger.")));
     for (SettingGroup group : SettingGroup.values()) {
       all.getChildren().add(group(group));
     }
@@ -51,16 +55,16 @@ public final class SettingsView extends BorderPane {
     settings.setId("settings-" + group.name().toLowerCase(Locale.ROOT));
     settings.getStyleClass().add("settings-group");
     List<SettingRow> rows = model.rows().stream().filter(row -> SettingGroup.of(row.setting()) == group && !BY_WORK.contains(row.setting())).toList();
-    rows.forEach(row -> settings.getChildren().add(row == model.rows().getFirst() ? first : new SettingCard(row, model)));
+    rows.forEach(row -> settings.getChildren().add(new SettingCard(row, model)));
     if (group == SettingGroup.WORK) {
       settings.getChildren().add(new SettingsByWork(model, model::row));
     }
     return settings;
   }
 
-  /** Puts the keyboard into the first number; before the first pulse it would not be in the scene yet. */
+  /** Puts the keyboard where the choices begin; before the first pulse it would not be in the scene yet. */
   public void search() {
     applyCss();
-    first.field().requestFocus();
+    you.first().requestFocus();
   }
 }

@@ -1,10 +1,12 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
+import hankbook.studio.shelf.ShelfQuestion;
 import hankbook.yarn.Doubts;
 import hankbook.yarn.Skein;
 import java.util.Comparator;
@@ -34,6 +36,11 @@ public final class ShelfModel {
   private final StringProperty search = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper summary = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<SkeinRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyStringWrapper faults = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper nothing = new ReadOnlyStringWrapper("");
+  private final ShelfGroups groups = new ShelfGroups();
+  private ShelfQuestion question = ShelfQuestion.NONE;
+  private boolean read;
   private List<Skein> ever = List.of();
   private Doubts doubts = Doubts.DEFAULT;
 
@@ -44,11 +51,31 @@ public final class ShelfModel {
     this.studio = studio;
     this.work = work;
     this.status = status;
-    search.subscribe(this::filter);
+    search.subscribe(this::ask);
   }
 
   ObservableList<SkeinRow> shown() {
     return shown;
+  }
+
+  /** The same by yarn and colour. */
+  ShelfGroups groups() {
+    return groups;
+  }
+
+  /** What of the question is not understood, or empty. */
+  ReadOnlyStringProperty faultsProperty() {
+    return faults.getReadOnlyProperty();
+  }
+
+  /** Why nothing is shown; empty while something is. */
+  ReadOnlyStringProperty nothingProperty() {
+    return nothing.getReadOnlyProperty();
+  }
+
+  /** Whether there is no skein at all, whatever is asked. */
+  boolean isBlank() {
+    return all.isEmpty();
   }
 
   /** Every skein there ever was, used up or not. */
@@ -89,16 +116,35 @@ public final class ShelfModel {
     work.run(this::stock, latest.only(this::show), status::wrong);
   }
 
+  /** Turns to the skein with a code; the search is left where it would hide it. */
+  void open(String code) {
+    work.run(this::stock, latest.only(stock -> {
+      show(stock);
+      turnTo(code);
+    }), status::wrong);
+  }
+
+  private void turnTo(String code) {
+    Optional<SkeinRow> row = row(code);
+    if (row.isEmpty()) {
+      status.wrong(Say.text("Nothing is left of {0}, so it is not on the shelf any more. The journal has all that was done with it.", code));
+    } else if (!shown.contains(row.get())) {
+      search.set("");
+    }
+    choose(row);
+  }
+
   private Stock stock() {
     return new Stock(new Shelf(studio).everySkein(), new Settings(studio).judgement().doubts());
   }
 
   private void show(Stock stock) {
     Optional<String> code = chosen.get().map(SkeinRow::code);
+    read = true;
     doubts = stock.doubts();
     ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
     all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
-    summarise();
+    filter();
     choose(code.flatMap(this::row));
   }
 
@@ -106,14 +152,32 @@ public final class ShelfModel {
     return all.stream().filter(row -> row.code().equals(code)).findFirst();
   }
 
-  private void filter(String asked) {
-    shown.setPredicate(row -> row.shelf().mentions(asked));
-    summarise();
+  private void ask(String asked) {
+    question = ShelfQuestion.of(asked, ShelfVocabulary.now());
+    filter();
   }
 
-  private void summarise() {
+  private void filter() {
+    shown.setPredicate(row -> question.holds(row.sought()));
+    groups.show(sorted(shown), !question.clauses().isEmpty());
+    faults.set(ShelfAsking.faults(question));
+    nothing.set(read && shown.isEmpty() ? nothing() : "");
+    summary.set(read ? summary() : "");
+  }
+
+  private String summary() {
     Length free = shown.stream().map(row -> row.free().length()).reduce(Length.ZERO, Length::plus);
-    String among = shown.size() == all.size() ? "" : " of " + all.size();
-    summary.set(shown.size() + among + (all.size() == 1 ? " skein, " : " skeins, ") + Wording.metres(free) + " free");
+    return shown.size() == all.size()
+        ? Say.count(all.size(), "{0} skein, {1} free", "{0} skeins, {1} free", Wording.yarn(free))
+        : Say.count(all.size(), "{1} of {0} skein, {2} free", "{1} of {0} skeins, {2} free", shown.size(), Wording.yarn(free));
+  }
+
+  /** In the groups the skeins stand by code, however the table is sorted. */
+  private static List<SkeinRow> sorted(List<SkeinRow> rows) {
+    return rows.stream().sorted(SkeinRow.ORDER).toList();
+  }
+
+  private String nothing() {
+    return all.isEmpty() ? Say.text("Nothing is on the shelf yet.") : ShelfAsking.nothing(question, all.stream().map(SkeinRow::sought).toList());
   }
 }

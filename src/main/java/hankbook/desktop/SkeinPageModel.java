@@ -51,6 +51,6 @@ public final class SkeinPageModel {
     if (!code.equals(asked)) {
       return List.of();
     }
-    return new Journal(studio).newestFirst().stream().filter(entry -> entry.moves(code)).map(entry -> SkeinEvent.of(entry, code)).toList();
+    return new Journal(studio).ofSkein(code).stream().map(entry -> SkeinEvent.of(entry, code)).toList();
   }
 }

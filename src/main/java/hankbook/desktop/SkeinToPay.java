@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.ShelfSkein;
 import hankbook.yarn.Skein;
@@ -16,24 +17,25 @@ import java.util.OptionalInt;
  * @param words its yarn, how long it was sold as, and when it came
  * @param came the day, where it is known
  * @param paidBy the number of the purchase that stands and paid for it
+ * @param wound whether it was wound off another skein, whose cost came with the yarn
  * @param searched the text it is searched by
  */
-record SkeinToPay(String code, String hex, String words, Optional<LocalDate> came, OptionalInt paidBy, String searched) {
+record SkeinToPay(String code, String hex, String words, Optional<LocalDate> came, OptionalInt paidBy, boolean wound, String searched) {
   /** Those that came last stand first, since a bill comes with its yarn. */
   static final Comparator<SkeinToPay> NEWEST_FIRST =
       Comparator.comparing((SkeinToPay skein) -> skein.came().orElse(LocalDate.MIN)).reversed().thenComparing(SkeinToPay::code);
 
-  static SkeinToPay of(ShelfSkein held, OptionalInt paidBy) {
+  static SkeinToPay of(ShelfSkein held, OptionalInt paidBy, boolean wound) {
     Skein skein = held.skein();
     Length sold = skein.label().orElse(skein.holds());
-    String came = skein.received().map(day -> "came " + day).orElse("");
+    String came = skein.received().map(day -> Say.text("came {0}", day)).orElse("");
     String words = skein.yarn() + (sold.isPositive() ? ", " + Wording.metres(sold) : "") + (came.isEmpty() ? "" : ", " + came);
     String searched = PlainWords.of(skein.code(), words, skein.lot(), skein.fibre(), skein.location());
-    return new SkeinToPay(skein.code(), skein.hex(), words, skein.received(), paidBy, searched);
+    return new SkeinToPay(skein.code(), skein.hex(), words, skein.received(), paidBy, wound, searched);
   }
 
-  /** Whether no other purchase than a certain one paid for it. */
+  /** Whether it is paid for by a bill at all and no other purchase than a certain one paid for it. */
   boolean isFreeFor(OptionalInt purchase) {
-    return paidBy.isEmpty() || paidBy.equals(purchase);
+    return !wound && (paidBy.isEmpty() || paidBy.equals(purchase));
   }
 }

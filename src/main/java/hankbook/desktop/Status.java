@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.store.LedgerSilent;
@@ -22,9 +23,15 @@ public final class Status {
    */
   public record Said(String text, boolean trouble) {}
 
+  private final Underway underway = new Underway();
   private final ReadOnlyObjectWrapper<Said> last = new ReadOnlyObjectWrapper<>(new Said("", false));
   private final ObservableList<Said> earlier = FXCollections.observableArrayList();
   private final ObservableList<Said> earlierSeen = FXCollections.unmodifiableObservableList(earlier);
+
+  /** What goes on that may take long. */
+  public Underway underway() {
+    return underway;
+  }
 
   public ReadOnlyObjectProperty<Said> lastProperty() {
     return last.getReadOnlyProperty();
@@ -66,8 +73,14 @@ public final class Status {
 
   /** What a failure means to the user. */
   static String words(Throwable trouble) {
+    if (trouble instanceof NotDone notDone) {
+      return Wording.phrase(notDone.phrase());
+    }
     if (isSaid(trouble)) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
+    }
+    if (trouble instanceof CancellationException) {
+      return Say.text("Stopped as you asked; nothing of it was written.");
     }
     if (trouble instanceof Unreadable unreadable) {
       return "That cannot be read: " + unreadable.getMessage() + ".";

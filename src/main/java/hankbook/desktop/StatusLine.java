@@ -37,7 +37,7 @@ final class StatusLine extends VBox {
     end.setWrapText(false);
     end.setMinWidth(USE_PREF_SIZE);
     more.setMinWidth(USE_PREF_SIZE);
-    HBox line = new HBox(mark, text, end, more);
+    HBox line = new HBox(mark, text, new GoingLine(status.underway()), end, more);
     line.getStyleClass().add("status-line");
     ObservableValue<Boolean> said = Bindings.isNotEmpty(status.earlier());
     Labels.showOnly(more, said);

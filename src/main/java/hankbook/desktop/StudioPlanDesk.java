@@ -19,9 +19,11 @@ import hankbook.studio.CostPlan;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
 import hankbook.studio.FinishList;
+import hankbook.studio.FollowPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.Learnt;
 import hankbook.studio.NotDone;
+import hankbook.studio.PlanStep;
 import hankbook.studio.OwnGear;
 import hankbook.studio.Plans;
 import hankbook.studio.Release;
@@ -89,6 +91,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public void putAway(String name) throws NotDone {
     plans.putAway(name);
+  }
+
+  @Override
+  public List<PlanStep> steps(String name) {
+    return new FollowPlan(studio).named(name);
   }
 
   @Override

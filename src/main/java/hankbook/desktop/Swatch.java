@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
@@ -13,8 +14,9 @@ final class Swatch extends StackPane {
     setPrefSize(width, height);
     setMaxSize(width, height);
     getStyleClass().add("swatch");
-    cloth.widthProperty().bind(widthProperty());
-    cloth.heightProperty().bind(heightProperty());
+    cloth.widthProperty().bind(widthProperty().subtract(2));
+    cloth.heightProperty().bind(heightProperty().subtract(2));
+    cloth.relocate(1, 1);
     cloth.setManaged(false);
     getChildren().add(cloth);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -34,6 +36,6 @@ final class Swatch extends StackPane {
     if (known) {
       cloth.setFill(Weave.of(hex));
     }
-    setAccessibleText(known ? "Colour " + name : "Colour not known");
+    setAccessibleText(known ? Say.text("Colour {0}", name) : Say.text("Colour not known"));
   }
 }

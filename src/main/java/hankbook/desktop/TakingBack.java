@@ -1,9 +1,14 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.NotDone;
 import hankbook.studio.Reverse;
 import hankbook.studio.Studio;
+import hankbook.studio.Undo;
+import hankbook.studio.Undoing;
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -17,11 +22,15 @@ public final class TakingBack {
   private final Act act;
   private final StringProperty reason = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<Undoing>> preview = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final Latest latest = new Latest();
+  private final Work work;
   private Optional<JournalRow> entry = Optional.empty();
 
   /** @param after what follows once it is taken back */
   public TakingBack(Studio studio, Work work, Status status, Runnable after) {
     this.studio = studio;
+    this.work = work;
     this.status = status;
     this.after = after;
     act = new Act(work);
@@ -41,14 +50,35 @@ public final class TakingBack {
     return refusal.getReadOnlyProperty();
   }
 
+  /** What taking it back would do; empty where none is chosen, or that was not looked up yet. */
+  ReadOnlyObjectProperty<Optional<Undoing>> previewProperty() {
+    return preview.getReadOnlyProperty();
+  }
+
   /** Turns to an entry, or to none; the reason typed for another one is cleared. */
   void turnTo(Optional<JournalRow> row) {
     boolean another = !row.map(JournalRow::id).equals(entry.map(JournalRow::id));
     entry = row;
     if (another) {
       reason.set("");
+      refusal.set("");
       act.renew();
     }
+    foresee(another);
+    judge();
+  }
+
+  /** An entry that was taken back already has nothing to be foreseen. */
+  private void foresee(boolean another) {
+    Optional<Long> number = entry.filter(row -> !row.takenBack()).map(JournalRow::number);
+    if (another || number.isEmpty()) {
+      preview.set(Optional.empty());
+    }
+    work.run(() -> number.flatMap(new Undo(studio)::numbered), latest.only(this::foreseen), status::wrong);
+  }
+
+  private void foreseen(Optional<Undoing> undoing) {
+    preview.set(undoing);
     judge();
   }
 
@@ -63,15 +93,16 @@ public final class TakingBack {
   }
 
   private void done(JournalRow row) {
-    status.done("Took back entry " + row.number() + ".");
+    status.done(Say.text("Took back entry {0}.", row.number()));
     after.run();
   }
 
   private void refused(JournalRow row, Exception trouble) {
     boolean stillChosen = entry.filter(now -> now.id().equals(row.id())).isPresent();
     if (trouble instanceof NotDone && stillChosen) {
+      foresee(false);
       refusal.set(Status.words(trouble));
-      status.wrong("Entry " + row.number() + " was not taken back.");
+      status.wrong(Say.text("Entry {0} was not taken back.", row.number()));
     } else {
       status.wrong(trouble);
     }
@@ -79,18 +110,18 @@ public final class TakingBack {
 
   private void changed() {
     act.renew();
+    refusal.set("");
     judge();
   }
 
   private void judge() {
-    refusal.set("");
-    act.judge(entry.map(this::whyNot).orElse("Choose an entry."));
+    act.judge(entry.map(this::whyNot).orElseGet(() -> Say.text("Choose an entry.")));
   }
 
   private String whyNot(JournalRow row) {
     if (row.takenBack()) {
-      return "Entry " + row.number() + " is already " + row.state() + ". Take that one back to bring this one about again.";
+      return Say.text("Entry {0} is already {1}. Take that one back to bring this one about again.", row.number(), row.state());
     }
-    return reason.get().isBlank() ? "Give the reason first." : "";
+    return preview.get().flatMap(Undoing::whyNot).orElseGet(() -> reason.get().isBlank() ? Say.text("Give the reason first.") : "");
   }
 }

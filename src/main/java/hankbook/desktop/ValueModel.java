@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.allot.Setting;
 import hankbook.cost.ValueMethod;
+import hankbook.desktop.say.Say;
 import hankbook.studio.Settings;
 import hankbook.studio.Studio;
 import hankbook.studio.Value;
@@ -11,7 +12,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -54,7 +54,7 @@ public final class ValueModel {
     this.settings = new Settings(studio);
     this.status = status;
     adopt = new Act(work);
-    answer = new LiveAnswer<>(work, this::question, Status::words);
+    answer = LiveAnswer.slow(work, status, () -> Say.text("Reckoning the value of the stock."), this::question);
     on.textProperty().subscribe((_, _) -> ask());
     method.subscribe((_, _) -> ask());
     answer.foundProperty().subscribe(_ -> judge());
@@ -109,26 +109,26 @@ public final class ValueModel {
   }
 
   private void adopted(ValueMethod now) {
-    status.done("The stock is valued by " + ValueMethodWords.name(now).toLowerCase(Locale.ROOT) + " now.");
+    status.done(Say.text("The stock is valued by {0} now.", ValueMethodWords.name(now).toLowerCase(Locale.ROOT)));
     ask();
   }
 
   private void ask() {
-    dayMessage.set(on.day().filter(day -> day.isAfter(studio.today())).map(_ -> "That day is yet to come.").orElse(on.messageProperty().get()));
+    dayMessage.set(on.day().filter(day -> day.isAfter(studio.today())).map(_ -> Say.text("That day is yet to come.")).orElse(on.messageProperty().get()));
     answer.ask();
     judge();
   }
 
-  private Optional<Callable<Found>> question() {
+  private Optional<Underway.Errand<Found>> question() {
     Optional<LocalDate> day = on.day();
     Optional<ValueMethod> how = method.get();
     return dayMessage.get().isEmpty()
-        ? Optional.of(() -> new Found(value.stock(day, how), ValueMethod.parse(settings.judgement().text(Setting.VALUE_METHOD))))
+        ? Optional.of(progress -> new Found(value.stock(day, how, progress), ValueMethod.parse(settings.judgement().text(Setting.VALUE_METHOD))))
         : Optional.empty();
   }
 
   private void judge() {
     Optional<ValueMethod> inForce = answer.foundProperty().get().map(Found::inForce);
-    adopt.judge(method.get().isEmpty() || method.get().equals(inForce) ? "This method is in force." : "");
+    adopt.judge(method.get().isEmpty() || method.get().equals(inForce) ? Say.text("This method is in force.") : "");
   }
 }

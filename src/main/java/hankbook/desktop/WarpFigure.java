@@ -37,7 +37,7 @@ final class WarpFigure extends VBox {
         legend.getChildren().add(entry(part, length, why, below));
       }
     });
-    bar.setAccessibleText(Say.text("Of each end, {0}, becomes {1}", Wording.cloth(warp.total()), words(warp)));
+    bar.setAccessibleText(Say.text("Of each end, {0}, becomes {1}", PlanWords.fine(warp.total()), words(warp)));
     getChildren().addAll(bar, legend);
   }
 
@@ -52,7 +52,7 @@ final class WarpFigure extends VBox {
     key.getStyleClass().add("warp-key");
     Label name = new Label(length.isNegative() ? Say.text("lacks") : PlanWords.part(part), key);
     name.getStyleClass().add(Styles.TEXT_SMALL);
-    String number = Wording.cloth(length.isNegative() ? length.negated() : length);
+    String number = PlanWords.fine(length.isNegative() ? length.negated() : length);
     ToggleButton figure = below.figure(part.key(), name.getText(), number, () -> Objects.requireNonNull(why.get().parts().get(part)));
     figure.getStyleClass().add(Styles.TEXT_SMALL);
     HBox entry = new HBox(name, figure);
@@ -62,6 +62,6 @@ final class WarpFigure extends VBox {
 
   private static String words(WarpLength warp) {
     return String.join(", ", warp.parts().entrySet().stream().filter(part -> !part.getValue().isZero())
-        .map(part -> PlanWords.part(part.getKey()) + " " + Wording.cloth(part.getValue())).toList());
+        .map(part -> PlanWords.part(part.getKey()) + " " + PlanWords.fine(part.getValue())).toList());
   }
 }

@@ -1,12 +1,12 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.studio.Receive;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
 import hankbook.studio.TextFile;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
@@ -42,17 +42,17 @@ public final class WelcomeModel {
 
   /** Begins with the sample studio. */
   void sample() {
-    begin(() -> {
+    begin(Say.text("Bringing in the sample studio."), _ -> {
       SampleStudio.fill(studio);
-      return "The sample studio is on the shelf.";
+      return Say.text("The sample studio is on the shelf.");
     });
   }
 
   /** Begins with a stock file, all of it or nothing. */
   void stockFile(Path file) {
-    begin(() -> {
-      Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file));
-      return "Received " + Wording.count(came.received(), "skein", "skeins") + " from " + file.getFileName() + ".";
+    begin(Say.text("Bringing in {0}.", file.getFileName()), progress -> {
+      Receive.Delivery came = new Receive(studio).file(file.getFileName().toString(), TextFile.read(file), progress);
+      return Say.count(came.received(), "Received {0} skein from {1}.", "Received {0} skeins from {1}.", file.getFileName());
     });
   }
 
@@ -61,10 +61,10 @@ public final class WelcomeModel {
     begun.run();
   }
 
-  private void begin(Callable<String> way) {
+  private void begin(String words, Underway.Errand<String> way) {
     faults.clear();
     busy.set(true);
-    work.run(way, this::done, this::refused);
+    status.underway().run(work, words, way, this::done, this::refused);
   }
 
   private void done(String words) {
@@ -77,7 +77,7 @@ public final class WelcomeModel {
     busy.set(false);
     if (trouble instanceof BadInput bad) {
       faults.setAll(bad.faults());
-      status.wrong("Nothing was taken from the file; what is wrong with it is listed above.");
+      status.wrong(Say.text("Nothing was taken from the file; what is wrong with it is listed above."));
     } else {
       status.wrong(trouble);
     }

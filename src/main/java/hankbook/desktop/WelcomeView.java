@@ -1,5 +1,7 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
+import hankbook.studio.SampleStudio;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,12 +24,12 @@ public final class WelcomeView extends VBox {
     this.model = model;
     this.chooser = chooser;
     getStyleClass().addAll("screen", "welcome");
-    first = button("begin-file", "Choose a stock file…", this::file);
+    first = button("begin-file", Say.text("Choose a stock file…"), this::file);
     HBox ways = new HBox(
-        way("Your own stock file", "A CSV file with one row for each skein: code, yarn and colour, and whatever else you know of it.", first),
-        way("The sample studio", "An invented shelf of 58 skeins and four plans, to try everything with. Keep it in a book of its own.",
-            button("begin-sample", "Fill with the sample studio", model::sample)),
-        way("A blank book", "Nothing on the shelf yet; receive skeins one by one.", button("begin-blank", "Begin blank", model::blankBook)));
+        way(Say.text("Your own stock file"), Say.text("A CSV file with one row for each skein: code, yarn and colour, and whatever else you know of it."), first),
+        way(Say.text("The sample studio"), Say.text("An invented shelf of {0} skeins and {1} plans, to try everything with. Keep it in a book of its own.", SampleStudio.skeins(), SampleStudio.plans()),
+            button("begin-sample", Say.text("Fill with the sample studio"), model::sample)),
+        way(Say.text("A blank book"), Say.text("Nothing on the shelf yet; receive skeins one by one."), button("begin-blank", Say.text("Begin blank"), model::blankBook)));
     ways.getStyleClass().add("ways");
     ways.disableProperty().bind(model.busyProperty());
     model.busyProperty().subscribe(busy -> {
@@ -36,7 +38,7 @@ public final class WelcomeView extends VBox {
       }
     });
     getChildren().addAll(
-        Labels.title("This book is blank"), Labels.quiet("Hankbook keeps what yarn there is, what is promised to which cloth, and whether it will do. How shall it begin?"),
+        Labels.title(Say.text("This book is blank")), Labels.quiet(Say.text("Hankbook keeps what yarn there is, what is promised to which cloth, and whether it will do. How shall it begin?")),
         ways, new FaultList(model.faults(), "faults"));
   }
 
@@ -44,8 +46,8 @@ public final class WelcomeView extends VBox {
   public static Supplier<Optional<Path>> fileChooser(Node owner) {
     return () -> {
       FileChooser chooser = new FileChooser();
-      chooser.setTitle("Choose a stock file");
-      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Stock file", "*.csv"), new FileChooser.ExtensionFilter("Any file", "*.*"));
+      chooser.setTitle(Say.text("Choose a stock file"));
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Say.text("Stock file"), "*.csv"), new FileChooser.ExtensionFilter(Say.text("Any file"), "*.*"));
       return Optional.ofNullable(chooser.showOpenDialog(owner.getScene().getWindow())).map(File::toPath);
     };
   }

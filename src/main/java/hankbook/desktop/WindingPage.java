@@ -25,7 +25,7 @@ final class WindingPage extends PlanPage {
   private final FieldBox threads;
 
   WindingPage(PlansModel model) {
-    super("Winding", model);
+    super("winding", Say.text("Winding"), model);
     this.winding = model.winding();
     this.threads = FieldRow.field(Say.text("Threads together"), "the plan's", "winding-threads", FIELD, winding.threads());
     CheckBox across = new CheckBox(Say.text("Across colours"));

@@ -22,6 +22,7 @@ import hankbook.store.schema.tables.records.EntryRecord;
 import hankbook.store.schema.tables.records.TransferRecord;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,8 @@ import org.jooq.impl.DSL;
 
 /** What was done, and the only way to do more. */
 public final class Entries implements Known {
+  private static final int FEW = 5000;
+
   private final DSLContext sql;
 
   Entries(DSLContext sql) {
@@ -115,6 +118,60 @@ public final class Entries implements Known {
     return recorded(ENTRY.NUMBER.eq(number)).stream().findFirst();
   }
 
+  /** The entries with some numbers, first to last. */
+  public List<RecordedEntry> numbered(Collection<Long> numbers) {
+    return recorded(ENTRY.NUMBER.in(numbers));
+  }
+
+  /** The entries from one number to another, first to last. */
+  public List<RecordedEntry> between(long first, long last) {
+    return recorded(ENTRY.NUMBER.between(first, last));
+  }
+
+  /** Every entry that moves a skein, first to last. */
+  public List<RecordedEntry> ofSkein(String code) {
+    return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.SKEIN.eq(code))));
+  }
+
+  /** For each of some entries that was taken back, by number: the number of the entry that did so. */
+  public Map<Long, Long> takenBackBy(Collection<Long> numbers) {
+    hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
+    return sql.select(ENTRY.NUMBER, reversal.NUMBER)
+        .from(ENTRY)
+        .join(reversal)
+        .on(reversal.REVERSES.eq(ENTRY.ID))
+        .where(ENTRY.NUMBER.in(numbers))
+        .fetchMap(ENTRY.NUMBER, reversal.NUMBER);
+  }
+
+  /** For each of some entries that takes another back, by number: the number of that other. */
+  public Map<Long, Long> takesBack(Collection<Long> numbers) {
+    hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
+    return sql.select(reversal.NUMBER, ENTRY.NUMBER)
+        .from(reversal)
+        .join(ENTRY)
+        .on(reversal.REVERSES.eq(ENTRY.ID))
+        .where(reversal.NUMBER.in(numbers))
+        .fetchMap(reversal.NUMBER, ENTRY.NUMBER);
+  }
+
+  /**
+   * The newest entry of an author that was not taken back.
+   *
+   * @param but ids of entries that are passed over
+   */
+  public Optional<RecordedEntry> newestStanding(String author, Collection<UUID> but) {
+    hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
+    return sql.select(ENTRY.NUMBER)
+        .from(ENTRY)
+        .where(ENTRY.AUTHOR.eq(author), ENTRY.ID.notIn(but))
+        .andNotExists(DSL.selectOne().from(reversal).where(reversal.REVERSES.eq(ENTRY.ID)))
+        .orderBy(ENTRY.NUMBER.desc())
+        .limit(1)
+        .fetchOptional(ENTRY.NUMBER)
+        .flatMap(this::numbered);
+  }
+
   @Override
   public Optional<Entry> entry(UUID id) {
     return recorded(ENTRY.ID.eq(id)).stream().findFirst().map(found -> found.chained().entry());
@@ -167,16 +224,25 @@ public final class Entries implements Known {
   }
 
   private List<RecordedEntry> recorded(Condition condition) {
-    Map<UUID, Result<TransferRecord>> transfers =
-        sql.select(TRANSFER.fields())
-            .from(TRANSFER)
-            .join(ENTRY)
-            .on(TRANSFER.ENTRY.eq(ENTRY.ID))
-            .where(condition)
-            .orderBy(TRANSFER.ENTRY, TRANSFER.LINE)
-            .fetchInto(TRANSFER)
-            .intoGroups(TRANSFER.ENTRY);
-    return sql.selectFrom(ENTRY).where(condition).orderBy(ENTRY.NUMBER).fetch(row -> legible(row, of(row.getId(), transfers)));
+    Result<EntryRecord> entries = sql.selectFrom(ENTRY).where(condition).orderBy(ENTRY.NUMBER).fetch();
+    Map<UUID, Result<TransferRecord>> transfers = entries.size() <= FEW ? transfers(entries.getValues(ENTRY.ID)) : transfers(condition);
+    return entries.map(row -> legible(row, of(row.getId(), transfers)));
+  }
+
+  private Map<UUID, Result<TransferRecord>> transfers(Condition condition) {
+    return sql.select(TRANSFER.fields())
+        .from(TRANSFER)
+        .join(ENTRY)
+        .on(TRANSFER.ENTRY.eq(ENTRY.ID))
+        .where(condition)
+        .orderBy(TRANSFER.ENTRY, TRANSFER.LINE)
+        .fetchInto(TRANSFER)
+        .intoGroups(TRANSFER.ENTRY);
+  }
+
+  /** H2 would look through all transfers for those of a few entries, were they not named. */
+  private Map<UUID, Result<TransferRecord>> transfers(List<UUID> entries) {
+    return entries.isEmpty() ? Map.of() : sql.selectFrom(TRANSFER).where(TRANSFER.ENTRY.in(entries)).orderBy(TRANSFER.ENTRY, TRANSFER.LINE).fetchGroups(TRANSFER.ENTRY);
   }
 
   private static List<TransferRecord> of(UUID entry, Map<UUID, Result<TransferRecord>> transfers) {

@@ -11,6 +11,7 @@ import static hankbook.store.schema.tables.Setting.SETTING;
 import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
 import static hankbook.store.schema.tables.TurnVersion.TURN_VERSION;
 
+import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** The ledger within one transaction. */
@@ -102,6 +103,11 @@ public final class Session {
         + sql.fetchCount(ACTUALS_VERSION, ACTUALS_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(PURCHASE_VERSION, PURCHASE_VERSION.AUTHOR.ne(author))
         + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
+  }
+
+  /** The last thing an author said that is no entry: of plans, settings, looms and reeds, and purchases. */
+  public Optional<LastSaid> lastSaid(String author) {
+    return LastSaid.by(author, sql);
   }
 
   /** One writer at a time: the next waits here until this transaction ends. */

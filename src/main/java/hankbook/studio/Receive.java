@@ -41,13 +41,13 @@ public final class Receive {
       Optional<Arrival> arrival = arrival(session, there, skein);
       Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
       if (another.isPresent()) {
-        throw NotDone.because(skein.code() + ", " + another.get() + "; nothing was changed.");
+        throw NotDone.because("{0}, {1}; nothing was changed.", skein.code(), another.get());
       }
       if (there.isPresent() && arrival.isEmpty() && !session.skeins().wasEver(skein)) {
-        throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
+        throw NotDone.because("There is another skein {0} already, {1}; give this one a code of its own.", skein.code(), there.get().yarn());
       }
       if (isEmptied(session, skein)) {
-        throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
+        throw NotDone.because("{0} has nothing on it; leave its length out where it is not known.", skein.code());
       }
       if (there.isEmpty() || arrival.isPresent()) {
         new CostSaid(session).refuse(skein.code(), there, arrival.map(Arrival::comes).orElse(skein).cost());
@@ -69,16 +69,32 @@ public final class Receive {
    * @throws BadInput naming every row that cannot be taken
    */
   public Delivery file(String name, String text) throws BadInput, NotDone {
+    return file(name, text, Progress.UNHEARD);
+  }
+
+  /**
+   * The same, for one who watches it come in and may stop it.
+   *
+   * @throws BadInput naming every row that cannot be taken
+   */
+  public Delivery file(String name, String text, Progress progress) throws BadInput, NotDone {
     List<StockFile.Row> rows = StockFile.rows(name, text);
-    return studio.write(session -> receive(session, name, rows));
+    return studio.write(session -> receive(session, name, rows, progress));
   }
 
   Delivery receive(Session session, String name, List<StockFile.Row> rows) throws BadInput, NotDone {
+    return receive(session, name, rows, Progress.UNHEARD);
+  }
+
+  /** Each row is looked at first and then taken. */
+  private Delivery receive(Session session, String name, List<StockFile.Row> rows, Progress progress) throws BadInput, NotDone {
+    int done = 0;
     List<Skein> unknown = new ArrayList<>();
     List<Arrival> again = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     CostSaid costs = new CostSaid(session);
     for (StockFile.Row row : rows) {
+      progress.at(done++, 2L * rows.size());
       Optional<Skein> there = session.skeins().find(row.skein().code());
       Optional<Arrival> arrival = arrival(session, there, row.skein());
       Optional<String> fault = fault(session, costs, there, arrival, row.skein());
@@ -94,10 +110,12 @@ public final class Receive {
       throw new BadInput(faults);
     }
     for (Skein skein : unknown) {
+      progress.at(done++, 2L * rows.size());
       session.skeins().add(skein, studio.now());
       enter(session, Studio.onceFor(session, "received", skein.code()), skein, "from " + name);
     }
     for (Arrival arrival : again) {
+      progress.at(done++, 2L * rows.size());
       arrive(session, Studio.onceFor(session, "received", arrival.known().code()), arrival, "from " + name);
     }
     int received = unknown.size() + again.size();

@@ -44,14 +44,25 @@ public final class Reverse {
     if (reason.isBlank()) {
       throw NotDone.because("Say why the entry is taken back; the journal keeps the reason.");
     }
-    refuseIfPartOfAFinish(session, id, original.get());
-    Entry reversal = Entry.reversing(original.get(), id, studio.today(), studio.author(), Note.of(reason));
-    refuseIfItReachesNoPlan(session, reversal);
+    return reverse(session, id, original.get(), reason);
+  }
+
+  /** Takes back one entry that is in the ledger. */
+  Optional<ChainedEntry> reverse(Session session, UUID id, Entry original, String reason) throws NotDone {
+    Entry reversal = possible(session, id, original, reason);
     Optional<ChainedEntry> posted = session.entries().post(reversal, studio.now());
     if (posted.isPresent()) {
-      new RewoundLots(studio, session).after(original.get(), reversal);
+      new RewoundLots(studio, session).after(original, reversal);
     }
     return posted;
+  }
+
+  /** The reversal, where nothing but the rules of the ledger could refuse it. */
+  Entry possible(Session session, UUID id, Entry original, String reason) throws NotDone {
+    refuseIfPartOfAFinish(session, id, original);
+    Entry reversal = Entry.reversing(original, id, studio.today(), studio.author(), Note.of(reason));
+    refuseIfItReachesNoPlan(session, reversal);
+    return reversal;
   }
 
   /** What squares the book of a plan stands and falls as a whole, or what was found would no longer say what the book says. */
@@ -74,10 +85,12 @@ public final class Reverse {
   private static void refuse(Session session, String plan, Entry first, boolean takesBack) throws NotDone {
     boolean squares = session.actuals().standing(plan).filter(now -> now.entries().contains(first.id())).isPresent();
     if (squares && takesBack) {
-      throw NotDone.because("That entry squares the book of " + plan + " together with others; take back the whole under After the cloth, or by finish --take-back. Nothing was changed.");
+      throw NotDone.because("That entry squares the book of {0} together with others; take back the whole under After the cloth, or by finish "
+            + "--take-back. Nothing was changed.", plan);
     }
     if (!squares && !takesBack) {
-      throw NotDone.because("That entry squared the book of " + plan + " together with others, and was taken back with them; finish " + plan + " anew instead. Nothing was changed.");
+      throw NotDone.because("That entry squared the book of {0} together with others, and was taken back with them; finish {1} anew instead. "
+            + "Nothing was changed.", plan, plan);
     }
   }
 
@@ -87,7 +100,7 @@ public final class Reverse {
       String plan = transfer.to().planName();
       if (!plan.isEmpty() && Plans.text(session, plan).isEmpty()) {
         throw NotDone.because(
-            "Taking this back would put yarn under the plan " + plan + ", which was put away or given another name; add a plan of that name first.");
+            "Taking this back would put yarn under the plan {0}, which was put away or given another name; add a plan of that name first.", plan);
       }
     }
   }

@@ -28,7 +28,7 @@ public final class Rewind {
     String said = Note.of(note);
     return studio.write(session -> session.entries().entry(id).isPresent()
         ? Optional.empty()
-        : new Rewinding(studio, session, id, said).ontoNew(OneLine.of(from), much, onto));
+        : enter(new Rewinding(studio, session, id, said), winding -> winding.ontoNew(OneLine.of(from), much, onto)));
   }
 
   /**
@@ -45,6 +45,37 @@ public final class Rewind {
     String said = Note.of(note);
     return studio.write(session -> session.entries().entry(id).isPresent()
         ? Optional.empty()
-        : new Rewinding(studio, session, id, said).joined(OneLine.of(from), much, OneLine.of(onto), mixLots));
+        : enter(new Rewinding(studio, session, id, said), winding -> winding.joined(OneLine.of(from), much, OneLine.of(onto), mixLots)));
+  }
+
+  /**
+   * What {@link #off} would come to; writes nothing.
+   *
+   * @throws NotDone as that does
+   */
+  public Rewound triedOff(String from, WoundOff much, NewPackage onto) throws NotDone {
+    return tried(winding -> winding.ontoNew(OneLine.of(from), much, onto));
+  }
+
+  /**
+   * What {@link #join} would come to; writes nothing.
+   *
+   * @throws NotDone as that does
+   */
+  public Rewound triedJoin(String from, WoundOff much, String onto, boolean mixLots) throws NotDone {
+    return tried(winding -> winding.joined(OneLine.of(from), much, OneLine.of(onto), mixLots));
+  }
+
+  /** How a winding comes to be known. */
+  private interface Reckoning {
+    Rewinding.Winding of(Rewinding rewinding) throws NotDone;
+  }
+
+  private static Optional<ChainedEntry> enter(Rewinding rewinding, Reckoning reckoning) throws NotDone {
+    return rewinding.enter(reckoning.of(rewinding));
+  }
+
+  private Rewound tried(Reckoning reckoning) throws NotDone {
+    return studio.tried(session -> Rewound.of(session, reckoning.of(new Rewinding(studio, session, UUID.randomUUID(), ""))));
   }
 }

@@ -34,6 +34,20 @@ public final class SampleStudio {
     return new Reed(dents, Reed.dents(dents), Optional.of(Length.parse(width)));
   }
 
+  /** How many skeins are on its shelf. */
+  public static int skeins() {
+    try {
+      return StockFile.read(STOCK, text(STOCK)).size();
+    } catch (BadInput broken) {
+      throw new IllegalStateException("the sample studio cannot be read: " + broken.getMessage(), broken);
+    }
+  }
+
+  /** How many plans it has. */
+  public static int plans() {
+    return PLANS.size();
+  }
+
   /** Every sample plan held against the sample shelf. */
   public static List<PlanCheck> checks() {
     try {

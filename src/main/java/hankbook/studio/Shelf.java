@@ -31,6 +31,11 @@ public final class Shelf {
     return studio.read(Shelf::everySkein);
   }
 
+  /** The codes of those that came to be by winding yarn off others, whose cost came with the yarn. */
+  public Set<String> woundOff() {
+    return studio.read(session -> session.balances().woundOnly());
+  }
+
   /** One skein. */
   public Optional<ShelfSkein> skein(String code) {
     return studio.read(session -> skein(session, code));

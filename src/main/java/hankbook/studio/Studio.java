@@ -65,6 +65,11 @@ public final class Studio implements AutoCloseable {
     return LocalDate.now(clock);
   }
 
+  /** The date that a moment bore here. */
+  LocalDate dayOf(Instant moment) {
+    return LocalDate.ofInstant(moment, clock.getZone());
+  }
+
   /** Whether nothing was ever entered. */
   public boolean isBlank() {
     return read(Studio::isBlank);
@@ -107,7 +112,7 @@ public final class Studio implements AutoCloseable {
         }
       });
     } catch (EntryRefused refused) {
-      throw NotDone.because(refused.refusal().message());
+      throw NotDone.because(refused.refusal().phrase());
     } catch (TakenBack undone) {
       if (why.get() instanceof NotDone notDone) {
         throw notDone;

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Predicate;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -38,17 +40,28 @@ public final class Value {
    * @return at least that of the house
    */
   public List<ValuedStock> stock(Optional<LocalDate> on, Optional<ValueMethod> method) {
-    return studio.read(session -> stock(session, on, method));
+    return stock(on, method, Progress.UNHEARD);
   }
 
-  private static List<ValuedStock> stock(Session session, Optional<LocalDate> on, Optional<ValueMethod> method) {
+  /** The same, for one who watches the entries being read and may stop it. */
+  public List<ValuedStock> stock(Optional<LocalDate> on, Optional<ValueMethod> method, Progress progress) {
+    return studio.read(session -> stock(session, on, method, progress));
+  }
+
+  private static List<ValuedStock> stock(Session session, Optional<LocalDate> on, Optional<ValueMethod> method, Progress progress) {
     ValueMethod how = method.orElseGet(() -> ValueMethod.parse(Settings.judgement(session).text(Setting.VALUE_METHOD)));
     List<Entry> entries = session.entries().chain().stream().map(ChainedEntry::entry).toList();
     Map<String, Skein> skeins = new HashMap<>();
     Shelf.everySkein(session).forEach(held -> skeins.put(held.skein().code(), held.skein()));
     List<ValuedStock> stocks = new ArrayList<>();
-    for (CurrencyUnit currency : currencies(session, skeins)) {
-      stocks.add(in(currency, entries, skeins, on, how));
+    List<CurrencyUnit> currencies = currencies(session, skeins);
+    AtomicLong read = new AtomicLong();
+    Predicate<Entry> counted = entry -> {
+      progress.at(read.getAndIncrement(), (long) entries.size() * currencies.size());
+      return on.isEmpty() || !entry.date().isAfter(on.get());
+    };
+    for (CurrencyUnit currency : currencies) {
+      stocks.add(in(currency, entries, skeins, on, counted, how));
     }
     return stocks;
   }
@@ -66,11 +79,12 @@ public final class Value {
     return currencies;
   }
 
-  private static ValuedStock in(CurrencyUnit currency, List<Entry> entries, Map<String, Skein> skeins, Optional<LocalDate> on, ValueMethod how) {
+  private static ValuedStock in(
+      CurrencyUnit currency, List<Entry> entries, Map<String, Skein> skeins, Optional<LocalDate> on, Predicate<Entry> counted, ValueMethod how) {
     Map<String, Money> paid = new HashMap<>();
     skeins.values().forEach(skein -> skein.cost().filter(cost -> cost.getCurrencyUnit().equals(currency)).ifPresent(cost -> paid.put(skein.code(), cost)));
     Valuation valuation =
-        new Valuation(currency, entries, paid, entry -> on.isEmpty() || !entry.date().isAfter(on.get()), code -> Objects.requireNonNull(skeins.get(code)).yarn());
+        new Valuation(currency, entries, paid, counted, code -> Objects.requireNonNull(skeins.get(code)).yarn());
     Money all = paid.values().stream().reduce(Money.zero(currency), Money::plus);
     return new ValuedStock(on, valuation.by(how), PaidFor.of(valuation.book(), all), skeins);
   }

@@ -49,6 +49,17 @@ public record Colour(double lightness, double redGreen, double yellowBlue) {
     return part > KNEE * KNEE * KNEE ? Math.cbrt(part) : part / (3 * KNEE * KNEE) + 4.0 / 29;
   }
 
+  /** How far it is from grey, from 0. */
+  public double chroma() {
+    return Math.hypot(redGreen, yellowBlue);
+  }
+
+  /** Where it stands in the round of hues, in degrees from 0 to under 360: about 40 red, 100 yellow, 135 green, 270 blue, 330 purple. */
+  public double hue() {
+    double degrees = Math.toDegrees(Math.atan2(yellowBlue, redGreen));
+    return degrees < 0 ? degrees + 360 : degrees;
+  }
+
   /** How far apart two colours look. */
   public ColourDifference differenceTo(Colour other) {
     return ColourDifference.between(this, other);

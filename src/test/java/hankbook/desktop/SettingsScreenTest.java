@@ -28,7 +28,7 @@ class SettingsScreenTest extends ScreenTest {
 
   @Test
   void anotherRiskLimitMakesATightPlanCoveredAndTheDefaultMakesItTightAgain() {
-    assertThat(lookup("#set-risk-limit").query().isFocused()).as("the keyboard is where the first number is").isTrue();
+    assertThat(lookup("#your-language").query().isFocused()).as("the keyboard is where the first choice is").isTrue();
     assertThat(standing("Ash blanket")).isEqualTo(Standing.TIGHT);
     type("50 %\n");
     assertThat(textOf("#status")).isEqualTo("Risk over which a yarn is TIGHT: 50 %. Plans are reckoned anew.");

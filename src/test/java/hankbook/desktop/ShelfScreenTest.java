@@ -11,6 +11,7 @@ import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
 import java.util.UUID;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -96,6 +97,42 @@ class ShelfScreenTest extends ScreenTest {
     assertThat(text("#receive-length")).isEqualTo("1,5 m");
     assertThat(lookup("#receive").query().isDisabled()).isTrue();
     assertThat(new Shelf(studio()).skein("S059")).isEmpty();
+  }
+
+  @Test
+  void aQuestionThatNothingAnswersNamesTheWordAndWhatIsNotUnderstoodStandsBelow() {
+    clickOn("#search-shelf").write("cotton puce >many");
+    settle();
+    assertThat(textOf("#shelf-nothing")).isEqualTo("No skein answers to “puce”.");
+    assertThat(textOf("#shelf-faults")).startsWith(">many: wanted a length or a mass");
+    clickOn("#shelf-all");
+    settle();
+    assertThat(textOf("#shelf-summary")).startsWith("58 skeins, ");
+    assertThat(lookup("#shelf-nothing").query().getParent().isVisible()).isFalse();
+  }
+
+  @Test
+  void byKeysAYarnIsOpenedToItsSkeinsAndFromTheWallToo() {
+    interact(() -> lookup("#groups").queryTableView().getSelectionModel().selectFirst());
+    TableView<ShelfLine> groups = lookup("#groups").queryTableView();
+    int closed = groups.getItems().size();
+    interact(groups::requestFocus);
+    press(KeyCode.RIGHT).release(KeyCode.RIGHT).press(KeyCode.DOWN).release(KeyCode.DOWN);
+    settle();
+    assertThat(groups.getItems().size()).isGreaterThan(closed);
+    assertThat(groups.getSelectionModel().getSelectedItem()).isInstanceOf(ShelfLine.OfSkein.class);
+    assertThat(lookup("#measure-again").tryQuery()).isPresent();
+    press(KeyCode.LEFT).release(KeyCode.LEFT);
+    settle();
+    assertThat(groups.getItems()).hasSize(closed);
+    clickOn("#shelf-wall");
+    settle();
+    interact(() -> lookup(".wall-tile").queryAll().iterator().next().requestFocus());
+    press(KeyCode.RIGHT).release(KeyCode.RIGHT).press(KeyCode.ENTER).release(KeyCode.ENTER);
+    settle();
+    assertThat(groups.isVisible()).isTrue();
+    assertThat(groups.getSelectionModel().getSelectedItem()).isInstanceOfSatisfying(ShelfLine.OfGroup.class, line -> assertThat(line.row().openProperty().get()).isTrue());
+    assertThat(remembered().get("shelf-look", String.class)).contains("GROUPS");
   }
 
   private void choose(String code) {

@@ -97,7 +97,8 @@ public record Quantities(Units units, char mark) {
   /** To two figures, to one where it is under one; what is whole at once stays whole. */
   private static String figures(BigFraction exact) {
     BigDecimal decimal = Exact.decimal(exact, 4, RoundingMode.HALF_UP);
-    boolean given = decimal.stripTrailingZeros().precision() <= 3;
+    int figures = decimal.stripTrailingZeros().precision();
+    boolean given = figures <= 2 || (figures == 3 && decimal.stripTrailingZeros().scale() <= 0);
     return (given ? decimal : decimal.round(new MathContext(decimal.abs().compareTo(BigDecimal.ONE) < 0 ? 1 : 2))).stripTrailingZeros().toPlainString();
   }
 

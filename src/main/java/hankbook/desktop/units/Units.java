@@ -19,4 +19,29 @@ public record Units(YarnUnit yarn, ClothUnit cloth, WeightUnit weight, SettUnit 
   public static Units of(Locale place) {
     return place.getCountry().equals("US") ? IMPERIAL : METRIC;
   }
+
+  /** The same with yarn measured otherwise. */
+  public Units withYarn(YarnUnit other) {
+    return new Units(other, cloth, weight, sett, numbers);
+  }
+
+  /** The same with cloth measured otherwise. */
+  public Units withCloth(ClothUnit other) {
+    return new Units(yarn, other, weight, sett, numbers);
+  }
+
+  /** The same with yarn weighed otherwise. */
+  public Units withWeight(WeightUnit other) {
+    return new Units(yarn, cloth, other, sett, numbers);
+  }
+
+  /** The same with threads counted to another length. */
+  public Units withSett(SettUnit other) {
+    return new Units(yarn, cloth, weight, other, numbers);
+  }
+
+  /** The same with yarns numbered otherwise. */
+  public Units withNumbers(YarnNumbers other) {
+    return new Units(yarn, cloth, weight, sett, other);
+  }
 }

@@ -51,6 +51,7 @@ public final class WhyBelow extends VBox {
         opened.open(place, id);
         figures.stream().filter(other -> other != figure).forEach(other -> other.setSelected(false));
         show(why.get(), figure);
+        InView.bring(this);
       } else {
         opened.close(place, id);
         hide();

@@ -39,8 +39,7 @@ final class WhyCell extends TreeCell<WhyLine> {
       setAccessibleText("");
     } else {
       sign.setText(item.sign());
-      sign.setVisible(!item.sign().isEmpty());
-      sign.setManaged(!item.sign().isEmpty());
+      sign.setManaged(getTreeItem().getParent() != null);
       name.setText(written.name(item.figure()));
       amount.setText(written.amount(item.figure()));
       setGraphic(line);
