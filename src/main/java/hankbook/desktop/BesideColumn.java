@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
+import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
@@ -22,6 +23,7 @@ import javafx.beans.property.SimpleObjectProperty;
 final class BesideColumn {
   private final String plan;
   private final String letter;
+  private final PlanDraft draft;
   private final List<YarnColour> yarns;
   private final TypedValue<Sett> sett;
   private final Map<String, TypedValue<Integer>> counts = new LinkedHashMap<>();
@@ -33,6 +35,7 @@ final class BesideColumn {
   private BesideColumn(String plan, String letter, PlanDraft draft, Runnable changed) {
     this.plan = plan;
     this.letter = letter;
+    this.draft = draft;
     this.yarns = yarns(draft);
     this.sett = new TypedValue<>(Sett::parse, changed);
     this.width = new TypedValue<>(Length::parse, changed);
@@ -92,6 +95,16 @@ final class BesideColumn {
   /** The yarns of the plan that it varies. */
   List<YarnColour> yarns() {
     return yarns;
+  }
+
+  /** What the plan says that it varies, in the first row of a part; empty where it says nothing. */
+  String said(PlanPart part, String key) {
+    return draft.rows(part).stream().findFirst().map(row -> row.text(key)).orElse("");
+  }
+
+  /** How many of a kind of piece the plan has. */
+  String countSaid(String kind) {
+    return draft.text(new PlanField(PlanPart.PIECES, Integer.parseInt(kind.substring(0, kind.indexOf(' '))), "count"));
   }
 
   TypedValue<Sett> sett() {

@@ -2,8 +2,10 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.desktop.say.Say;
+import hankbook.exchange.PlanPart;
 import hankbook.studio.ShelfSkein;
 import hankbook.yarn.YarnColour;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -56,13 +58,17 @@ final class BesideHead extends VBox {
   }
 
   private void vary(Supplier<List<YarnColour>> shelf) {
-    getChildren().add(Labels.quiet(Say.text("Of {0}; what stays blank stays as it is.", column.plan())));
-    field(Say.text("Sett"), "8/cm", "-sett", column.sett());
-    column.counts().forEach((kind, count) -> field(column.counts().size() == 1 ? Say.text("Pieces") : Say.text("Pieces, {0}", kind), "6", "-count-" + kind.substring(0, kind.indexOf(' ')), count));
-    field(Say.text("Width"), Wording.example("60 cm"), "-width", column.width());
-    field(Say.text("Sampling"), Wording.example("30 cm"), "-sampling", column.sampling());
+    getChildren().add(Labels.quiet(Say.text("{0}, but with:", column.plan())));
+    FieldBox sett = field(Say.text("Sett"), column.said(PlanPart.WARP, "sett"), "-sett", column.sett());
+    FieldBox width = field(Say.text("Width"), column.said(PlanPart.PIECES, "width"), "-width", column.width());
+    FieldBox sampling = field(Say.text("Sampling"), column.said(PlanPart.ALLOWANCES, "sampling"), "-sampling", column.sampling());
+    List<FieldBox> counts = new ArrayList<>();
+    column.counts().forEach((kind, count) -> counts.add(count(kind, count)));
+    getChildren().add(FieldBox.pair(sett, width));
+    getChildren().add(counts.size() == 1 ? FieldBox.pair(counts.getFirst(), sampling) : sampling);
+    getChildren().addAll(counts.size() == 1 ? List.of() : counts);
     getChildren().addAll(
-        chosen(Say.text("In the place of"), "-from", column.fromProperty(), column::yarns), chosen(Say.text("this yarn"), "-to", column.toProperty(), shelf));
+        chosen(Say.text("In the place of"), "-from", column.fromProperty(), column::yarns), chosen(Say.text("take"), "-to", column.toProperty(), shelf));
     Button make = new Button(Say.text("Make it a plan"));
     make.setId(id + "-make");
     make.getStyleClass().add(Styles.SMALL);
@@ -70,10 +76,16 @@ final class BesideHead extends VBox {
     getChildren().add(make);
   }
 
-  private void field(String name, String example, String key, TypedValue<?> value) {
-    FieldBox box = new FieldBox(name, example, value.textProperty(), value.messageProperty()).named(id + key);
+  private FieldBox count(String kind, TypedValue<Integer> count) {
+    int space = kind.indexOf(' ');
+    String name = column.counts().size() == 1 ? Say.text("Pieces") : Say.text("Pieces, {0}", kind.substring(space + 1));
+    return field(name, column.countSaid(kind), "-count-" + kind.substring(0, space), count);
+  }
+
+  private FieldBox field(String name, String said, String key, TypedValue<?> value) {
+    FieldBox box = new FieldBox(name, said, value.textProperty(), value.messageProperty()).named(id + key);
     box.field().setAccessibleText(Say.text("{0}: {1}", column.name(), name));
-    getChildren().add(box);
+    return box;
   }
 
   private VBox chosen(String name, String key, ObjectProperty<Optional<YarnColour>> value, Supplier<List<YarnColour>> choices) {

@@ -18,8 +18,8 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -112,11 +112,14 @@ final class BesideTable extends GridPane {
   private Node name(Aspect aspect) {
     Label name = new Label(aspect.yarn().map(YarnColour::toString).orElseGet(() -> BesideWords.name(aspect.trait())));
     name.setWrapText(true);
-    HBox line = new HBox(6);
+    FlowPane line = new FlowPane(6, 0);
     line.getStyleClass().add("beside-name");
     aspect.yarn().ifPresent(yarn -> line.getChildren().add(plans.palette().swatch(yarn)));
     line.getChildren().add(name);
-    return aspect.differs() || aspect.figures().size() == 1 ? line : new VBox(line, Labels.quiet(Say.text("= the same")));
+    if (!aspect.differs() && aspect.figures().size() > 1) {
+      line.getChildren().add(Labels.quiet(Say.text("= the same")));
+    }
+    return line;
   }
 
   /** The figure, then by how much it differs from the first, and whether it is the best. */

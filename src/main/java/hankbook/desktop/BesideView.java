@@ -1,10 +1,10 @@
 package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
-import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 final class BesideView extends VBox {
   private final PlansModel plans;
   private final BesideModel model;
-  private final ComboBox<String> another = new ComboBox<>();
+  private final MenuButton another = new MenuButton();
 
   BesideView(PlansModel plans) {
     this.plans = plans;
@@ -39,7 +39,6 @@ final class BesideView extends VBox {
         another.requestFocus();
       }
     });
-    model.columns().addListener((ListChangeListener<BesideColumn>) _ -> another.setValue(null));
   }
 
   private Node top() {
@@ -56,14 +55,10 @@ final class BesideView extends VBox {
   /** What can be laid beside them, and why no more can. */
   private Node more() {
     another.setId("beside-another");
-    another.setPromptText(Say.text("Another plan…"));
+    another.setText(Say.text("Another plan…"));
     another.setAccessibleText(Say.text("Another plan to lay beside them"));
-    another.setOnShowing(_ -> another.getItems().setAll(model.others(plans.names())));
-    another.setOnAction(_ -> {
-      if (another.getValue() != null) {
-        model.addPlan(another.getValue());
-      }
-    });
+    another.setOnShowing(_ -> another.getItems().setAll(model.others(plans.names()).stream().map(this::choice).toList()));
+    another.getItems().setAll(new MenuItem());
     Button vary = new Button(Say.text("One more variant"));
     vary.setId("beside-vary");
     vary.setOnAction(_ -> model.addVariant());
@@ -73,5 +68,12 @@ final class BesideView extends VBox {
     line.getStyleClass().add("beside-more");
     String words = Say.text("Each is held against the shelf by itself: what is reserved for another of them counts as free. A variant is tried here and changes no plan.");
     return new VBox(6, Labels.quiet(words), line);
+  }
+
+  private MenuItem choice(String plan) {
+    MenuItem choice = new MenuItem(plan);
+    choice.setMnemonicParsing(false);
+    choice.setOnAction(_ -> model.addPlan(plan));
+    return choice;
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.gear.Sley;
 import java.util.List;
 import javafx.geometry.Pos;
@@ -18,7 +19,7 @@ final class DentsFigure extends HBox {
       getChildren().addAll(region("reed-wire"), dent(repeat.get(i % repeat.size())));
     }
     getChildren().add(region("reed-wire"));
-    setAccessibleText("Ends in the dents: " + sley + (repeat.size() > 1 ? ", again and again" : " in each"));
+    setAccessibleText(repeat.size() > 1 ? Say.text("Ends in the dents: {0}, again and again", sley) : Say.text("Ends in the dents: {0} in each", sley));
   }
 
   private static HBox dent(int ends) {

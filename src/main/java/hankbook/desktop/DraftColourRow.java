@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -24,9 +25,9 @@ final class DraftColourRow extends HBox {
     Swatch offered = new Swatch(SWATCH, SWATCH);
     ComboBox<DraftYarn> yarns = yarns(choice);
     HBox.setHgrow(yarns, Priority.ALWAYS);
-    Button take = new Button("Take");
+    Button take = new Button(Say.text("Take"));
     take.setMinWidth(USE_PREF_SIZE);
-    take.setAccessibleText("Take the yarn for " + what.getText());
+    take.setAccessibleText(Say.text("Take the yarn for {0}", what.getText()));
     take.setOnAction(_ -> choice.take());
     choice.takenProperty().subscribe(take::setDisable);
     choice.yarnProperty().subscribe(yarn -> offered.show(yarn.hex(), yarn.yarn().toString()));
@@ -55,7 +56,7 @@ final class DraftColourRow extends HBox {
     yarns.setMaxWidth(Double.MAX_VALUE);
     yarns.setPrefWidth(200);
     yarns.setMinWidth(0);
-    yarns.setAccessibleText("Yarn for " + choice.mark() + " in the " + DraftWords.threads(choice));
+    yarns.setAccessibleText(Say.text("Yarn for {0} in the {1}", choice.mark(), DraftWords.threads(choice)));
     yarns.setId("draft-" + choice.use().role().name().toLowerCase(Locale.ROOT) + "-" + choice.mark());
     yarns.setOnAction(_ -> {
       if (yarns.getValue() != null) {

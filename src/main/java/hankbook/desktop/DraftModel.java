@@ -1,9 +1,11 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.WeaveDraft;
 import hankbook.exchange.WeavePlan;
+import hankbook.plan.PlanName;
 import hankbook.studio.BringInDraft;
 import hankbook.studio.DraftPreview;
 import hankbook.studio.Shelf;
@@ -202,13 +204,13 @@ public final class DraftModel {
     act.renew();
     String called = name.get().strip();
     if (preview.get().isEmpty()) {
-      act.judge("The draft is being read.");
+      act.judge(Say.text("The draft is being read."));
     } else if (choices.open() > 0) {
-      act.judge("Take or choose a yarn for " + Wording.count(choices.open(), "colour", "colours") + " more.");
+      act.judge(Say.count(choices.open(), "Take or choose a yarn for {0} colour more.", "Take or choose a yarn for {0} colours more."));
     } else if (called.isEmpty()) {
-      act.judge("Type a name for the plan.");
+      act.judge(Say.text("Type a name for the plan."));
     } else {
-      act.judge(taken.get().contains(called) ? "There is a plan " + called + " already." : "");
+      act.judge(taken.get().stream().filter(other -> PlanName.alike(other, called)).findFirst().map(other -> Say.text("There is a plan {0} already.", other)).orElse(""));
     }
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.DraftPreview;
 import java.io.File;
 import java.nio.file.Path;
@@ -54,8 +55,8 @@ final class DraftView extends VBox {
   static Supplier<Optional<Path>> fileChooser(Node owner) {
     return () -> {
       FileChooser chooser = new FileChooser();
-      chooser.setTitle("Choose a draft");
-      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Weaving Information File", "*.wif", "*.WIF"), new FileChooser.ExtensionFilter("Any file", "*.*"));
+      chooser.setTitle(Say.text("Choose a draft"));
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Weaving Information File", "*.wif", "*.WIF"), new FileChooser.ExtensionFilter(Say.text("Any file"), "*.*"));
       return Optional.ofNullable(chooser.showOpenDialog(owner.getScene().getWindow())).map(File::toPath);
     };
   }
@@ -63,7 +64,7 @@ final class DraftView extends VBox {
   private Node top() {
     Label title = Labels.title("");
     title.textProperty().bind(model.fileProperty());
-    Button close = new Button("Leave it");
+    Button close = new Button(Say.text("Leave it"));
     close.setId("draft-close");
     close.getStyleClass().addAll("flat", "small");
     close.setOnAction(_ -> model.close());
@@ -79,19 +80,19 @@ final class DraftView extends VBox {
   private Node onlyOne() {
     ComboBox<String> yarn = new ComboBox<>(model.yarns());
     yarn.setId("draft-only");
-    yarn.setAccessibleText("Propose colours of");
+    yarn.setAccessibleText(Say.text("Propose colours of"));
     yarn.valueProperty().subscribe(chosen -> {
       if (chosen != null) {
         model.onlyProperty().set(chosen);
       }
     });
     model.onlyProperty().subscribe(yarn::setValue);
-    Label name = Labels.quiet("Propose colours of");
+    Label name = Labels.quiet(Say.text("Propose colours of"));
     name.setLabelFor(yarn);
-    Button all = new Button("Take all as proposed");
+    Button all = new Button(Say.text("Take all as proposed"));
     all.setId("draft-take-all");
     all.setOnAction(_ -> model.takeAll());
-    HBox line = new HBox(Labels.heading("Yarns for its colours"), Labels.gap(), name, yarn, all);
+    HBox line = new HBox(Labels.heading(Say.text("Yarns for its colours")), Labels.gap(), name, yarn, all);
     line.getStyleClass().add("reason-line");
     return line;
   }
@@ -101,13 +102,13 @@ final class DraftView extends VBox {
   }
 
   private static Node differences() {
-    return Labels.quiet("The number says how far off a yarn's colour looks: 1 can just be told apart, black lies 100 from white.");
+    return Labels.quiet(Say.text("The number says how far off a yarn's colour looks: 1 can just be told apart, black lies 100 from white."));
   }
 
   private Node foot() {
-    FieldBox name = new FieldBox("Name of the plan", "", model.nameProperty(), new SimpleStringProperty("")).named("draft-name");
+    FieldBox name = new FieldBox(Say.text("Name of the plan"), "", model.nameProperty(), new SimpleStringProperty("")).named("draft-name");
     name.field().setOnAction(_ -> model.begin());
-    ActButton begin = new ActButton("Begin this plan", model::begin, model.act().possibleProperty(), model.act().whyNotProperty()).named("draft-begin").main();
+    ActButton begin = new ActButton(Say.text("Begin this plan"), model::begin, model.act().possibleProperty(), model.act().whyNotProperty()).named("draft-begin").main();
     VBox foot = new VBox(name, Labels.fault(model.troubleProperty()), begin.belowReason());
     foot.getStyleClass().add("side-foot");
     return foot;

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.WeaveShafts;
 import hankbook.exchange.WeaveThreads;
 import hankbook.plan.Need.Role;
@@ -21,7 +22,7 @@ final class DraftWords {
     WeaveThreads warp = preview.draft().warp();
     WeaveThreads weft = preview.draft().weft();
     lines.add(Wording.count(warp.count(), "end", "ends") + sett(warp) + ": " + order(preview.warpOrder()));
-    lines.add(weft.count() == 0 ? "No weft." : Wording.count(weft.count(), "pick", "picks") + " to the repeat" + sett(weft) + ": " + order(preview.weftOrder()));
+    lines.add(weft.count() == 0 ? Say.text("No weft.") : Wording.count(weft.count(), "pick", "picks") + " to the repeat" + sett(weft) + ": " + order(preview.weftOrder()));
     Optional.of(loom(preview.draft().shafts())).filter(words -> !words.isEmpty()).ifPresent(lines::add);
     lines.addAll(preview.draft().notes());
     return lines;
@@ -37,7 +38,7 @@ final class DraftWords {
   }
 
   private static String order(Optional<Succession> order) {
-    String words = order.map(Succession::words).orElse("in an order too long to be written out");
+    String words = order.map(Succession::words).orElse(Say.text("in an order too long to be written out"));
     return words.length() > LONGEST_ORDER ? words.substring(0, LONGEST_ORDER) + "…" : words + ".";
   }
 
@@ -47,6 +48,6 @@ final class DraftWords {
     }
     boolean lifted = shafts.liftPlan() || shafts.treadles() == 0;
     String below = lifted ? "" : ", " + Wording.count(shafts.treadles(), "treadle", "treadles");
-    return Wording.count(shafts.shafts(), "shaft", "shafts") + below + (shafts.liftPlan() ? ", by a lift plan" : "") + (shafts.risingShed() ? "." : ", sinking shed.");
+    return Wording.count(shafts.shafts(), "shaft", "shafts") + below + (shafts.liftPlan() ? Say.text(", by a lift plan") : "") + (shafts.risingShed() ? "." : Say.text(", sinking shed."));
   }
 }

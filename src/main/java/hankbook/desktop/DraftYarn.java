@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.yarn.NearestYarn;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
@@ -30,19 +31,19 @@ record DraftYarn(YarnColour yarn, String hex, String name, String difference) {
 
   /** None of the shelf; the plan asks for a yarn of no name until the weaver gives it one. */
   static DraftYarn later(String mark) {
-    return new DraftYarn(new YarnColour("Yarn to choose", mark), "", "none of these, choose later", "");
+    return new DraftYarn(new YarnColour(Say.text("Yarn to choose"), mark), "", Say.text("none of these, choose later"), "");
   }
 
   /** Where just noticeable differences begin and where two colours pass for one family is common practice. */
   private static String words(double difference) {
     if (difference < NOT_TOLD_APART) {
-      return "looks the same";
+      return Say.text("looks the same");
     } else if (difference < VERY_CLOSE) {
-      return "very close";
+      return Say.text("very close");
     } else if (difference < CLOSE) {
       return "close";
     }
-    return difference < SHADE ? "another shade" : "another colour";
+    return difference < SHADE ? Say.text("another shade") : Say.text("another colour");
   }
 
   @Override

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import java.util.OptionalLong;
@@ -24,8 +25,12 @@ final class EndsFromOrder extends Button {
   private void offer(PlanAnswer answer) {
     OptionalLong made = made(answer);
     setVisible(made.isPresent());
-    String selvedges = editor.draftProperty().get().text(SELVEDGE).isBlank() ? "" : " with the selvedges";
-    setText(made.isPresent() ? "Take the ends from the order: " + made.getAsLong() + selvedges : "");
+    boolean selvedges = !editor.draftProperty().get().text(SELVEDGE).isBlank();
+    setText(made.isPresent() ? words(made.getAsLong(), selvedges) : "");
+  }
+
+  private static String words(long ends, boolean selvedges) {
+    return selvedges ? Say.text("Take the ends from the order: {0} with the selvedges", ends) : Say.text("Take the ends from the order: {0}", ends);
   }
 
   private static OptionalLong made(PlanAnswer answer) {

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
@@ -38,12 +39,12 @@ final class FitModel {
     Plan plan = check.plan();
     List<String> more = new ArrayList<>();
     if (most.longestWarp().compareTo(check.yardage().warp().total()) > 0) {
-      more.add("a warp of " + PlanWords.fine(most.longestWarp()));
+      more.add(Say.text("a warp of {0}", PlanWords.fine(most.longestWarp())));
     }
     int pieces = plan.pieces().stream().mapToInt(Piece::count).sum();
-    most.mostPieces().stream().filter(count -> count > pieces).forEach(count -> more.add(count + " pieces"));
-    most.longestPiece().filter(longest -> longest.compareTo(PlanVariants.longestPiece(plan)) > 0).ifPresent(longest -> more.add("pieces up to " + centimetres(longest) + " long"));
-    return more.isEmpty() ? "" : "At the most the shelf would allow " + String.join(", or ", more) + ".";
+    most.mostPieces().stream().filter(count -> count > pieces).forEach(count -> more.add(Say.count(count, "{0} piece", "{0} pieces")));
+    most.longestPiece().filter(longest -> longest.compareTo(PlanVariants.longestPiece(plan)) > 0).ifPresent(longest -> more.add(Say.text("pieces up to {0} long", centimetres(longest))));
+    return more.isEmpty() ? "" : Say.text("At the most the shelf would allow {0}.", String.join(Say.text(", or "), more));
   }
 
   /** An answer to what is no longer shown says nothing. */

@@ -2,32 +2,29 @@ package hankbook.desktop;
 
 import hankbook.allot.Judgement;
 import hankbook.allot.Setting;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.DraftRow;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.plan.PlanName;
 import java.util.Collection;
 import java.util.Set;
 
 /** How a plan begins: one row of everything, and allowances as the settings have them. */
 final class NewPlan {
-  private static final String NAME = "New plan";
   private static final Set<String> NOTHING = Set.of("0", "0 %", "0 cm");
 
   private NewPlan() {}
 
   /** A name that no plan has yet. */
   static String name(Collection<String> taken) {
-    return name(NAME, taken);
+    return name(Say.text("New plan"), taken);
   }
 
   /** A name, or where a plan has it already the same with a number behind it. */
   static String name(String wanted, Collection<String> taken) {
-    String name = wanted;
-    for (int number = 2; taken.contains(name); number++) {
-      name = wanted + " " + number;
-    }
-    return name;
+    return PlanName.free(wanted, name -> taken.stream().anyMatch(other -> PlanName.alike(name, other)));
   }
 
   /** @param standing by which plans begin */

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -14,9 +15,9 @@ final class PlanConflictBar extends VBox {
     why.setId("plan-conflict");
     why.setWrapText(true);
     why.setMinHeight(USE_PREF_SIZE);
-    why.textProperty().bind(model.editor().keeping().conflictProperty().map(words -> words + " What you entered stands below and is not kept."));
+    why.textProperty().bind(model.editor().keeping().conflictProperty().map(words -> words.isEmpty() ? "" : Say.text("{0} What you entered stands below and is not kept.", words)));
     FlowPane ways = new FlowPane(
-        button("show-kept", "Show what is kept now", model::showKept), button("keep-mine", "Keep mine instead", model::keepMine));
+        button("show-kept", Say.text("Show what is kept now"), model::showKept), button("keep-mine", Say.text("Keep mine instead"), model::keepMine));
     ways.getStyleClass().add("plan-act-buttons");
     getChildren().addAll(why, ways);
     setMinHeight(USE_PREF_SIZE);

@@ -17,7 +17,9 @@ import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
 import hankbook.studio.PlanStep;
 import hankbook.studio.ShelfSkein;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -50,6 +52,9 @@ public interface PlanDesk {
 
   /** The names of the plans whose book is squared. */
   Set<String> squared();
+
+  /** When each plan was last kept. */
+  Map<String, Instant> keptAt();
 
   /** Every step in the life of a plan, those to come too. */
   List<PlanStep> steps(String name);

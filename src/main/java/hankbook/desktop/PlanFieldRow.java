@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import java.util.List;
@@ -56,7 +57,7 @@ final class PlanFieldRow extends FlowPane {
 
   /** Puts a button at the end that takes the row away. */
   void removable(PlanPart part, int row, PlanEditor editor) {
-    Button remove = button("×", "Remove " + PlanWords.place(new PlanField(part, row, "")), "remove-" + part.path() + "-" + row);
+    Button remove = button("×", Say.text("Remove {0}", PlanWords.place(new PlanField(part, row, ""))), "remove-" + part.path() + "-" + row);
     remove.setOnAction(_ -> editor.removeRow(part, row));
     acts.getChildren().add(remove);
   }
@@ -71,10 +72,10 @@ final class PlanFieldRow extends FlowPane {
       return;
     }
     String place = PlanWords.place(new PlanField(part, row, ""));
-    Button up = button("↑", "Move " + place + " up (Ctrl+Up)", upId(part, row));
+    Button up = button("↑", Say.text("Move {0} up (Ctrl+Up)", place), upId(part, row));
     up.setDisable(row == 1);
     up.setOnAction(_ -> move(part, row, row - 1, editor, () -> moved.accept(row == 2 ? first(part, 1) : upId(part, row - 1))));
-    Button down = button("↓", "Move " + place + " down (Ctrl+Down)", downId(part, row));
+    Button down = button("↓", Say.text("Move {0} down (Ctrl+Down)", place), downId(part, row));
     down.setDisable(row == last);
     down.setOnAction(_ -> move(part, row, row + 1, editor, () -> moved.accept(row + 1 == last ? first(part, last) : downId(part, row + 1))));
     acts.getChildren().addAll(up, down);
@@ -124,9 +125,9 @@ final class PlanFieldRow extends FlowPane {
 
   /** Says where a row was taken away, with a button that puts it back. */
   static HBox putBack(PlanPart part, int row, PlanEditor editor) {
-    Label words = new Label(PlanWords.place(new PlanField(part, row, "")) + " was taken away.");
+    Label words = new Label(Say.text("{0} was taken away.", PlanWords.place(new PlanField(part, row, ""))));
     words.getStyleClass().add(Styles.TEXT_MUTED);
-    Button back = new Button("Put back");
+    Button back = new Button(Say.text("Put back"));
     back.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
     back.setId("put-back-row");
     back.setAccessibleHelp(words.getText());

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -25,8 +26,8 @@ final class PlanFold extends Button {
     setId("more-" + key);
     getStyleClass().addAll(Styles.FLAT, Styles.SMALL, "plan-fold");
     open.set(remembered.contains(key));
-    textProperty().bind(open.map(is -> is ? "Less" : "More"));
-    accessibleTextProperty().bind(open.map(is -> (is ? "Less of " : "More of ") + name));
+    textProperty().bind(open.map(is -> is ? Say.text("Less") : Say.text("More")));
+    accessibleTextProperty().bind(open.map(is -> is ? Say.text("Less of {0}", name) : Say.text("More of {0}", name)));
     setOnAction(_ -> {
       open.set(!open.get());
       if (open.get()) {

@@ -36,7 +36,7 @@ final class PlanForm extends VBox {
     name.setId("plan-name");
     HBox.setHgrow(name, Priority.ALWAYS);
     putAway = new PlanActButton(PlanAct.PUT_AWAY, model);
-    putAway.getStyleClass().add(Styles.FLAT);
+    putAway.getStyleClass().addAll(Styles.FLAT, Styles.SMALL);
     name.setAccessibleText(Say.text("Name of the plan"));
     name.setOnAction(_ -> model.rename(name.getText()));
     name.focusedProperty().subscribe(focused -> {
@@ -85,11 +85,11 @@ final class PlanForm extends VBox {
   }
 
   private void build() {
-    HBox acts = new HBox(act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Compare"), model::layBeside), putAway);
-    acts.getStyleClass().add("plan-head");
-    FlowPane head = new FlowPane(GAP, GAP, name, acts);
-    name.prefWidthProperty().bind(head.widthProperty().map(width -> besideActs(width.doubleValue(), width.doubleValue() - GAP - acts.prefWidth(-1))));
-    getChildren().addAll(head, fields.message("plan"));
+    HBox head = new HBox(name);
+    head.getStyleClass().add("plan-head");
+    FlowPane acts = new FlowPane(act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Vary and compare"), model::layBeside), putAway);
+    acts.getStyleClass().add("plan-name-acts");
+    getChildren().addAll(new VBox(4, head, acts), fields.message("plan"));
     getChildren().addAll(groups.build());
   }
 
@@ -101,7 +101,7 @@ final class PlanForm extends VBox {
   private static Button act(String id, String words, Runnable doing) {
     Button button = new Button(words);
     button.setId(id);
-    button.getStyleClass().add(Styles.FLAT);
+    button.getStyleClass().addAll(Styles.FLAT, Styles.SMALL);
     button.setMinWidth(USE_PREF_SIZE);
     button.setOnAction(_ -> doing.run());
     return button;

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import java.util.ArrayList;
@@ -56,14 +57,14 @@ final class PlanGroups {
   }
 
   private VBox pieces() {
-    VBox group = group("Pieces");
-    group.getChildren().add(list(PlanPart.PIECES, "Add a piece", List.of(), _ -> {}));
+    VBox group = group(Say.text("Pieces"));
+    group.getChildren().add(list(PlanPart.PIECES, Say.text("Add a piece"), List.of(), _ -> {}));
     return group;
   }
 
   private VBox warp() {
-    PlanFold more = fold("warp", "the warp");
-    VBox group = group("Warp", more);
+    PlanFold more = fold("warp", Say.text("the warp"));
+    VBox group = group(Say.text("Warp"), more);
     List<PlanField> few = Stream.concat(fieldsOf(PlanPart.SELVEDGE, PlanPart.SELVEDGE.keys()).stream(), fieldsOf(PlanPart.WARP, List.of("endsMultiple")).stream()).toList();
     Node folded = rows(row(few, more), message("warp.selvedge", more));
     more.hold(folded);
@@ -72,20 +73,20 @@ final class PlanGroups {
   }
 
   private VBox order() {
-    PlanFold more = fold("order", "the order");
-    VBox group = group("Order of ends", more);
-    Node rows = list(PlanPart.ORDER, "Add to the order", ORDER_MORE, more::take);
+    PlanFold more = fold("order", Say.text("the order"));
+    VBox group = group(Say.text("Order of ends"), more);
+    Node rows = list(PlanPart.ORDER, Say.text("Add to the order"), ORDER_MORE, more::take);
     group.getChildren().addAll(rows, fields.box(PlanField.of(PlanPart.WARP, "succession")), fields.message("warp.order"), endsFromOrder);
     return group;
   }
 
   private VBox units() {
-    PlanFold more = fold("units", "ends counted in units");
-    VBox group = group("Ends counted in units", more);
+    PlanFold more = fold("units", Say.text("ends counted in units"));
+    VBox group = group(Say.text("Ends counted in units"), more);
     VBox folded =
         rows(
             row(fieldsOf(PlanPart.WARP, List.of("endsPerUnit", "extendLeft", "extendRight")), more),
-            list(PlanPart.SECTIONS, "Add a section", PlanPart.SECTIONS.keys(), more::watch),
+            list(PlanPart.SECTIONS, Say.text("Add a section"), PlanPart.SECTIONS.keys(), more::watch),
             sectionSum);
     more.hold(folded);
     group.getChildren().add(folded);
@@ -93,17 +94,17 @@ final class PlanGroups {
   }
 
   private VBox weft() {
-    PlanFold more = fold("weft", "the weft");
-    VBox group = group("Weft", more);
+    PlanFold more = fold("weft", Say.text("the weft"));
+    VBox group = group(Say.text("Weft"), more);
     PlanFieldBox written = fields.box(PlanField.of(PlanPart.PLAN, "weftSuccession"));
     more.take(written);
-    group.getChildren().addAll(list(PlanPart.WEFT, "Add a weft", WEFT_MORE, more::take), written);
+    group.getChildren().addAll(list(PlanPart.WEFT, Say.text("Add a weft"), WEFT_MORE, more::take), written);
     return group;
   }
 
   private VBox allowances() {
-    PlanFold more = fold("allowances", "the allowances");
-    VBox group = group("Allowances", more);
+    PlanFold more = fold("allowances", Say.text("the allowances"));
+    VBox group = group(Say.text("Allowances"), more);
     Node folded = row(fieldsOf(PlanPart.ALLOWANCES, ALLOWANCES_MORE), more);
     more.hold(folded);
     group.getChildren().addAll(row(fieldsOf(PlanPart.ALLOWANCES, without(PlanPart.ALLOWANCES, ALLOWANCES_MORE))), folded, fields.message("allowances"), offers);
@@ -117,7 +118,7 @@ final class PlanGroups {
   }
 
   private VBox loom() {
-    VBox group = group("Loom and winding");
+    VBox group = group(Say.text("Loom and winding"));
     List<PlanField> all =
         Stream.of(fieldsOf(PlanPart.PLAN, List.of("loom", "reed")), fieldsOf(PlanPart.WARP, List.of("weave", "sley")), fieldsOf(PlanPart.WINDING, List.of("threads")))
             .flatMap(List::stream)

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
@@ -43,14 +44,14 @@ record PlanOffer(String id, PlanField field, String text, String words, String a
     PlanField field = PlanField.of(PlanPart.ALLOWANCES, offer.which().key());
     BigFraction told = offer.which().unit().told(offer.value());
     boolean said = offer.said(plan.allowances()).filter(now -> offer.which().unit().told(now).equals(told)).isPresent();
-    return new PlanOffer(offer.which().key(), field, offer.text(), "learnt " + offer.words(), "as learnt", said ? Optional.of(draft.text(field).strip()) : Optional.empty());
+    return new PlanOffer(offer.which().key(), field, offer.text(), Say.text("learnt {0}", offer.words()), Say.text("as learnt"), said ? Optional.of(draft.text(field).strip()) : Optional.empty());
   }
 
   private static PlanOffer of(Loom loom, Plan plan, PlanDraft draft) {
     PlanField field = PlanField.of(PlanPart.ALLOWANCES, Learnable.LOOM_WASTE.key());
     boolean said = plan.allowances().loomWaste().equals(loom.waste());
     String text = loom.waste().print(LengthUnit.CENTIMETRE, 2);
-    return new PlanOffer(OF_THE_LOOM, field, text, text + ", as " + loom.name() + " has it", "as the loom", said ? Optional.of(draft.text(field).strip()) : Optional.empty());
+    return new PlanOffer(OF_THE_LOOM, field, text, Say.text("{0}, as {1} has it", text, loom.name()), Say.text("as the loom"), said ? Optional.of(draft.text(field).strip()) : Optional.empty());
   }
 
   /** Whether the plan says so already. */
@@ -64,8 +65,13 @@ record PlanOffer(String id, PlanField field, String text, String words, String a
     return PlanWords.caption(field.part(), field.key());
   }
 
+  /** In a few words, without where it comes from. */
+  String brief() {
+    return Say.text("{0}: {1}", caption(), text);
+  }
+
   /** What using it does, in words. */
   String act() {
-    return "Use " + text + " for " + caption().toLowerCase(Locale.ROOT);
+    return Say.text("Use {0} for {1}", text, caption().toLowerCase(Locale.ROOT));
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanPart;
 import hankbook.reckon.Learnable;
 import java.util.Arrays;
@@ -11,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -49,15 +51,20 @@ final class PlanOffersPane extends VBox {
   }
 
   /** One line. */
-  private final class Row extends HBox {
+  private final class Row extends VBox {
+    private final Label brief = Labels.quiet("");
     private final Label words = Labels.quiet("");
+    private final ToggleButton why = new ToggleButton(Say.text("Why"));
     private final Label already = Labels.quiet("");
-    private final Button use = new Button("Use");
+    private final Button use = new Button(Say.text("Use"));
     private Optional<PlanOffer> offer = Optional.empty();
 
     Row(String id) {
-      getStyleClass().add("plan-offer");
       words.setId("offer-" + id);
+      why.setId("why-" + id);
+      why.getStyleClass().addAll(Styles.SMALL, Styles.FLAT);
+      why.setMinWidth(USE_PREF_SIZE);
+      Labels.showOnly(words, why.selectedProperty());
       use.setId("use-" + id);
       use.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
       use.setMinWidth(USE_PREF_SIZE);
@@ -66,10 +73,12 @@ final class PlanOffersPane extends VBox {
       already.managedProperty().bind(already.visibleProperty());
       already.visibleProperty().bind(use.visibleProperty().not());
       managedProperty().bind(visibleProperty());
-      HBox.setHgrow(words, Priority.ALWAYS);
-      words.setMaxWidth(Double.MAX_VALUE);
+      HBox.setHgrow(brief, Priority.ALWAYS);
+      brief.setMaxWidth(Double.MAX_VALUE);
       use.setOnAction(_ -> offer.ifPresent(this::use));
-      getChildren().addAll(words, use, already);
+      HBox line = new HBox(brief, why, use, already);
+      line.getStyleClass().add("plan-offer");
+      getChildren().addAll(line, words);
     }
 
     private void use(PlanOffer proposed) {
@@ -81,7 +90,9 @@ final class PlanOffersPane extends VBox {
       offer = now;
       setVisible(now.isPresent());
       now.ifPresent(proposed -> {
-        words.setText(LearntWords.unbroken(proposed.caption() + ": " + proposed.words()));
+        brief.setText(LearntWords.unbroken(proposed.brief()));
+        words.setText(LearntWords.unbroken(Say.text("{0}: {1}", proposed.caption(), proposed.words())));
+        why.setAccessibleText(Say.text("Where {0} comes from", proposed.brief()));
         already.setText(proposed.already());
         use.setAccessibleText(proposed.act());
         use.setVisible(!proposed.isSaid(editor.draftProperty().get()));

@@ -3,12 +3,9 @@ package hankbook.desktop;
 import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.gear.Gear;
-import hankbook.measure.Unreadable;
+import hankbook.plan.PlanName;
 import hankbook.studio.KeptPlan;
-import hankbook.studio.NotDone;
 import hankbook.studio.ShelfSkein;
-import hankbook.yarn.OneLine;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,13 +13,10 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 /** The plans there are, the one that is open, and what can be done with it. */
 public final class PlansModel {
-  private static final Comparator<PlanRow> BY_NAME = Comparator.comparing(PlanRow::name, String.CASE_INSENSITIVE_ORDER).thenComparing(PlanRow::name);
-
   private final PlanDesk desk;
   private final Work work;
   private final Work listWork;
@@ -37,9 +31,10 @@ public final class PlansModel {
   private final PlanOffers offers;
   private final PlanLifeModel life;
   private final BesideModel beside;
+  private final PlanBeginning beginning;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
-  private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
+  private final PlanList list = new PlanList();
   private final ReadOnlyObjectWrapper<Optional<PlanRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Gear> gear = new ReadOnlyObjectWrapper<>(new Gear(List.of(), List.of()));
   private final ReadOnlyObjectWrapper<List<ShelfSkein>> skeins = new ReadOnlyObjectWrapper<>(List.of());
@@ -60,6 +55,7 @@ public final class PlansModel {
     this.ledgerChanged = ledgerChanged;
     this.editor = new PlanEditor(desk, this.work, this::wrong);
     this.acts = new PlanActs(desk, this.work, this::yarnMoved, editor.nameProperty()::get);
+    this.beginning = new PlanBeginning(desk, this.work, list, this::open, acts::say);
     this.remedies = new PlanRemedies(desk, listWork, editor, this::wrong);
     Work pageWork = work.inOrder();
     this.fit = new FitModel(desk, pageWork, editor);
@@ -75,7 +71,12 @@ public final class PlansModel {
   }
 
   ObservableList<PlanRow> plans() {
-    return FXCollections.unmodifiableObservableList(plans);
+    return list.rows();
+  }
+
+  /** The plans as they are listed: searched and in order. */
+  PlanList list() {
+    return list;
   }
 
   ReadOnlyObjectProperty<Optional<PlanRow>> chosenProperty() {
@@ -141,6 +142,7 @@ public final class PlansModel {
   public void refresh() {
     listWork.run(desk::names, latestRefresh.only(this::show), this::wrong);
     listWork.run(desk::squared, found -> squared = found, this::wrong);
+    listWork.run(desk::keptAt, list::keptAt, this::wrong);
     listWork.run(desk::skeins, this::showSkeins, this::wrong);
     listWork.run(desk::gear, gear::set, this::wrong);
     life.follow(editor.nameProperty().get());
@@ -152,10 +154,8 @@ public final class PlansModel {
 
   private void show(List<String> names) {
     chosen.get().filter(row -> !names.contains(row.name())).ifPresent(_ -> missing());
-    plans.removeIf(row -> !names.contains(row.name()) && !isChosen(row) && !editor.keeping().held().contains(row.name()));
-    names.stream().filter(name -> row(name).isEmpty()).forEach(name -> plans.add(new PlanRow(name)));
-    plans.sort(BY_NAME);
-    plans.forEach(this::reckon);
+    list.show(names, row -> isChosen(row) || editor.keeping().held().contains(row.name()));
+    list.rows().forEach(this::reckon);
   }
 
   /** The open plan is gone from the ledger; where something of it is not kept, keeping it says so. */
@@ -181,13 +181,18 @@ public final class PlansModel {
   /** A plan that is opened meanwhile has a verdict on what is typed, which knows better. */
   private void reckon(PlanRow row, Supplier<PlanDraft> text) {
     listWork.run(
-        () -> PlanAnswer.of(text.get(), desk).standing(),
-        standing -> {
+        () -> PlanAnswer.of(text.get(), desk),
+        answer -> {
           if (!isOpen(row)) {
-            row.stands(standing);
+            stands(row, answer);
           }
         },
         this::wrong);
+  }
+
+  private void stands(PlanRow row, PlanAnswer answer) {
+    row.stands(answer);
+    list.again();
   }
 
   private boolean isOpen(PlanRow row) {
@@ -200,16 +205,17 @@ public final class PlansModel {
 
   private void showSkeins(List<ShelfSkein> found) {
     skeins.set(found);
-    plans.forEach(row -> row.lives(PlanLife.of(row.name(), found).squared(squared.contains(row.name()))));
+    list.rows().forEach(row -> row.lives(PlanLife.of(row.name(), found).squared(squared.contains(row.name()))));
+    list.again();
     judge();
   }
 
   private void judge() {
     chosen.get().filter(this::isOpen).ifPresent(row -> {
-      row.stands(editor.answerProperty().get().standing());
+      stands(row, editor.answerProperty().get());
       acts.judge(editor.answerProperty().get(), row.lifeProperty().get());
       if (!editor.keeping().conflictProperty().get().isEmpty()) {
-        acts.hinder("First choose which text of the plan is to be kept.");
+        acts.hinder(Say.text("First choose which text of the plan is to be kept."));
       }
     });
   }
@@ -226,7 +232,7 @@ public final class PlansModel {
     before.ifPresent(row -> reckon(row, () -> left));
     chosen.set(row(name));
     acts.judge(new PlanAnswer.Reckoning(), PlanLife.PLANNED);
-    acts.hinder("The plan is being opened.");
+    acts.hinder(Say.text("The plan is being opened."));
     work.run(() -> KeptCopy.of(desk, name), latestOpened.only(editor::open), trouble -> notOpened(name, trouble));
   }
 
@@ -259,13 +265,11 @@ public final class PlansModel {
 
   /** Begins a plan of the name that was typed, or of one that is not taken where none was. */
   void begin(String typed) {
-    named(typed.isBlank() ? NewPlan.name(names()) : typed).ifPresent(name -> {
-      if (row(name).isPresent()) {
-        acts.say(new PlanSaid("There is a plan named " + name + " already.", true));
-      } else {
-        work.run(() -> begun(name), this::open, this::wrong);
-      }
-    });
+    beginning.begin(typed);
+  }
+
+  PlanBeginning beginning() {
+    return beginning;
   }
 
   /** Makes a plan that says the same as the open one, and opens it; putting it away undoes that. */
@@ -299,32 +303,14 @@ public final class PlansModel {
     }
   }
 
-  /** A name as the ledger takes it, or a word on why it does not. */
-  private Optional<String> named(String typed) {
-    try {
-      return Optional.of(OneLine.of(typed));
-    } catch (Unreadable unreadable) {
-      acts.say(new PlanSaid(Wording.wanted(unreadable), true));
-      return Optional.empty();
-    }
-  }
-
-  private String begun(String name) throws NotDone {
-    desk.keep(name, NewPlan.draft(name, desk.judgement()).json(), 0);
-    return name;
-  }
-
   /** The names of the plans that are listed. */
   List<String> names() {
-    return plans.stream().map(PlanRow::name).toList();
+    return list.names();
   }
 
   /** Opens a plan that may not be on the list yet. */
   void open(String name) {
-    if (row(name).isEmpty()) {
-      plans.add(new PlanRow(name));
-      plans.sort(BY_NAME);
-    }
+    list.add(name);
     choose(name);
     refresh();
   }
@@ -355,7 +341,7 @@ public final class PlansModel {
   /** Gives the open plan another name; tells whether the name can be one. */
   boolean rename(String typed) {
     String from = editor.nameProperty().get();
-    Optional<String> name = named(typed);
+    Optional<String> name = beginning.named(typed);
     if (!from.isEmpty()) {
       name.filter(to -> !to.equals(from)).ifPresent(to -> editor.rename(to, now -> renamed(from, now)));
     }
@@ -363,13 +349,12 @@ public final class PlansModel {
   }
 
   private void renamed(String from, String to) {
-    if (row(to).isEmpty()) {
-      plans.add(new PlanRow(to));
-      plans.sort(BY_NAME);
-    }
+    list.add(to);
     if (chosen.get().filter(row -> row.name().equals(from)).isPresent()) {
       chosen.set(row(to));
     }
+    names().stream().filter(other -> !other.equals(from) && !other.equals(to) && PlanName.alike(other, to)).findFirst()
+        .ifPresent(other -> acts.say(new PlanSaid(Say.text("There is also a plan {0}, the same but for capitals.", other), false)));
     refresh();
   }
 
@@ -385,7 +370,7 @@ public final class PlansModel {
   }
 
   private Optional<PlanRow> row(String name) {
-    return plans.stream().filter(row -> row.name().equals(name)).findFirst();
+    return list.row(name);
   }
 
   private void wrong(Exception trouble) {

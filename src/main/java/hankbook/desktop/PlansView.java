@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -46,7 +47,7 @@ public final class PlansView extends BorderPane {
     open.widthProperty().subscribe(width -> turn(width.doubleValue()));
     none.getStyleClass().addAll(Styles.TEXT_MUTED, "plan-none");
     none.setWrapText(true);
-    model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
+    model.acts().saidProperty().subscribe(said -> none.setText(said.text().isEmpty() ? Say.text("Choose a plan, or begin a new one.") : Say.text("{0} Choose a plan, or begin a new one.", said.text())));
     VBox.setVgrow(centre, Priority.ALWAYS);
     BesideView beside = new BesideView(model);
     Labels.showOnly(beside, model.beside().openProperty());
@@ -68,6 +69,7 @@ public final class PlansView extends BorderPane {
     Labels.showOnly(view, bringingIn);
     centre.getChildren().add(view);
     list.offer(drafts, chooser);
+    DraftDrop.offer(this, drafts::read);
     bringingIn.bind(drafts.openProperty());
     bringingIn.subscribe(_ -> showOpen());
     model.chosenProperty().subscribe(_ -> drafts.close());

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.DraftSections;
 import hankbook.measure.Length;
 import hankbook.plan.SectionSum;
@@ -12,7 +13,10 @@ import javafx.scene.layout.VBox;
 
 /** The ends of a warp of units added up both ways, section by section and as all units times the ends of each. */
 final class SectionTable extends VBox {
-  private static final List<String> COLUMNS = List.of("Section", "Units", "Ends", "Width", "Reaches");
+  private static List<String> columns() {
+    return List.of(Say.text("Section"), Say.text("Units"), Say.text("Ends"), Say.text("Width"), Say.text("Reaches"));
+  }
+
 
   /** Follows the plan that is open, as far as its units can be read. */
   SectionTable(PlanEditor editor) {
@@ -38,13 +42,13 @@ final class SectionTable extends VBox {
   private void show(SectionSum sum) {
     GridPane grid = new GridPane();
     grid.getStyleClass().add("section-grid");
-    row(grid, 0, COLUMNS, Styles.TEXT_MUTED);
+    row(grid, 0, columns(), Styles.TEXT_MUTED);
     int at = 1;
     for (SectionSum.Row row : sum.rows()) {
       String units = row.repeats() == 1 ? Integer.toString(row.units()) : row.repeats() + " × " + row.units();
       row(grid, at++, List.of(row.name(), units, Integer.toString(row.ends()), width(row.width()), width(row.from().plus(row.width()))), Styles.TEXT);
     }
-    row(grid, at, List.of("All", Integer.toString(sum.units()), Integer.toString(sum.endsByStretch()), width(sum.width()), ""), Styles.TEXT_BOLD);
+    row(grid, at, List.of(Say.text("All"), Integer.toString(sum.units()), Integer.toString(sum.endsByStretch()), width(sum.width()), ""), Styles.TEXT_BOLD);
     Label arithmetic = new Label(sum.arithmetic() + " = " + Wording.count(sum.ends(), "end", "ends"));
     arithmetic.setId("section-arithmetic");
     arithmetic.setWrapText(true);

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -115,11 +116,11 @@ final class SectionTrial {
     SectionSum after = tried.after();
     PlanChange change = tried.change();
     List<String> lines = new ArrayList<>();
-    lines.add(after.arithmetic() + " = " + after.ends() + " ends.");
-    lines.add("Ends " + signed(Integer.toString(change.ends())) + ", in the reed " + signed(centimetres(change.inReed())) + ", finished " + signed(centimetres(change.finished())) + ".");
+    lines.add(Say.text("{0} = {1} ends.", after.arithmetic(), after.ends()));
+    lines.add(Say.text("Ends {0}, in the reed {1}, finished {2}.", signed(Integer.toString(change.ends())), signed(centimetres(change.inReed())), signed(centimetres(change.finished()))));
     change.yarn().forEach((yarn, more) -> lines.add(yarn + " " + signed(Wording.yarn(more)) + "."));
     if (change.inProportion()) {
-      lines.add("The order of ends has to be made to fit then; each yarn is reckoned in proportion here.");
+      lines.add(Say.text("The order of ends has to be made to fit then; each yarn is reckoned in proportion here."));
     }
     return String.join("\n", lines);
   }

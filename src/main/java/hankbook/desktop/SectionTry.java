@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -15,11 +16,11 @@ final class SectionTry extends VBox {
     section.getItems().setAll(trial.names());
     section.getSelectionModel().select(trial.chosenProperty().get());
     section.getSelectionModel().selectedIndexProperty().subscribe(index -> trial.chosenProperty().set(Math.max(0, index.intValue())));
-    section.setAccessibleText("Section to try");
+    section.setAccessibleText(Say.text("Section to try"));
     section.setId("try-section");
-    Label title = new Label("What if");
+    Label title = new Label(Say.text("What if"));
     title.getStyleClass().add(Styles.TEXT_MUTED);
-    Button keep = new Button("Keep so");
+    Button keep = new Button(Say.text("Keep so"));
     keep.setId("keep-section");
     keep.getStyleClass().addAll(Styles.SMALL, Styles.ACCENT);
     keep.disableProperty().bind(trial.keepableProperty().not());

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.gear.SleyChoice;
 import hankbook.measure.Exact;
 import java.util.List;
@@ -47,13 +48,14 @@ final class SleyChoices extends VBox {
   }
 
   private static String words(SleyChoice choice) {
-    return "Reed " + choice.reed().name() + " sleyed " + choice.sley() + ": " + choice.sett() + off(choice);
+    return Say.text("Reed {0} sleyed {1}: {2}, {3}", choice.reed().name(), choice.sley(), choice.sett(), off(choice));
   }
 
   private static String off(SleyChoice choice) {
     if (choice.off().signum() == 0) {
-      return ", just that";
+      return Say.text("just that");
     }
-    return ", " + Exact.plain(choice.off().abs().multiply(HUNDRED), 1) + " % " + (choice.off().signum() > 0 ? "closer" : "more open");
+    String part = Exact.plain(choice.off().abs().multiply(HUNDRED), 1);
+    return choice.off().signum() > 0 ? Say.text("{0} % closer", part) : Say.text("{0} % more open", part);
   }
 }

@@ -32,7 +32,9 @@ import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -109,6 +111,11 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public ComparePlans.Compared compare(List<Alternative> wanted) {
     return new ComparePlans(studio).of(wanted);
+  }
+
+  @Override
+  public Map<String, Instant> keptAt() {
+    return plans.keptAt();
   }
 
   @Override

@@ -27,14 +27,14 @@ final class WindingPage extends PlanPage {
   WindingPage(PlansModel model) {
     super("winding", Say.text("Winding"), model);
     this.winding = model.winding();
-    this.threads = FieldRow.field("Threads together", "the plan's", "winding-threads", FIELD, winding.threads());
-    CheckBox across = new CheckBox("Across colours");
+    this.threads = FieldRow.field(Say.text("Threads together"), "the plan's", "winding-threads", FIELD, winding.threads());
+    CheckBox across = new CheckBox(Say.text("Across colours"));
     across.setId("winding-across");
     across.selectedProperty().bindBidirectional(winding.acrossProperty());
-    across.setAccessibleHelp("Hold the threads that come next in the order of the warp, of whatever yarns.");
+    across.setAccessibleHelp(Say.text("Hold the threads that come next in the order of the warp, of whatever yarns."));
     FieldRow fields = new FieldRow(
-        threads, FieldRow.field("Most ends per bout", Integer.toString(Bout.USUAL), "winding-bout", FIELD, winding.bout()),
-        FieldRow.field("Counting thread every", Integer.toString(WindingWish.USUAL_GROUP), "winding-group", FIELD, winding.group()), lowered(across));
+        threads, FieldRow.field(Say.text("Most ends per bout"), Integer.toString(Bout.USUAL), "winding-bout", FIELD, winding.bout()),
+        FieldRow.field(Say.text("Counting thread every"), Integer.toString(WindingWish.USUAL_GROUP), "winding-group", FIELD, winding.group()), lowered(across));
     sheet.getStyleClass().add("winding-sheet");
     stands(fields, copyLine(), Labels.fault(winding.sheet().troubleProperty()), sheet);
     visibleProperty().subscribe(seen -> winding.sheet().watch(seen));
@@ -50,7 +50,7 @@ final class WindingPage extends PlanPage {
   }
 
   private HBox copyLine() {
-    Button copy = new Button("Copy as text");
+    Button copy = new Button(Say.text("Copy as text"));
     copy.setId("winding-copy");
     copy.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
     copy.disableProperty().bind(winding.sheet().foundProperty().map(Optional::isEmpty));
@@ -65,7 +65,7 @@ final class WindingPage extends PlanPage {
     ClipboardContent content = new ClipboardContent();
     content.putString(winding.text());
     boolean taken = Clipboard.getSystemClipboard().setContent(content);
-    copied.setText(taken ? "The sheet is on the clipboard." : "The clipboard did not take it.");
+    copied.setText(taken ? Say.text("The sheet is on the clipboard.") : Say.text("The clipboard did not take it."));
   }
 
   private void show(Optional<WindingModel.Planned> found) {

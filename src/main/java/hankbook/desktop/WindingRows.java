@@ -49,11 +49,11 @@ final class WindingRows extends VBox {
       getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " What has a skein can be wound.", "winding-words")));
     }
     WindingWords.otherThreads(sheet, found.planned()).ifPresent(this::otherThreads);
-    steps("In the order of the warp", WindingSteps.ofWarp(sheet));
-    steps("Beside it, for repairs", WindingSteps.ofSpare(sheet));
+    steps(Say.text("In the order of the warp"), WindingSteps.ofWarp(sheet));
+    steps(Say.text("Beside it, for repairs"), WindingSteps.ofSpare(sheet));
     sheet.feeds().forEach(this::feed);
     bouts();
-    PlanPage.section(this, "To wind in all", sheet.lengths().entrySet().stream().map(yarn -> total(yarn.getKey(), Wording.yarn(yarn.getValue()))).toArray(Node[]::new));
+    PlanPage.section(this, Say.text("To wind in all"), sheet.lengths().entrySet().stream().map(yarn -> total(yarn.getKey(), Wording.yarn(yarn.getValue()))).toArray(Node[]::new));
   }
 
   private void otherThreads(String words) {
@@ -126,14 +126,14 @@ final class WindingRows extends VBox {
   private void bouts() {
     GridPane table = new GridPane();
     table.getStyleClass().add("winding-bouts");
-    table.addRow(0, Labels.quiet("bout"), Labels.quiet("passes"), Labels.quiet("ends"), Labels.quiet("counting groups"));
+    table.addRow(0, Labels.quiet("bout"), Labels.quiet("passes"), Labels.quiet("ends"), Labels.quiet(Say.text("counting groups")));
     int number = 0;
     for (Bout bout : sheet.bouts()) {
       number++;
       String groups = WindingWords.groups(sheet.counted(bout), sheet.wish().group());
       table.addRow(number, cell(Integer.toString(number)), cell(bout.firstPass() + "-" + bout.lastPass()), cell(Integer.toString(bout.ends())), cell(groups));
     }
-    PlanPage.section(this, "Bouts", PlanPage.text(WindingWords.bouts(sheet), "winding-words"), table);
+    PlanPage.section(this, Say.text("Bouts"), PlanPage.text(WindingWords.bouts(sheet), "winding-words"), table);
   }
 
   private static Label cell(String text) {

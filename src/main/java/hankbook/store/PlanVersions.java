@@ -57,6 +57,14 @@ public final class PlanVersions {
         .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
   }
 
+  /** When each plan was last kept, put away ones too. */
+  public Map<String, Instant> keptAt() {
+    return sql.select(PLAN_VERSION.PLAN, DSL.max(PLAN_VERSION.RECORDED_AT))
+        .from(PLAN_VERSION)
+        .groupBy(PLAN_VERSION.PLAN)
+        .fetchMap(PLAN_VERSION.PLAN, row -> row.value2().toInstant());
+  }
+
   /** Every plan as last kept, by name. */
   public Map<String, PlanVersion> allNewest() {
     hankbook.store.schema.tables.PlanVersion later = PLAN_VERSION.as("later");

@@ -7,7 +7,9 @@ import hankbook.measure.Phrase;
 import hankbook.store.PlanVersion;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -26,6 +28,11 @@ public final class Plans {
   /** The plans' names, in order. */
   public List<String> names() {
     return List.copyOf(studio.read(Plans::texts).keySet());
+  }
+
+  /** When each plan was last kept. */
+  public Map<String, Instant> keptAt() {
+    return studio.read(session -> session.plans().keptAt());
   }
 
   /** A plan as it was last kept, as the text of a plan file. */
