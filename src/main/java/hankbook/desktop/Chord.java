@@ -18,6 +18,8 @@ enum Chord {
   LOOMS(KeyCode.DIGIT7, "Ctrl+7"),
   SETTINGS(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
+  FIND_ANYTHING(KeyCode.K, "Ctrl+K"),
+  UNDO(KeyCode.Z, "Ctrl+Z"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T"),
   LARGER("Ctrl++", anyShift(KeyCode.PLUS), anyShift(KeyCode.EQUALS), anyShift(KeyCode.ADD)),

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,18 +21,29 @@ final class Navigation extends VBox {
   private final ToggleGroup group = new ToggleGroup();
   private final Map<Screen, ToggleButton> buttons = new LinkedHashMap<>();
 
-  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable otherTheme) {
+  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme) {
     getStyleClass().add("navigation");
-    getChildren().add(brand());
+    getChildren().addAll(brand(), find(find));
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
-    Button theme = new Button("Theme", mark("theme-mark"));
+    Button theme = new Button(Say.text("Theme"), mark("theme-mark"));
     theme.setId("other-theme");
     theme.getStyleClass().add("flat");
-    theme.setTooltip(new Tooltip("Change between light and dark, " + Chord.OTHER_THEME.words()));
+    theme.setTooltip(new Tooltip(Say.text("Change between light and dark, {0}", Chord.OTHER_THEME.words())));
     theme.setOnAction(event -> otherTheme.run());
     getChildren().addAll(room, theme);
+  }
+
+  private static Button find(Runnable find) {
+    Button button = new Button(Say.text("Find anything"), mark("find-mark"));
+    button.setId("open-find");
+    button.getStyleClass().add("find-button");
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.setWrapText(true);
+    button.setTooltip(new Tooltip(Say.text("Find a skein, a plan, a screen or something to do, {0}", Chord.FIND_ANYTHING.words())));
+    button.setOnAction(_ -> find.run());
+    return button;
   }
 
   /** Marks a screen as the one shown. */
@@ -49,10 +61,10 @@ final class Navigation extends VBox {
 
   private ToggleButton button(Screen screen, Consumer<Screen> go) {
     ToggleButton button = new ToggleButton(screen.name(), mark(screen.mark()));
-    button.setId("go-" + screen.name().toLowerCase(Locale.ROOT));
+    button.setId("go-" + screen.chord().name().toLowerCase(Locale.ROOT));
     button.setToggleGroup(group);
     button.setMaxWidth(Double.MAX_VALUE);
-    button.setTooltip(new Tooltip(screen.name() + ", " + screen.chord().words()));
+    button.setTooltip(new Tooltip(Say.text("{0}, {1}", screen.name(), screen.chord().words())));
     button.setOnAction(event -> {
       button.setSelected(true);
       go.accept(screen);

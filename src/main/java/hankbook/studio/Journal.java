@@ -1,6 +1,5 @@
 package hankbook.studio;
 
-import hankbook.ledger.Entry;
 import hankbook.store.Entries;
 import hankbook.store.RecordedEntry;
 import java.util.Collection;
@@ -55,12 +54,5 @@ public final class Journal {
           return new NumberedEntry(recorded.chained(), recorded.recorded(), Optional.ofNullable(takenBackBy.get(number)), Optional.ofNullable(takesBack.get(number)));
         })
         .toList();
-  }
-
-  /** The entries that move a skein, the newest first. */
-  public List<JournalEntry> ofSkein(String code) {
-    return studio.read(session -> session.entries().ofSkein(code).reversed().stream()
-        .map(recorded -> new JournalEntry(recorded.chained(), recorded.recorded(), session.entries().reversalOf(recorded.entry().id()).map(Entry::id)))
-        .toList());
   }
 }
