@@ -1,10 +1,11 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -15,18 +16,20 @@ record AllotmentWarnings(YarnColour yarn, Demand demand, Allotment allotment, Li
   List<Warning> all() {
     List<Warning> warnings = new ArrayList<>();
     IntStream.range(0, demand.kinds().size()).mapToObj(this::winding).flatMap(Optional::stream).map(text -> warning(Warning.Code.WINDING, text)).forEach(warnings::add);
-    mixedLots("warp", share -> share.ends() > 0).ifPresent(text -> warnings.add(warning(Warning.Code.MIXED_LOTS, text)));
-    mixedLots("weft", share -> share.weft().isPositive())
-        .ifPresent(text -> warnings.add(warning(Warning.Code.MIXED_LOTS, text + " Weave them in turn, two picks of each, or change between pieces.")));
+    mixedLots(share -> share.ends() > 0)
+        .ifPresent(lots -> warnings.add(warning(Warning.Code.MIXED_LOTS, Phrase.of("{0}: the warp takes more than one dye lot: {1}.", yarn, lots))));
+    mixedLots(share -> share.weft().isPositive()).ifPresent(lots -> warnings.add(warning(Warning.Code.MIXED_LOTS, Phrase.of(
+        "{0}: the weft takes more than one dye lot: {1}. Weave them in turn, two picks of each, or change between pieces.", yarn, lots))));
     if (!allotment.proven()) {
-      String text = "there are too many ways to choose to try them all; these skeins serve well, but others may serve better" + (mayYetCover() ? ", and some may yet cover it." : ".");
-      warnings.add(warning(Warning.Code.UNPROVEN, text));
+      warnings.add(warning(Warning.Code.UNPROVEN, mayYetCover()
+          ? Phrase.of("{0}: there are too many ways to choose to try them all; these skeins serve well, but others may serve better, and some may yet cover it.", yarn)
+          : Phrase.of("{0}: there are too many ways to choose to try them all; these skeins serve well, but others may serve better.", yarn)));
     }
     return warnings;
   }
 
   /** Where a skein gives more ends than there are passes, it would have to be in one pass twice. */
-  private Optional<String> winding(int kind) {
+  private Optional<Phrase> winding(int kind) {
     EndKind ends = demand.kinds().get(kind);
     int held = Math.min(demand.threads(), ends.ends());
     if (held < 2) {
@@ -38,15 +41,17 @@ record AllotmentWarnings(YarnColour yarn, Demand demand, Allotment allotment, Li
     if (possible >= ends.ends() && tooMany.isEmpty()) {
       return Optional.empty();
     }
-    String wants = "winding " + held + " threads together takes " + passes + " passes, so no package may give more than " + passes + " of the " + ends.ends() + " ends of " + metres(ends.each());
-    return Optional.of(wants + "; " + lacks(ends.ends() - possible, passes, ends) + ".");
+    Phrase wants = Phrase.of("winding {0} threads together takes {1} passes, so no package may give more than {1} of the {2} ends of {3}", held, passes,
+        ends.ends(), metres(ends.each()));
+    return Optional.of(Phrase.of("{0}: {1}; {2}.", yarn, wants, lacks(ends.ends() - possible, passes, ends)));
   }
 
-  private static String lacks(long ends, int passes, EndKind kind) {
+  private static Phrase lacks(long ends, int passes, EndKind kind) {
     if (ends <= 0) {
-      return "the packages would do for these ends alone, but not beside all else that is wanted of them";
+      return Phrase.of("the packages would do for these ends alone, but not beside all else that is wanted of them");
     }
-    return "the packages on the shelf come to " + ends + " too few, which " + Math.ceilDiv(ends, passes) + " more of " + metres(kind.each().times(Math.min(passes, ends))) + " would give";
+    return Phrase.of(
+        "the packages on the shelf come to {0} too few, which {1} more of {2} would give", ends, Math.ceilDiv(ends, passes), metres(kind.each().times(Math.min(passes, ends))));
   }
 
   private boolean mayYetCover() {
@@ -55,22 +60,22 @@ record AllotmentWarnings(YarnColour yarn, Demand demand, Allotment allotment, Li
   }
 
   /** Skeins of unknown lot are lots of their own. */
-  private Optional<String> mixedLots(String role, Predicate<Share> serves) {
-    List<String> lots =
+  private Optional<Phrase.Listed> mixedLots(Predicate<Share> serves) {
+    List<Object> lots =
         skeins.stream()
             .filter(skein -> allotment.shares().stream().anyMatch(share -> share.code().equals(skein.code()) && serves.test(share)))
-            .map(skein -> skein.lot().isEmpty() ? "unknown (skein " + skein.code() + ")" : skein.lot())
+            .<Object>map(skein -> skein.lot().isEmpty() ? Phrase.of("unknown (skein {0})", skein.code()) : skein.lot())
             .distinct()
-            .sorted()
+            .sorted(Comparator.comparing(Object::toString))
             .toList();
-    return lots.size() > 1 ? Optional.of("the " + role + " takes more than one dye lot: " + String.join(", ", lots) + ".") : Optional.empty();
+    return lots.size() > 1 ? Optional.of(Phrase.list(lots)) : Optional.empty();
   }
 
-  private Warning warning(Warning.Code code, String text) {
-    return new Warning(code, yarn, yarn + ": " + text);
+  private Warning warning(Warning.Code code, Phrase phrase) {
+    return new Warning(code, yarn, phrase);
   }
 
-  private static String metres(Length length) {
-    return length.print(LengthUnit.METRE, 2);
+  private static Phrase.As metres(Length length) {
+    return Phrase.yarn(length, 2);
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.allot;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.List;
 
@@ -19,7 +20,7 @@ public record Demand(List<EndKind> kinds, Length weft, boolean weftInOneLot, Len
   public Demand {
     kinds = List.copyOf(kinds);
     if (kinds.size() > MOST_KINDS) {
-      throw new Unreadable(kinds.size() + " kinds of ends", "at most " + MOST_KINDS + " kinds of ends of one yarn");
+      throw new Unreadable(kinds.size() + " kinds of ends", Phrase.of("at most {0} kinds of ends of one yarn", MOST_KINDS));
     }
     if (weft.isNegative()) {
       throw new Unreadable(weft.toString(), "a length of weft of at least zero");

@@ -4,14 +4,13 @@ import hankbook.gear.Gear;
 import hankbook.gear.Loom;
 import hankbook.gear.Weave;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.plan.Plan;
 import hankbook.plan.Yardage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a plan asks of loom and reed that they do not give, and the nearest that would. */
@@ -42,8 +41,9 @@ public final class GearWarnings {
     Optional<String> name = plan.dressing().loom();
     Optional<Loom> loom = name.flatMap(gear::loom);
     if (name.isPresent() && loom.isEmpty() && gear.isKnown()) {
-      String known = gear.looms().isEmpty() ? "loom add enters it." : "there are " + gear.looms().stream().map(Loom::name).collect(Collectors.joining(", ")) + ".";
-      warnings.add(Warning.ofGear(Warning.Code.UNKNOWN_GEAR, "No loom " + name.get() + " is in the ledger; " + known));
+      warnings.add(Warning.ofGear(Warning.Code.UNKNOWN_GEAR, gear.looms().isEmpty()
+          ? Phrase.of("No loom {0} is in the ledger; loom add enters it.", name.get())
+          : Phrase.of("No loom {0} is in the ledger; there are {1}.", name.get(), Phrase.list(gear.looms().stream().map(Loom::name).toList()))));
     }
     loom.ifPresentOrElse(chosen -> ofLoom(chosen, warnings), () -> withoutLoom(warnings));
     return warnings;
@@ -51,14 +51,16 @@ public final class GearWarnings {
 
   private void ofLoom(Loom loom, List<Warning> warnings) {
     if (loom.width().compareTo(inReed) < 0) {
-      String text = "The warp is " + centimetres(inReed) + " wide in the reed, and " + loom.name() + " weaves " + centimetres(loom.width()) + "; " + widest() + ".";
+      Phrase text = Phrase.of("The warp is {0} wide in the reed, and {1} weaves {2}; {3}.", Phrase.width(inReed), loom.name(), Phrase.width(loom.width()), widest());
       warnings.add(Warning.ofGear(Warning.Code.TOO_WIDE, text));
     }
-    plan.dressing().weave().filter(weave -> takesMore(weave, loom)).ifPresent(weave -> warnings.add(shafts(weave, loom.name() + " has " + loom.shafts())));
+    plan.dressing().weave().filter(weave -> takesMore(weave, loom)).ifPresent(weave -> warnings.add(shafts(weave, Phrase.of("{0} has {1}", loom.name(), loom.shafts()))));
     Length allowed = plan.allowances().loomWaste();
     if (loom.waste().compareTo(allowed) > 0) {
-      String text = loom.name() + " wastes " + centimetres(loom.waste()) + " of warp, and the plan allows " + (allowed.isZero() ? "nothing" : centimetres(allowed))
-          + " for loom waste; allow " + centimetres(loom.waste()) + ".";
+      Phrase.Width waste = Phrase.width(loom.waste());
+      Phrase text = allowed.isZero()
+          ? Phrase.of("{0} wastes {1} of warp, and the plan allows nothing for loom waste; allow {1}.", loom.name(), waste)
+          : Phrase.of("{0} wastes {1} of warp, and the plan allows {2} for loom waste; allow {1}.", loom.name(), waste, Phrase.width(allowed));
       warnings.add(Warning.ofGear(Warning.Code.LOOM_WASTE, text));
     }
   }
@@ -67,24 +69,27 @@ public final class GearWarnings {
   private void withoutLoom(List<Warning> warnings) {
     Optional<Loom> widest = gear.widestLoom();
     if (widest.isPresent() && widest.get().width().compareTo(inReed) < 0) {
-      warnings.add(Warning.ofGear(Warning.Code.TOO_WIDE, "The warp is " + centimetres(inReed) + " wide in the reed; " + widest() + "."));
+      warnings.add(Warning.ofGear(Warning.Code.TOO_WIDE, Phrase.of("The warp is {0} wide in the reed; {1}.", Phrase.width(inReed), widest())));
     }
     Optional<Loom> most = mostShafts();
     plan.dressing().weave()
         .filter(weave -> most.isPresent() && takesMore(weave, most.get()))
-        .ifPresent(weave -> warnings.add(shafts(weave, "no loom has so many")));
+        .ifPresent(weave -> warnings.add(shafts(weave, Phrase.of("no loom has so many"))));
   }
 
-  private String widest() {
+  private Phrase widest() {
     Loom widest = gear.widestLoom().orElseThrow();
     boolean takesIt = widest.width().compareTo(inReed) >= 0;
-    return (takesIt ? widest.name() + " takes it, with " : "no loom takes it, the widest is " + widest.name() + " with ") + centimetres(widest.width());
+    Phrase.Width width = Phrase.width(widest.width());
+    return takesIt ? Phrase.of("{0} takes it, with {1}", widest.name(), width) : Phrase.of("no loom takes it, the widest is {0} with {1}", widest.name(), width);
   }
 
-  private Warning shafts(Weave weave, String has) {
+  private Warning shafts(Weave weave, Phrase has) {
     Loom most = mostShafts().orElseThrow();
-    String nearest = takesMore(weave, most) ? "the most has " : "enough has ";
-    return Warning.ofGear(Warning.Code.SHAFTS, weave + " takes " + weave.shafts().orElseThrow() + " shafts, and " + has + "; " + nearest + most.name() + " with " + most.shafts() + ".");
+    int takes = weave.shafts().orElseThrow();
+    return Warning.ofGear(Warning.Code.SHAFTS, takesMore(weave, most)
+        ? Phrase.of("{0} takes {1} shafts, and {2}; the most has {3} with {4}.", weave, takes, has, most.name(), most.shafts())
+        : Phrase.of("{0} takes {1} shafts, and {2}; enough has {3} with {4}.", weave, takes, has, most.name(), most.shafts()));
   }
 
   private Optional<Loom> mostShafts() {
@@ -93,9 +98,5 @@ public final class GearWarnings {
 
   private static boolean takesMore(Weave weave, Loom loom) {
     return weave.shafts().isPresent() && weave.shafts().getAsInt() > loom.shafts();
-  }
-
-  static String centimetres(Length length) {
-    return length.print(LengthUnit.CENTIMETRE, 1);
   }
 }

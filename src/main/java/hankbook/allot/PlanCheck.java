@@ -2,7 +2,7 @@ package hankbook.allot;
 
 import hankbook.gear.Gear;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.plan.Need;
 import hankbook.plan.NeedSpread;
 import hankbook.plan.Plan;
@@ -77,11 +77,12 @@ public record PlanCheck(Plan plan, Yardage yardage, List<Cover> covers, List<Sha
   /** A warp length that was given outright rules, even where the pieces do not fit on it. */
   private static Optional<Warning> warpTooShort(Yardage yardage) {
     Length over = yardage.warp().parts().getOrDefault(WarpPart.ROUNDING, Length.ZERO);
-    String text = "the warp of " + yardage.warp().total().print(LengthUnit.METRE, 2) + " is " + over.negated().print(LengthUnit.METRE, 2) + " shorter than its pieces, waste and sampling take.";
     return yardage.needs().stream()
         .filter(need -> over.isNegative() && need.role() == Need.Role.WARP)
         .findFirst()
-        .map(need -> new Warning(Warning.Code.WARP_TOO_SHORT, need.yarn(), need.yarn() + ": " + text));
+        .map(need -> new Warning(Warning.Code.WARP_TOO_SHORT, need.yarn(), Phrase.of(
+            "{0}: the warp of {1} is {2} shorter than its pieces, waste and sampling take.",
+            need.yarn(), Phrase.yarn(yardage.warp().total(), 2), Phrase.yarn(over.negated(), 2))));
   }
 
   /** Whether a check of this plan would say that a yarn is short, without working out the rest of the answer. */

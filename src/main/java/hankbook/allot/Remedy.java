@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Phrase;
 import hankbook.plan.Plan;
 import hankbook.yarn.YarnColour;
 import java.util.Comparator;
@@ -25,7 +26,12 @@ public record Remedy(Change change, Plan plan, List<YarnColour> cures, boolean w
 
   /** What it is, in a sentence or two. */
   public String words() {
-    String rest = whole ? "" : " That is for " + String.join(" and ", cures.stream().map(YarnColour::toString).toList()) + " alone.";
-    return ChangeWords.of(change) + rest;
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
+    Phrase says = ChangeWords.of(change);
+    return whole ? says : Phrase.of("{0} That is for {1} alone.", says, new Phrase.Listed(List.copyOf(cures), " and "));
   }
 }

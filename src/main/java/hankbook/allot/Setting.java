@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import java.util.Arrays;
@@ -72,7 +73,7 @@ public enum Setting {
     return Arrays.stream(values())
         .filter(setting -> setting.key.equals(key))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(key, "one of " + Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", "))));
+        .orElseThrow(() -> new Unreadable(key, Phrase.of("one of {0}", Arrays.stream(values()).map(Setting::key).collect(Collectors.joining(", ")))));
   }
 
   /** What an hour of a kind of work costs. */

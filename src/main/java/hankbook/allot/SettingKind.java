@@ -7,6 +7,7 @@ import hankbook.measure.LengthUnit;
 import hankbook.measure.Mass;
 import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -72,7 +73,7 @@ enum SettingKind {
 
   private static String choice(String text, String all) {
     if (!List.of(all.split(", ")).contains(text)) {
-      throw new Unreadable(text, "one of " + all);
+      throw new Unreadable(text, Phrase.of("one of {0}", all));
     }
     return text;
   }
@@ -84,14 +85,14 @@ enum SettingKind {
     try {
       return CurrencyUnit.of(text.toUpperCase(Locale.ROOT)).getCode();
     } catch (IllegalCurrencyException unknown) {
-      throw new Unreadable(text, "a currency by its three letters such as EUR, or " + AS_PAID);
+      throw new Unreadable(text, Phrase.of("a currency by its three letters such as EUR, or {0}", AS_PAID));
     }
   }
 
   private static <T> String within(String content, String least, String most, Function<String, T> reader, Comparator<T> order) {
     T value = reader.apply(content);
     if (order.compare(value, reader.apply(least)) < 0 || order.compare(value, reader.apply(most)) > 0) {
-      throw new Unreadable(content, "from " + least + " to " + most);
+      throw new Unreadable(content, Phrase.of("from {0} to {1}", least, most));
     }
     return IMPERIAL.matcher(content).matches() ? content : value.toString();
   }
@@ -106,7 +107,7 @@ enum SettingKind {
   private static String money(String content, BigDecimal least, BigDecimal most) {
     Money money = MoneyText.parse(content);
     if (money.getAmount().compareTo(least) < 0 || money.getAmount().compareTo(most) > 0) {
-      throw new Unreadable(content, "an amount from " + least + " to " + most + ", or " + NOT_SET);
+      throw new Unreadable(content, Phrase.of("an amount from {0} to {1}, or {2}", least, most, NOT_SET));
     }
     return MoneyText.print(money);
   }
@@ -114,7 +115,7 @@ enum SettingKind {
   private static String duration(String content, String least, String most) {
     Duration time = DurationText.parse(content);
     if (time.compareTo(DurationText.parse(least)) < 0 || time.compareTo(DurationText.parse(most)) > 0) {
-      throw new Unreadable(content, "from " + least + " to " + most);
+      throw new Unreadable(content, Phrase.of("from {0} to {1}", least, most));
     }
     return DurationText.print(time);
   }

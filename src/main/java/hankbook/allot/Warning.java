@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Phrase;
 import hankbook.yarn.YarnColour;
 import java.util.Optional;
 
@@ -8,17 +9,22 @@ import java.util.Optional;
  *
  * @param code what kind of thing
  * @param yarn the yarn it is about; none where it is about loom or reed
- * @param text in the weaver's words
+ * @param phrase in the weaver's words
  */
-public record Warning(Code code, Optional<YarnColour> yarn, String text) {
+public record Warning(Code code, Optional<YarnColour> yarn, Phrase phrase) {
   /** A warning about a yarn. */
-  public Warning(Code code, YarnColour yarn, String text) {
-    this(code, Optional.of(yarn), text);
+  public Warning(Code code, YarnColour yarn, Phrase phrase) {
+    this(code, Optional.of(yarn), phrase);
   }
 
   /** A warning about loom or reed. */
-  public static Warning ofGear(Code code, String text) {
-    return new Warning(code, Optional.empty(), text);
+  public static Warning ofGear(Code code, Phrase phrase) {
+    return new Warning(code, Optional.empty(), phrase);
+  }
+
+  /** The same in English. */
+  public String text() {
+    return phrase.english();
   }
 
   /** The kinds of warning; the names are those of the answer file. */

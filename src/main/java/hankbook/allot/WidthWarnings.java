@@ -1,12 +1,9 @@
 package hankbook.allot;
 
-import hankbook.measure.Exact;
-import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.plan.Need;
 import hankbook.plan.Plan;
 import hankbook.plan.Yardage;
-import java.math.RoundingMode;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -24,16 +21,11 @@ final class WidthWarnings {
     if (!rounded || beyond.compareTo(planned.multiply(SMALL)) <= 0) {
       return Optional.empty();
     }
-    String text =
-        yardage.width().ends() + " ends at " + plan.warp().sett() + " take " + centimetres(planned.add(beyond)) + " in the reed, " + centimetres(beyond)
-            + " more than planned: the weft would be " + Exact.plain(beyond.divide(planned).multiply(100), 1) + " % more. Give the ends outright to reckon on it.";
     return yardage.needs().stream()
         .filter(need -> need.role() == Need.Role.WARP)
         .findFirst()
-        .map(need -> new Warning(Warning.Code.WIDER_IN_REED, need.yarn(), need.yarn() + ": " + text));
-  }
-
-  private static String centimetres(BigFraction tenths) {
-    return Length.ofTenths(tenths, RoundingMode.HALF_UP).print(LengthUnit.CENTIMETRE, 1);
+        .map(need -> new Warning(Warning.Code.WIDER_IN_REED, need.yarn(), Phrase.of(
+            "{0}: {1} ends at {2} take {3} in the reed, {4} more than planned: the weft would be {5} more. Give the ends outright to reckon on it.",
+            need.yarn(), yardage.width().ends(), plan.warp().sett(), Phrase.width(planned.add(beyond)), Phrase.width(beyond), new Phrase.Percent(beyond.divide(planned), 1))));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.allot;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Bout;
 
@@ -19,7 +20,7 @@ public record WindingWish(int threads, boolean across, int bout, int group) {
 
   public WindingWish {
     if (threads < 1 || threads > MOST_THREADS) {
-      throw new Unreadable(Integer.toString(threads), "threads held together from 1 to " + MOST_THREADS);
+      throw new Unreadable(Integer.toString(threads), Phrase.of("threads held together from 1 to {0}", MOST_THREADS));
     }
     if (bout < 1) {
       throw new Unreadable(Integer.toString(bout), "a bout of at least 1 end");

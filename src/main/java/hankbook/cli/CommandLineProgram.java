@@ -20,6 +20,7 @@ import picocli.CommandLine.ParameterException;
     subcommands = {
       OpenCommand.class,
       CheckCommand.class,
+      ExplainCommand.class,
       FitCommand.class,
       CostCommand.class,
       CompareCommand.class,

@@ -7,6 +7,7 @@ import hankbook.exchange.BadInput;
 import hankbook.measure.DurationText;
 import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import hankbook.yarn.YarnColour;
@@ -102,6 +103,6 @@ final class CostOptions {
     return Arrays.stream(WorkKind.values())
         .filter(kind -> kind.key().equals(text.strip()))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(text, "one of " + Arrays.stream(WorkKind.values()).map(WorkKind::key).collect(Collectors.joining(", ")) + ", and = and a time"));
+        .orElseThrow(() -> new Unreadable(text, Phrase.of("one of {0}, and = and a time", Arrays.stream(WorkKind.values()).map(WorkKind::key).collect(Collectors.joining(", ")))));
   }
 }

@@ -2,6 +2,7 @@ package hankbook.cli;
 
 import hankbook.exchange.BadInput;
 import hankbook.exchange.WeaveUse;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Need.Role;
 import hankbook.studio.DraftColour;
@@ -64,7 +65,7 @@ final class DraftMatches {
     List<WeaveUse> uses =
         preview.uses().stream().filter(use -> use.colour().equals(colour.colour()) && side.filter(role -> role != use.role()).isEmpty()).toList();
     if (uses.isEmpty()) {
-      throw new Unreadable(parts.group(1) + " " + parts.group(2), "a colour that comes in the " + parts.group(1));
+      throw new Unreadable(parts.group(1) + " " + parts.group(2), Phrase.of("a colour that comes in the {0}", parts.group(1)));
     }
     for (WeaveUse use : uses) {
       if ((side.isPresent() ? oneSide : everywhere).putIfAbsent(use, yarn) != null) {
@@ -77,7 +78,7 @@ final class DraftMatches {
     return preview.colours().stream()
         .filter(colour -> colour.mark().equalsIgnoreCase(text) || colour.colour().toString().equalsIgnoreCase(text))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(text, "one of the draft's colours, " + colours()));
+        .orElseThrow(() -> new Unreadable(text, Phrase.of("one of the draft's colours, {0}", colours())));
   }
 
   private String colours() {

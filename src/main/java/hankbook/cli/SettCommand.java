@@ -8,6 +8,7 @@ import hankbook.gear.SleyChoice;
 import hankbook.gear.Weave;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Grist;
+import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
@@ -79,7 +80,7 @@ final class SettCommand implements Callable<Integer> {
   private List<Integer> counts(String text) {
     List<Integer> counts = Arrays.stream(text.split(":", -1)).map(Arithmetic::count).toList();
     if (counts.size() != grists.size() || counts.contains(0)) {
-      throw new Unreadable(text, "as many parts over zero as there are kinds of end, such as 2:1; there are " + grists.size());
+      throw new Unreadable(text, Phrase.of("as many parts over zero as there are kinds of end, such as 2:1; there are {0}", grists.size()));
     }
     return counts;
   }

@@ -2,6 +2,7 @@ package hankbook.cli;
 
 import hankbook.cost.ValueMethod;
 import hankbook.exchange.BadInput;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.store.LedgerUnavailable;
 import hankbook.studio.NotDone;
@@ -49,6 +50,6 @@ final class ValueCommand extends LedgerCommand {
     return Arrays.stream(ValueBy.values())
         .filter(one -> one.name().equalsIgnoreCase(text.strip()))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(text, "one of " + String.join(", ", Arrays.stream(ValueBy.values()).map(one -> one.name().toLowerCase(Locale.ROOT)).toList())));
+        .orElseThrow(() -> new Unreadable(text, Phrase.of("one of {0}", String.join(", ", Arrays.stream(ValueBy.values()).map(one -> one.name().toLowerCase(Locale.ROOT)).toList()))));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.cost;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,7 @@ public record Comparison(String key, String name, Optional<Money> now, Optional<
    */
   public static Comparison of(PlanCost now, PlanCost then) {
     if (!now.currency().equals(then.currency())) {
-      throw new Unreadable(then.currency().toString(), "costs in " + now.currency() + ", to be laid beside each other");
+      throw new Unreadable(then.currency().toString(), Phrase.of("costs in {0}, to be laid beside each other", now.currency()));
     }
     return of(Optional.of(now.total()), Optional.of(then.total()));
   }

@@ -4,6 +4,7 @@ import hankbook.ledger.Entry;
 import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -77,7 +78,7 @@ public final class CostBook {
 
   private static void check(CurrencyUnit currency, Money cost) {
     if (!cost.getCurrencyUnit().equals(currency)) {
-      throw new Unreadable(cost.toString(), "a cost in " + currency);
+      throw new Unreadable(cost.toString(), Phrase.of("a cost in {0}", currency));
     }
     if (cost.isNegative()) {
       throw new Unreadable(cost.toString(), "a cost of at least zero");

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.Exact;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -49,7 +50,7 @@ public record ExchangeRate(BigDecimal home, LocalDate day) {
     BigFraction product = Exact.of(foreign.getAmount()).multiply(exact());
     BigDecimal rounded = Exact.decimal(product, currency.getDecimalPlaces(), RoundingMode.HALF_UP);
     if (rounded.compareTo(Purchase.MOST) > 0) {
-      throw new Unreadable(rounded.toPlainString() + " " + currency, "a purchase of at most " + Purchase.MOST.toPlainString());
+      throw new Unreadable(rounded.toPlainString() + " " + currency, Phrase.of("a purchase of at most {0}", Purchase.MOST.toPlainString()));
     }
     return Money.of(currency, rounded);
   }

@@ -2,6 +2,7 @@ package hankbook.cost;
 
 import hankbook.measure.Exact;
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,14 +45,14 @@ public final class Landing {
   private void refuseWrongCurrencies() {
     boolean foreign = !purchase.currency().equals(home);
     if (foreign && purchase.rate().isEmpty()) {
-      throw new Unreadable("", "rate and rateDate: what 1 " + purchase.currency() + " was worth on a day in " + home + ", the currency of this ledger");
+      throw new Unreadable("", Phrase.of("rate and rateDate: what 1 {0} was worth on a day in {1}, the currency of this ledger", purchase.currency(), home));
     }
     if (!foreign && purchase.rate().isPresent()) {
-      throw new Unreadable(purchase.rate().get().text(), "no rate, since " + home + " is the currency of this ledger");
+      throw new Unreadable(purchase.rate().get().text(), Phrase.of("no rate, since {0} is the currency of this ledger", home));
     }
     for (Charge charge : List.of(purchase.carriage(), purchase.duty())) {
       if (!isInPurchaseCurrency(charge.amount()) && !charge.amount().getCurrencyUnit().equals(home)) {
-        throw new Unreadable(MoneyText.print(charge.amount()), "an amount in " + purchase.currency() + " or " + home);
+        throw new Unreadable(MoneyText.print(charge.amount()), Phrase.of("an amount in {0} or {1}", purchase.currency(), home));
       }
     }
   }
@@ -99,7 +100,7 @@ public final class Landing {
       List<Money> charges = List.of(carriage.get(i), duty.get(i));
       Money cost = line.price().plus(charges.stream().filter(this::isInPurchaseCurrency).toList());
       if (discount.get(i).isGreaterThan(cost)) {
-        throw new Unreadable(MoneyText.print(discount.get(i)), "a discount of which no line bears more than it costs; '" + line.words() + "' costs " + MoneyText.print(cost));
+        throw new Unreadable(MoneyText.print(discount.get(i)), Phrase.of("a discount of which no line bears more than it costs; '{0}' costs {1}", line.words(), MoneyText.print(cost)));
       }
       bought.add(cost.minus(discount.get(i)));
       paidAtHome.add(Money.total(home, charges.stream().filter(charge -> !isInPurchaseCurrency(charge)).toList()));

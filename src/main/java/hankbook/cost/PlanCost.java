@@ -28,6 +28,9 @@ import org.joda.money.Money;
 public record PlanCost(
     Plan plan, CostLine total, List<Labour> work, List<PieceCost> pieces, List<Purchase> purchases, Money spendNow, List<Remnant> remnants,
     List<Uncounted> uncounted) {
+  static final String OVERHEADS = "overheads";
+  static final String PERCENTAGE = "percentage";
+
   public PlanCost {
     work = List.copyOf(work);
     pieces = List.copyOf(pieces);
@@ -60,11 +63,11 @@ public record PlanCost(
     List<CostLine> lines = new ArrayList<>();
     if (costing.overhead().fraction().signum() > 0) {
       long coins = Exact.whole(costing.overhead().fraction().multiply(yarnAndWork.getAmountMinorLong()), RoundingMode.HALF_UP);
-      lines.add(CostLine.of("percentage", costing.overhead() + " of yarn and work", "", Money.ofMinor(costing.currency(), coins)));
+      lines.add(CostLine.of(PERCENTAGE, costing.overhead() + " of yarn and work", "", Money.ofMinor(costing.currency(), coins)));
     }
     costing.planOverhead().filter(fixed -> fixed.getCurrencyUnit().equals(costing.currency())).ifPresent(
         fixed -> lines.add(CostLine.of("perPlan", "For each plan", "", fixed)));
-    return lines.isEmpty() ? Optional.empty() : Optional.of(CostLine.ofAll("overheads", "Overheads", costing.currency(), lines));
+    return lines.isEmpty() ? Optional.empty() : Optional.of(CostLine.ofAll(OVERHEADS, "Overheads", costing.currency(), lines));
   }
 
   private static Money spent(Costing costing) {

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.math.BigDecimal;
@@ -44,7 +45,7 @@ public record Purchase(
     }
     Stream.of(goods(lines, currency), carriage.amount(), duty.amount()).forEach(Purchase::refuseTooMuch);
     if (discount.amount().isGreaterThan(goods(lines, currency))) {
-      throw new Unreadable(MoneyText.print(discount.amount()), "a discount of at most " + MoneyText.print(goods(lines, currency)) + ", which is what the lines cost");
+      throw new Unreadable(MoneyText.print(discount.amount()), Phrase.of("a discount of at most {0}, which is what the lines cost", MoneyText.print(goods(lines, currency))));
     }
     refuseSkeinsPaidTwice(lines);
   }
@@ -79,13 +80,13 @@ public record Purchase(
 
   private static void refuseOther(Money amount, CurrencyUnit currency) {
     if (!amount.getCurrencyUnit().equals(currency)) {
-      throw new Unreadable(MoneyText.print(amount), "an amount in " + currency + ", the currency of the purchase");
+      throw new Unreadable(MoneyText.print(amount), Phrase.of("an amount in {0}, the currency of the purchase", currency));
     }
   }
 
   private static void refuseTooMuch(Money amount) {
     if (amount.getAmount().compareTo(MOST) > 0) {
-      throw new Unreadable(MoneyText.print(amount), "an amount of at most " + MOST.toPlainString());
+      throw new Unreadable(MoneyText.print(amount), Phrase.of("an amount of at most {0}", MOST.toPlainString()));
     }
   }
 

@@ -31,7 +31,7 @@ public record Rates(Map<WorkKind, UnitTime> times, Map<WorkKind, Money> hourly) 
     for (WorkKind kind : WorkKind.values()) {
       Setting time = Setting.time(kind);
       boolean set = judgement.set().containsKey(time);
-      UnitTime otherwise = new UnitTime(judgement.duration(time), set ? "as set" : "common practice");
+      UnitTime otherwise = new UnitTime(judgement.duration(time), set ? UnitTime.AS_SET : "common practice");
       times.put(kind, set ? otherwise : learnt.getOrDefault(kind, otherwise));
       judgement.money(Setting.rate(kind)).or(() -> judgement.money(Setting.HOURLY_RATE)).ifPresent(rate -> hourly.put(kind, rate));
     }

@@ -10,6 +10,9 @@ import java.time.Duration;
  * @param from how that is known, in words, such as "common practice" or "mean of 5 plans"
  */
 public record UnitTime(Duration each, String from) {
+  /** How a time is known that is neither learnt nor common practice. */
+  public static final String AS_SET = "as set";
+
   public UnitTime {
     if (each.isNegative()) {
       throw new Unreadable(each.toString(), "a time of at least zero");

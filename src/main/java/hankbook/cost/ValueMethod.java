@@ -1,5 +1,6 @@
 package hankbook.cost;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.Arrays;
 import java.util.Locale;
@@ -36,6 +37,6 @@ public enum ValueMethod {
     return Arrays.stream(values())
         .filter(method -> method.key().equals(text.strip().toLowerCase(Locale.ROOT)))
         .findFirst()
-        .orElseThrow(() -> new Unreadable(text, "one of " + Arrays.stream(values()).map(ValueMethod::key).collect(Collectors.joining(", "))));
+        .orElseThrow(() -> new Unreadable(text, Phrase.of("one of {0}", Arrays.stream(values()).map(ValueMethod::key).collect(Collectors.joining(", ")))));
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -31,7 +32,7 @@ public record Worth(Length length, Money cost) {
    */
   public Money of(Length part) {
     if (part.isNegative() || part.compareTo(length) > 0) {
-      throw new Unreadable(part.toString(), "a length from zero to " + length);
+      throw new Unreadable(part.toString(), Phrase.of("a length from zero to {0}", length));
     }
     return part.isZero() ? Money.zero(cost.getCurrencyUnit()) : share(part);
   }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
@@ -34,7 +35,7 @@ final class AfterCell extends ListCell<AfterRow> {
       name.setText(row.plan());
       words.setText(row.words());
       mark.getStyleClass().setAll(row.isSquared() ? "after-squared" : "after-waiting");
-      setAccessibleText(row.plan() + ", " + (row.isSquared() ? "squared, " : "") + row.words());
+      setAccessibleText(row.isSquared() ? Say.text("{0}, squared, {1}", row.plan(), row.words()) : row.plan() + ", " + row.words());
     }
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
@@ -194,9 +195,9 @@ final class AfterEditor {
   private void judge() {
     Optional<AfterPreview> found = preview.foundProperty().get();
     if (ground.get().isEmpty()) {
-      act.judge("Choose a plan.");
+      act.judge(Say.text("Choose a plan."));
     } else if (preview.reckoningProperty().get()) {
-      act.judge("It is being reckoned.");
+      act.judge(Say.text("It is being reckoned."));
     } else {
       act.judge(found.map(this::whyNot).orElse(preview.troubleProperty().get()));
     }
@@ -208,6 +209,10 @@ final class AfterEditor {
     if (!found.whyNot().isEmpty()) {
       return found.whyNot();
     }
-    return unexplained ? "Say why what cannot be explained is accepted, or measure again." : again && whyAgain.get().isBlank() ? "Say why it is finished again." : "";
+    return unexplained
+        ? Say.text("Say why what cannot be explained is accepted, or measure again.")
+        : again && whyAgain.get().isBlank()
+        ? Say.text("Say why it is finished again.")
+        : "";
   }
 }

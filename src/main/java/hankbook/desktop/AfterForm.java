@@ -1,12 +1,12 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.plan.WorkKind;
 import hankbook.studio.ToFinish;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -61,13 +61,14 @@ final class AfterForm extends VBox {
     List<Node> steps = new ArrayList<>();
     FoundSkeins skeins = new FoundSkeins(editor, ground, draft);
     shown.add(skeins::show);
-    steps.add(step("1. What is left of each skein", "All that is still wound on it, with what never left the shelf.", skeins));
+    steps.add(step(Say.text("1. What is left of each skein"), Say.text("All that is still wound on it, with what never left the shelf."), skeins));
     FoundBundles bundles = new FoundBundles(editor, ground, draft);
     shown.add(bundles::show);
-    steps.add(step("2. Thrums and samples", "Weighed or measured; what you leave blank counts as woven.", bundles));
-    steps.add(step("3. The warp and the cloth", "As far as you measured; what is left blank is taken as planned.", measured(ground)));
-    steps.add(step("4. Hours", "What each kind of work took in all, such as 1:30, 1.5 h or 90 min.", hours()));
-    steps.add(step("5. Note and date", "", box(ActualsPart.ACTUALS, 1, "date", "Cut off on", "Cut off on", "today", FIELD), new FoundNote(editor, "note", "Note", "what to remember of this cloth", 3)));
+    steps.add(step(Say.text("2. Thrums and samples"), Say.text("Weighed or measured; what you leave blank counts as woven."), bundles));
+    steps.add(step(Say.text("3. The warp and the cloth"), Say.text("As far as you measured; what is left blank is taken as planned."), measured(ground)));
+    steps.add(step(Say.text("4. Hours"), Say.text("What each kind of work took in all, such as 1:30, 1.5 h or 90 min."), hours()));
+    steps.add(step(Say.text("5. Note and date"), "", box(ActualsPart.ACTUALS, 1, "date", Say.text("Cut off on"), Say.text("Cut off on"), "today", FIELD),
+        new FoundNote(editor, "note", Say.text("Note"), Say.text("what to remember of this cloth"), 3)));
     getChildren().setAll(steps);
   }
 
@@ -104,7 +105,7 @@ final class AfterForm extends VBox {
     FlowPane hours = new FlowPane();
     hours.getStyleClass().add("plan-tried");
     for (WorkKind kind : WorkKind.values()) {
-      String caption = kind.key().substring(0, 1).toUpperCase(Locale.ROOT) + kind.key().substring(1);
+      String caption = AfterWords.begin(Say.known(kind.key()));
       hours.getChildren().add(box(ActualsPart.HOURS, 1, kind.key(), caption, caption, "1:30", HOURS));
     }
     return hours;

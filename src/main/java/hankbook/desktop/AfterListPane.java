@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Priority;
@@ -14,10 +15,10 @@ final class AfterListPane extends VBox {
     getStyleClass().add("plan-list-pane");
     list = new ListView<>(model.rows());
     list.setId("after-list");
-    list.setAccessibleText("Plans after the cloth");
+    list.setAccessibleText(Say.text("Plans after the cloth"));
     list.getStyleClass().addAll("plan-list", Styles.DENSE);
     list.setCellFactory(_ -> new AfterCell());
-    list.setPlaceholder(Labels.quiet("No cloth yet."));
+    list.setPlaceholder(Labels.quiet(Say.text("No cloth yet.")));
     VBox.setVgrow(list, Priority.ALWAYS);
     list.getSelectionModel().selectedItemProperty().subscribe(row -> {
       if (row != null) {
@@ -25,7 +26,7 @@ final class AfterListPane extends VBox {
       }
     });
     model.chosenProperty().subscribe(row -> row.ifPresentOrElse(list.getSelectionModel()::select, list.getSelectionModel()::clearSelection));
-    ToggleButton learnt = new ToggleButton("What was learnt");
+    ToggleButton learnt = new ToggleButton(Say.text("What was learnt"));
     learnt.setId("what-was-learnt");
     learnt.setMaxWidth(Double.MAX_VALUE);
     learnt.setOnAction(_ -> {
@@ -33,7 +34,7 @@ final class AfterListPane extends VBox {
       learnt.setSelected(true);
     });
     model.learnt().openProperty().subscribe(learnt::setSelected);
-    getChildren().addAll(Labels.title("After the cloth"), list, learnt);
+    getChildren().addAll(Labels.title(Say.text("After the cloth")), list, learnt);
   }
 
   /** Puts the keyboard into the list, upon the first plan where none is chosen. */

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.BadInput;
 import hankbook.studio.FinishList;
@@ -169,7 +170,7 @@ public final class AfterModel {
   }
 
   private void finished(Optional<Finishing> done) {
-    status.done(done.map(AfterWords::squared).orElse("The book was squared already."));
+    status.done(done.map(AfterWords::squared).orElse(Say.text("The book was squared already.")));
     ledgerChanged.run();
     chosen.set(chosen.get().map(row -> new AfterRow(row.plan(), true, row.words(), "")));
     chosen.get().ifPresent(row -> squared.open(row.plan()));

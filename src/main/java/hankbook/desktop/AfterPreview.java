@@ -1,10 +1,12 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsFile;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.DraftRow;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Made;
@@ -40,11 +42,11 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     try {
       actuals = ActualsFile.read(plan, draft.with(ActualsPart.LEFTOVERS, said).json()).actuals();
     } catch (BadInput unreadable) {
-      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "Mend first: " + AfterWords.why(unreadable, plan));
+      return new AfterPreview(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Say.text("Mend first: {0}", AfterWords.why(unreadable, plan)));
     }
     String unsaid = unsaid(ground, draft, said);
     if (!unsaid.isEmpty()) {
-      return refused(ground, actuals, "Still to be said in step 1: what is left of " + unsaid + ".");
+      return refused(ground, actuals, Say.text("Still to be said in step 1: what is left of {0}.", unsaid));
     }
     try {
       Finishing finishing = finish.preview(plan, actuals);
@@ -52,8 +54,14 @@ record AfterPreview(Optional<Actuals> actuals, Optional<Finishing> finishing, Op
     } catch (BadInput unreadable) {
       return refused(ground, actuals, PlanWords.why(unreadable, plan));
     } catch (NotDone why) {
-      return refused(ground, actuals, Status.words(why).replace(" Nothing was posted.", ""));
+      return refused(ground, actuals, withoutPosting(why));
     }
+  }
+
+  /** A preview posts nothing anyway, so it need not be said. */
+  private static String withoutPosting(NotDone why) {
+    List<Object> values = why.phrase().values();
+    return values.size() == 1 && values.getFirst() instanceof Phrase reason ? Wording.phrase(reason) : Status.words(why);
   }
 
   private static AfterPreview refused(ToFinish ground, Actuals actuals, String whyNot) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsPart;
 import hankbook.measure.Length;
 import hankbook.reckon.Cause;
@@ -32,7 +33,7 @@ final class AfterPreviewPane extends VBox {
     this.editor = editor;
     getStyleClass().add("plan-answer");
     found.getStyleClass().add("plan-column");
-    FoundNote reason = new FoundNote(editor, "reason", "Why what cannot be explained is accepted", "the reason, which is kept", 2);
+    FoundNote reason = new FoundNote(editor, "reason", Say.text("Why what cannot be explained is accepted"), Say.text("the reason, which is kept"), 2);
     Labels.showOnly(reason, editor.preview().foundProperty().flatMap(answer -> editor.draftProperty().map(
         draft -> answer.filter(now -> !now.wantingReason().isEmpty()).isPresent() || !draft.text(ActualsPart.ACTUALS, 1, "reason").isBlank())));
     getChildren().addAll(found, reason);
@@ -45,29 +46,29 @@ final class AfterPreviewPane extends VBox {
     Optional<ToFinish> ground = editor.groundProperty().get();
     if (answer.isPresent() && ground.isPresent()) {
       AfterPreview preview = answer.get();
-      PlanPage.section(found, "What would be posted", posted(preview));
-      preview.really().ifPresent(really -> PlanPage.section(found, "As it came out", new CameOut(ground.get().plan(), really)));
-      preview.finishing().ifPresent(finishing -> PlanPage.section(found, "Where the yarn went", went(ground.get(), finishing, preview)));
+      PlanPage.section(found, Say.text("What would be posted"), posted(preview));
+      preview.really().ifPresent(really -> PlanPage.section(found, Say.text("As it came out"), new CameOut(ground.get().plan(), really)));
+      preview.finishing().ifPresent(finishing -> PlanPage.section(found, Say.text("Where the yarn went"), went(ground.get(), finishing, preview)));
     }
   }
 
   private static Node posted(AfterPreview preview) {
     if (preview.finishing().isEmpty()) {
-      return Labels.quiet("Nothing yet.");
+      return Labels.quiet(Say.text("Nothing yet."));
     }
     GridPane grid = new GridPane();
     grid.getStyleClass().add("posted");
     List<SkeinUse> skeins = preview.finishing().get().squared().skeins();
-    row(grid, List.of("", "back", "samples", "thrums", "woven"), "quiet");
+    row(grid, List.of("", Say.text("back"), Say.text("samples"), Say.text("thrums"), Say.text("woven")), "quiet");
     skeins.forEach(use -> row(grid, List.of(use.skein().code(), metres(use.returned()), metres(use.sampled()), metres(use.thrums()), metres(use.woven())), "fact"));
     VBox all = new VBox(grid);
     all.getStyleClass().add("plan-figure");
     skeins.stream().filter(use -> use.drawnMore().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.drawnMore()) + " more are taken off the shelf first.")));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} more are taken off the shelf first.", use.skein().code(), Wording.metres(use.drawnMore())))));
     skeins.stream().filter(use -> use.skein().reserved().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.skein().reserved()) + " still set aside are released.")));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} still set aside are released.", use.skein().code(), Wording.metres(use.skein().reserved())))));
     skeins.stream().filter(use -> use.recounted().isPositive()).forEach(
-        use -> all.getChildren().add(Labels.quiet(use.skein().code() + ": " + Wording.metres(use.recounted()) + " that the book did not know of are found.")));
+        use -> all.getChildren().add(Labels.quiet(Say.text("{0}: {1} that the book did not know of are found.", use.skein().code(), Wording.metres(use.recounted())))));
     return all;
   }
 
@@ -92,7 +93,7 @@ final class AfterPreviewPane extends VBox {
     for (UsedAgainstPlan yarn : finishing.yarns()) {
       Label name = new Label(yarn.yarn().toString(), palette.swatch(yarn.yarn()));
       name.getStyleClass().add("share-code");
-      Label used = new Label(Wording.metres(yarn.planned()) + " planned, " + Wording.metres(yarn.used()) + " used");
+      Label used = new Label(Say.text("{0} planned, {1} used", Wording.metres(yarn.planned()), Wording.metres(yarn.used())));
       used.setWrapText(true);
       Label unexplained = yarn.wantsReason() ? PlanPage.text(AfterWords.unexplained(yarn), "fault") : Labels.quiet(AfterWords.unexplained(yarn));
       VBox card = new VBox(new HBox(name), used);
@@ -108,7 +109,7 @@ final class AfterPreviewPane extends VBox {
   private static String causes(YarnAccount account) {
     return Arrays.stream(Cause.values())
         .filter(cause -> cause != Cause.UNEXPLAINED && !account.part(cause).isZero())
-        .map(cause -> cause.words() + " " + AfterWords.signed(account.part(cause)))
+        .map(cause -> Say.known(cause.words()) + " " + AfterWords.signed(account.part(cause)))
         .collect(Collectors.joining(", "));
   }
 }

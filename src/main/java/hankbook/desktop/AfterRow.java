@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.FinishList;
 
 /**
@@ -12,13 +13,14 @@ import hankbook.studio.FinishList;
  */
 record AfterRow(String plan, boolean isSquared, String words, String heading) {
   static AfterRow of(FinishList.Waiting waiting, boolean isFirst) {
-    String begun = waiting.isBegun() ? ", begun to be filled in" : "";
-    return new AfterRow(waiting.plan(), false, Wording.metres(waiting.onLoom()) + " on the loom" + begun, isFirst ? "On the loom" : "");
+    String onLoom = Wording.metres(waiting.onLoom());
+    String words = waiting.isBegun() ? Say.text("{0} on the loom, begun to be filled in", onLoom) : Say.text("{0} on the loom", onLoom);
+    return new AfterRow(waiting.plan(), false, words, isFirst ? Say.text("On the loom") : "");
   }
 
   static AfterRow of(FinishList.Closed closed, boolean isFirst) {
-    String begun = closed.isBegun() ? ", begun to be finished again" : "";
-    return new AfterRow(closed.plan(), true, "cut off " + closed.date() + begun, isFirst ? "Squared" : "");
+    String words = closed.isBegun() ? Say.text("cut off {0}, begun to be finished again", closed.date()) : Say.text("cut off {0}", closed.date());
+    return new AfterRow(closed.plan(), true, words, isFirst ? Say.text("Squared") : "");
   }
 
   /** Whether it is the same plan in the same state. */

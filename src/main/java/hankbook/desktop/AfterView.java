@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -75,15 +76,19 @@ public final class AfterView extends BorderPane {
 
   private List<Node> teaching() {
     boolean waiting = model.rows().stream().anyMatch(row -> !row.isSquared());
-    String begin = "Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.";
     String first = waiting
-        ? "Choose a plan at the left: one on the loom to square its book, a squared one to see where its yarn went."
-        : model.rows().isEmpty() ? "No plan is on a loom. " + begin : "Choose a squared plan at the left to see where its yarn went. No plan is on a loom now. " + begin;
+        ? Say.text("Choose a plan at the left: one on the loom to square its book, a squared one to see where its yarn went.")
+        : model.rows().isEmpty()
+            ? Say.text("No plan is on a loom. Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.")
+            : Say.text("Choose a squared plan at the left to see where its yarn went. No plan is on a loom now. "
+                + "Reserve a plan's yarn and draw it on the screen Plans; once its cloth is cut off, its book is squared here.");
     return List.of(
-        Labels.heading("What this is for"), text(first),
-        text("When a cloth is cut off, weigh or measure what is left of each skein that was drawn. What came back is put on the shelf again, what was woven, thrown away as thrums or used in"
-            + " samples is written down, and the loom comes out empty."),
-        text("Measure what you can of warp and cloth beside. The screen then says where the yarn went, what take-up, draw-in and shrinkage really were, and what nothing explains."));
+        Labels.heading(Say.text("What this is for")), text(first),
+        text(Say.text("When a cloth is cut off, weigh or measure what is left of each skein that was drawn. What came back is put on the "
+            + "shelf again, what was woven, thrown away as thrums or used in "
+            + "samples is written down, and the loom comes out empty.")),
+        text(Say.text("Measure what you can of warp and cloth beside. The screen then says where the yarn went, what take-up, draw-in and "
+            + "shrinkage really were, and what nothing explains.")));
   }
 
   private static Label text(String words) {
@@ -107,8 +112,10 @@ public final class AfterView extends BorderPane {
   private Node head(AfterEditor editor) {
     Label title = Labels.heading("");
     title.setId("after-title");
-    title.textProperty().bind(editor.groundProperty().map(ground -> ground.map(open -> (open.isSquared() ? "Finish again: " : "Cut off: ") + open.plan().name()).orElse("")));
-    Button back = new Button("Leave it as it is");
+    title.textProperty().bind(editor.groundProperty().map(ground -> ground.map(open -> open.isSquared()
+        ? Say.text("Finish again: {0}", open.plan().name())
+        : Say.text("Cut off: {0}", open.plan().name())).orElse("")));
+    Button back = new Button(Say.text("Leave it as it is"));
     back.setId("leave-form");
     back.setOnAction(_ -> model.leaveForm());
     Labels.showOnly(back, editor.groundProperty().map(ground -> ground.filter(open -> open.isSquared()).isPresent()));
@@ -120,9 +127,10 @@ public final class AfterView extends BorderPane {
   private static Node answer(AfterEditor editor) {
     ScrollPane preview = scrolled(editor, new AfterPreviewPane(editor));
     VBox.setVgrow(preview, Priority.ALWAYS);
-    FieldBox again = new FieldBox("Why it is finished again", "a skein was weighed wrongly", editor.whyAgainProperty(), new SimpleStringProperty("")).named("why-again");
+    FieldBox again = new FieldBox(Say.text("Why it is finished again"), Say.text("a skein was weighed wrongly"), editor.whyAgainProperty(),
+        new SimpleStringProperty("")).named("why-again");
     Labels.showOnly(again, editor.groundProperty().map(ground -> ground.filter(open -> open.isSquared()).isPresent()));
-    ActButton square = new ActButton("Square the book", editor::square, editor.act().possibleProperty(), editor.act().whyNotProperty()).named("square").main().belowReason();
+    ActButton square = new ActButton(Say.text("Square the book"), editor::square, editor.act().possibleProperty(), editor.act().whyNotProperty()).named("square").main().belowReason();
     VBox acts = new VBox(again, square);
     acts.getStyleClass().add("plan-acts");
     acts.setMinHeight(USE_PREF_SIZE);

@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
+import hankbook.exchange.Fault;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
 import hankbook.reckon.SkeinUse;
@@ -16,8 +18,8 @@ final class AfterWords {
 
   /** What squaring the book came to. */
   static String squared(Finishing finishing) {
-    return "Squared the book of " + finishing.plan() + ": " + Wording.metres(sum(finishing, SkeinUse::used)) + " used, "
-        + Wording.metres(sum(finishing, SkeinUse::returned)) + " back on the shelf; its loom is empty.";
+    return Say.text("Squared the book of {0}: {1} used, {2} back on the shelf; its loom is empty.", finishing.plan(),
+        Wording.metres(sum(finishing, SkeinUse::used)), Wording.metres(sum(finishing, SkeinUse::returned)));
   }
 
   private static Length sum(Finishing finishing, Function<SkeinUse, Length> part) {
@@ -28,10 +30,17 @@ final class AfterWords {
   static String unexplained(UsedAgainstPlan yarn) {
     Length amount = Length.max(yarn.unexplained(), yarn.unexplained().negated());
     if (amount.isZero()) {
-      return "All of it is explained.";
+      return Say.text("All of it is explained.");
     }
-    String what = Wording.metres(amount) + (yarn.unexplained().isNegative() ? " less" : " more") + " than can be explained";
-    return yarn.wantsReason() ? what + "; up to " + Wording.metres(yarn.mayStay()) + " may stay so without a reason." : what + ", which may stay so.";
+    String metres = Wording.metres(amount);
+    boolean less = yarn.unexplained().isNegative();
+    if (!yarn.wantsReason()) {
+      return less ? Say.text("{0} less than can be explained, which may stay so.", metres) : Say.text("{0} more than can be explained, which may stay so.", metres);
+    }
+    String may = Wording.metres(yarn.mayStay());
+    return less
+        ? Say.text("{0} less than can be explained; up to {1} may stay so without a reason.", metres, may)
+        : Say.text("{0} more than can be explained; up to {1} may stay so without a reason.", metres, may);
   }
 
   /** More or less of something, with its sign; a zero without. */
@@ -47,14 +56,29 @@ final class AfterWords {
 
   /** Why what was found cannot be taken as it is. */
   static String why(BadInput refused, String plan) {
-    return refused.field().map(fault -> place(fault.field()) + (fault.found().isBlank() ? " is still wanted: " : " reads '" + fault.found() + "', wanted ") + fault.wanted() + ".")
-        .orElseGet(() -> PlanWords.why(refused, plan));
+    return refused.field().map(fault -> said(fault)).orElseGet(() -> PlanWords.why(refused, plan));
+  }
+
+  private static String said(Fault fault) {
+    String wanted = Say.known(fault.wanted());
+    return fault.found().isBlank()
+        ? Say.text("{0} is still wanted: {1}.", place(fault.field()), wanted)
+        : Say.text("{0} reads '{1}', wanted {2}.", place(fault.field()), fault.found(), wanted);
   }
 
   /** Where a field stands: {@code Length wound}, {@code Thrums 2}. */
   private static String place(String path) {
     Optional<String> measured = Arrays.stream(FoundField.values()).filter(field -> path.equals(field.part().key() + "." + field.key())).map(FoundField::caption).findFirst();
-    return measured.orElseGet(() -> begin(path.replaceFirst("\\[(\\d+)].*", " $1").replaceFirst("^hours\\.(.*)", "$1, hours")));
+    return measured.orElseGet(() -> unmeasured(path));
+  }
+
+  private static String unmeasured(String path) {
+    if (path.startsWith("hours.")) {
+      return Say.text("{0}, hours", begin(Say.known(path.substring("hours.".length()))));
+    }
+    String[] parts = path.replaceFirst("\\[(\\d+)].*", " $1").split(" ", 2);
+    String part = begin(Say.known(parts[0]));
+    return parts.length == 1 ? part : part + " " + parts[1];
   }
 
   /** With a great letter at its beginning. */

@@ -1,11 +1,14 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.PlanQueue;
 import hankbook.studio.QueuePlans;
 import hankbook.studio.QueuedPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All plans against all yarns, as the screen shows them; made away from it.
@@ -43,8 +46,9 @@ record Ahead(List<AheadYarn> yarns, List<AheadRow> rows, List<String> kept, List
   /** How many plans there are and how many yarns lack. */
   String summary() {
     long lacking = yarns.stream().filter(yarn -> !yarn.lack().isEmpty()).count();
-    String lacks = lacking == 0 ? "nothing lacks" : Wording.count(lacking, "yarn lacks", "yarns lack");
-    String coming = counted == 0 ? "" : ", " + Wording.count(counted, "skein on order counted", "skeins on order counted");
-    return rows.isEmpty() ? "" : Wording.count(rows.size(), "plan", "plans") + ", " + lacks + coming;
+    String lacks = lacking == 0 ? Say.text("nothing lacks") : Say.count(lacking, "{0} yarn lacks", "{0} yarns lack");
+    String coming = counted == 0 ? "" : Say.count(counted, "{0} skein on order counted", "{0} skeins on order counted");
+    String plans = Say.count(rows.size(), "{0} plan", "{0} plans");
+    return rows.isEmpty() ? "" : Stream.of(plans, lacks, coming).filter(words -> !words.isEmpty()).collect(Collectors.joining(", "));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.QueuedPlan;
 
 /**
@@ -17,6 +18,6 @@ record AheadCell(String need, Standing standing, String lack, boolean changed) {
 
   /** How it stands and what lacks. */
   String verdict() {
-    return standing.word() + (lack.isEmpty() ? "" : ", lacks " + lack);
+    return lack.isEmpty() ? standing.word() : Say.text("{0}, lacks {1}", standing.word(), lack);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.ExpectedBy;
 import hankbook.studio.PlanMove;
 import hankbook.studio.QueuePlans;
@@ -184,7 +185,9 @@ public final class AheadModel {
   }
 
   private void kept(PlanMove move) {
-    status.done(move.plan() + " takes its yarn just " + (move.before() ? "before " : "after ") + move.beside() + " now.");
+    status.done(move.before()
+        ? Say.text("{0} takes its yarn just before {1} now.", move.plan(), move.beside())
+        : Say.text("{0} takes its yarn just after {1} now.", move.plan(), move.beside()));
     judge();
     refresh();
   }
@@ -199,11 +202,11 @@ public final class AheadModel {
   private void judge() {
     int turn = order.indexOf(chosen.get());
     boolean another = tried.get().filter(move -> !move.plan().equals(chosen.get())).isPresent();
-    String why = turn < 0 ? "The upper plans take their yarn first. Choose a plan to move it." : another ? "First keep or leave the order that is tried." : "";
-    up.judge(why.isEmpty() && turn == 0 ? "It is the first already." : why);
-    down.judge(why.isEmpty() && turn == order.size() - 1 ? "It is the last already." : why);
-    String hint = chosen.get() + " takes its yarn sooner or later with these, or with Alt and an arrow.";
+    String why = turn < 0 ? Say.text("The upper plans take their yarn first. Choose a plan to move it.") : another ? Say.text("First keep or leave the order that is tried.") : "";
+    up.judge(why.isEmpty() && turn == 0 ? Say.text("It is the first already.") : why);
+    down.judge(why.isEmpty() && turn == order.size() - 1 ? Say.text("It is the last already.") : why);
+    String hint = Say.text("{0} takes its yarn sooner or later with these, or with Alt and an arrow.", chosen.get());
     turnWords.set(up.isPossible() && down.isPossible() ? hint : up.isPossible() ? down.whyNotProperty().get() : up.whyNotProperty().get());
-    keep.judge(tried.get().isPresent() ? "" : "No other order is tried.");
+    keep.judge(tried.get().isPresent() ? "" : Say.text("No other order is tried."));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.PlanQueue;
 import hankbook.studio.QueuedPlan;
 import hankbook.yarn.YarnColour;
@@ -24,7 +25,7 @@ record AheadRow(int turn, String name, Optional<Standing> standing, String words
     List<YarnColour> changed = changes.stream().filter(change -> change.plan().equals(plan.name())).map(change -> change.after().yarn()).toList();
     Map<YarnColour, AheadCell> cells = new LinkedHashMap<>();
     plan.claims().forEach(claim -> cells.put(claim.yarn(), AheadCell.of(claim, changed.contains(claim.yarn()))));
-    return new AheadRow(turn, plan.name(), standing(plan, cells), plan.stands().words(), cells);
+    return new AheadRow(turn, plan.name(), standing(plan, cells), Say.known(plan.stands().words()), cells);
   }
 
   private static Optional<Standing> standing(QueuedPlan plan, Map<YarnColour, AheadCell> cells) {

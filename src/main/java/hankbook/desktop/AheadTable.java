@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ final class AheadTable extends TableView<AheadRow> {
     getColumns().add(plan);
     setId("ahead");
     getStyleClass().add("ahead-table");
-    setAccessibleText("Plans in their turns, with their yarns");
+    setAccessibleText(Say.text("Plans in their turns, with their yarns"));
     setPlaceholder(nothing(model));
     getSelectionModel().selectedItemProperty().subscribe(row -> {
       if (!showing) {
@@ -158,19 +159,19 @@ final class AheadTable extends TableView<AheadRow> {
   }
 
   private static VBox captions() {
-    Label top = new Label("Plan");
+    Label top = new Label(Say.text("Plan"));
     top.getStyleClass().add("ahead-head-top");
-    VBox captions = new VBox(top, new Label("All plans need"), new Label("Free for them"), new Label("Lacks"));
+    VBox captions = new VBox(top, new Label(Say.text("All plans need")), new Label(Say.text("Free for them")), new Label(Say.text("Lacks")));
     captions.getStyleClass().add("ahead-head");
     return captions;
   }
 
   private static StackPane nothing(AheadModel model) {
-    Label reckoning = Labels.quiet("The plans are being reckoned…");
+    Label reckoning = Labels.quiet(Say.text("The plans are being reckoned…"));
     Labels.showOnly(reckoning, model.reckoningProperty());
     VBox nothing = new VBox(
-        Labels.quiet("No plan yet. Each plan you begin under Plans stands here with the yarn it needs."),
-        Labels.quiet("The upper plans take their yarn first; you see what is left for those below, and what lacks."));
+        Labels.quiet(Say.text("No plan yet. Each plan you begin under Plans stands here with the yarn it needs.")),
+        Labels.quiet(Say.text("The upper plans take their yarn first; you see what is left for those below, and what lacks.")));
     nothing.getStyleClass().add("nothing-yet");
     Labels.showOnly(nothing, model.reckoningProperty().map(now -> !now));
     return new StackPane(reckoning, nothing);

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.PlanMove;
 import hankbook.studio.PlanQueue;
 import hankbook.studio.QueuedPlan;
@@ -32,25 +33,28 @@ final class AheadTrial extends VBox {
   }
 
   private static String words(PlanMove move) {
-    return "If " + move.plan() + " takes its yarn just " + (move.before() ? "before " : "after ") + move.beside() + ":";
+    return move.before()
+        ? Say.text("If {0} takes its yarn just before {1}:", move.plan(), move.beside())
+        : Say.text("If {0} takes its yarn just after {1}:", move.plan(), move.beside());
   }
 
   private void show(List<PlanQueue.Change> found) {
     changes.getChildren().setAll(found.stream().map(AheadTrial::line).toList());
     if (found.isEmpty()) {
-      changes.getChildren().add(Labels.quiet("Nothing changes: every plan gets what it got."));
+      changes.getChildren().add(Labels.quiet(Say.text("Nothing changes: every plan gets what it got.")));
     }
   }
 
   private static Node line(PlanQueue.Change change) {
     Label becomes = StandingMark.labelled(Standing.of(change.after().verdict()));
     becomes.setText(state(change.after()));
-    HBox line = new HBox(new Label(change.plan() + ", " + change.after().yarn() + ":"), Labels.quiet("was " + state(change.before()) + ", becomes"), becomes);
+    HBox line = new HBox(new Label(change.plan() + ", " + change.after().yarn() + ":"), Labels.quiet(Say.text("was {0}, becomes", state(change.before()))), becomes);
     line.getStyleClass().add("ahead-change");
     return line;
   }
 
   private static String state(QueuedPlan.Claim claim) {
-    return Standing.of(claim.verdict()).word() + (claim.lack().isZero() ? "" : ", lacks " + Wording.metres(claim.lack()));
+    String standing = Standing.of(claim.verdict()).word();
+    return claim.lack().isZero() ? standing : Say.text("{0}, lacks {1}", standing, Wording.metres(claim.lack()));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
@@ -47,11 +48,11 @@ public final class AheadView extends BorderPane {
     Label summary = Labels.quiet(model.aheadProperty().map(Ahead::summary));
     summary.setId("ahead-summary");
     summary.setWrapText(false);
-    CheckBox counting = new CheckBox("Count yarn on order");
+    CheckBox counting = new CheckBox(Say.text("Count yarn on order"));
     counting.setId("count-on-order");
     counting.selectedProperty().bindBidirectional(model.countingProperty());
     counting.setMinWidth(USE_PREF_SIZE);
-    FieldBox until = new FieldBox("Counted until", "any day", model.until().textProperty(), model.until().messageProperty()).named("count-until");
+    FieldBox until = new FieldBox(Say.text("Counted until"), Say.text("any day"), model.until().textProperty(), model.until().messageProperty()).named("count-until");
     until.getChildren().removeFirst();
     until.field().setPrefColumnCount(9);
     HBox day = new HBox(new Label("until"), until);
@@ -60,7 +61,7 @@ public final class AheadView extends BorderPane {
     Label reckoning = Labels.quiet("reckoning…");
     reckoning.setMinWidth(USE_PREF_SIZE);
     Labels.showOnly(reckoning, model.reckoningProperty());
-    HBox top = new HBox(Labels.title("Ahead"), summary, reckoning, Labels.gap(), counting, day);
+    HBox top = new HBox(Labels.title(Say.text("Ahead")), summary, reckoning, Labels.gap(), counting, day);
     top.getStyleClass().add("screen-top");
     return top;
   }
@@ -69,15 +70,15 @@ public final class AheadView extends BorderPane {
     Label words = Labels.quiet(model.turnWordsProperty());
     words.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(words, Priority.ALWAYS);
-    Button keep = turn("Keep this order", "keep-order", model.keepAct(), model::keep);
+    Button keep = turn(Say.text("Keep this order"), "keep-order", model.keepAct(), model::keep);
     keep.getStyleClass().add("accent");
-    Button leave = new Button("Leave it");
+    Button leave = new Button(Say.text("Leave it"));
     leave.setId("leave-order");
     leave.setMinWidth(USE_PREF_SIZE);
     leave.setOnAction(_ -> model.leave());
     Labels.showOnly(keep, model.triedProperty().map(Optional::isPresent));
     Labels.showOnly(leave, model.triedProperty().map(Optional::isPresent));
-    HBox turns = new HBox(turn("Up", "turn-up", model.upAct(), model::up), turn("Down", "turn-down", model.downAct(), model::down), words, keep, leave);
+    HBox turns = new HBox(turn(Say.text("Up"), "turn-up", model.upAct(), model::up), turn(Say.text("Down"), "turn-down", model.downAct(), model::down), words, keep, leave);
     turns.getStyleClass().add("reason-line");
     return turns;
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.PlanQueue;
 import hankbook.yarn.YarnColour;
 
@@ -20,6 +21,8 @@ record AheadYarn(YarnColour yarn, String hex, String need, String free, String l
 
   /** All of it in one sentence. */
   String words() {
-    return yarn + ", all plans need " + need + ", free " + free + (lack.isEmpty() ? ", nothing lacks" : ", lacks " + lack);
+    return lack.isEmpty()
+        ? Say.text("{0}, all plans need {1}, free {2}, nothing lacks", yarn, need, free)
+        : Say.text("{0}, all plans need {1}, free {2}, lacks {3}", yarn, need, free, lack);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.yarn.YarnColour;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
@@ -30,7 +31,7 @@ final class AheadYarnCell extends TableCell<AheadRow, AheadRow> {
       Label verdict = StandingMark.labelled(cell.standing());
       verdict.setText(cell.verdict());
       content.getChildren().setAll(need, verdict);
-      setAccessibleText(row.name() + ", " + yarn + ", needs " + cell.need() + ", " + cell.verdict());
+      setAccessibleText(Say.text("{0}, {1}, needs {2}, {3}", row.name(), yarn, cell.need(), cell.verdict()));
       if (cell.changed()) {
         getStyleClass().add(CHANGED);
       }

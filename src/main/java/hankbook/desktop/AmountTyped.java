@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Exact;
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -52,7 +53,7 @@ final class AmountTyped {
   }
 
   private static Unreadable wanted(String text, CurrencyUnit currency) {
-    return new Unreadable(text, "an amount such as " + (currency.getDecimalPlaces() == 0 ? "60 or 3 x 20" : "59.40 or 3 x 19.80"));
+    return new Unreadable(text, Phrase.of("an amount such as {0}", currency.getDecimalPlaces() == 0 ? "60 or 3 x 20" : "59.40 or 3 x 19.80"));
   }
 
   /**

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.plan.Band;
 import hankbook.plan.Plan;
 import hankbook.plan.Warp;
@@ -22,18 +23,19 @@ final class BandWords {
     if (warp.succession().isEmpty() || warp.selvedge().isEmpty()) {
       return order + ".";
     }
-    return order + ". Selvedges at both sides: " + warp.selvedgeEnds() + " ends of " + warp.selvedge().get().yarn() + ".";
+    return Say.text("{0}. Selvedges at both sides: {1} ends of {2}.", order, warp.selvedgeEnds(), warp.selvedge().get().yarn());
   }
 
   /** The order of picks from the first. */
   static String weft(Plan plan, Band band) {
-    return plan.weftSuccession().map(written -> OrderReading.bounded(written.words()) + ", over and over.").orElseGet(() -> stripes(band) + ".");
+    return plan.weftSuccession().map(written -> Say.text("{0}, over and over.", OrderReading.bounded(written.words()))).orElseGet(() -> stripes(band) + ".");
   }
 
   private static String stripes(Band band) {
     List<Band.Stripe> stripes = band.stripes(MOST_STRIPES);
     boolean all = stripes.stream().mapToLong(Band.Stripe::count).sum() == band.count();
-    return String.join(", ", stripes.stream().map(stripe -> stripe.count() + " " + stripe.thread().yarn()).toList()) + (all ? "" : " and so on");
+    String first = String.join(", ", stripes.stream().map(stripe -> stripe.count() + " " + stripe.thread().yarn()).toList());
+    return all ? first : Say.text("{0} and so on", first);
   }
 
   /** How many threads there are of each yarn, those first that come first. */

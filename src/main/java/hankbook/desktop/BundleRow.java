@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
@@ -7,7 +8,6 @@ import hankbook.studio.ToFinish;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -17,8 +17,6 @@ import javafx.scene.layout.VBox;
 
 /** One bundle of thrums, or of yarn in a sample: of which yarn, and how much. */
 final class BundleRow extends HBox {
-  private static final String ALL = "all warp yarns together";
-
   private final AfterEditor editor;
   private final ActualsPart part;
   private final int row;
@@ -29,8 +27,8 @@ final class BundleRow extends HBox {
     this.editor = editor;
     this.part = part;
     this.row = row;
-    String sort = part == ActualsPart.THRUMS ? "Thrums" : "Samples";
-    amount = new FoundBox(editor, part, row, FoundBox.AMOUNT, "How much", sort + " " + row + ", how much", "38 g or 12 m", 130);
+    String sort = part == ActualsPart.THRUMS ? Say.text("Thrums") : Say.text("Samples");
+    amount = new FoundBox(editor, part, row, FoundBox.AMOUNT, Say.text("How much"), Say.text("{0} {1}, how much", sort, row), "38 g or 12 m", 130);
     getStyleClass().add("found-bundle");
     getChildren().addAll(yarn(ground, sort), amount);
     if (editor.draftProperty().get().rows(part).size() > 1) {
@@ -42,14 +40,15 @@ final class BundleRow extends HBox {
     List<YarnColour> yarns = new ArrayList<>(ground.skeins().stream().filter(ToFinish.Taken::isDrawn).map(taken -> taken.drawn().yarn()).distinct().toList());
     said().filter(yarn -> !yarns.contains(yarn)).ifPresent(yarns::add);
     ComboBox<String> choice = new ComboBox<>();
-    choice.getItems().add(ALL);
+    String all = Say.text("all warp yarns together");
+    choice.getItems().add(all);
     yarns.forEach(yarn -> choice.getItems().add(yarn.toString()));
-    choice.setValue(said().map(YarnColour::toString).orElse(ALL));
+    choice.setValue(said().map(YarnColour::toString).orElse(all));
     choice.setId(part.key() + "[" + row + "].yarn");
-    choice.setAccessibleText(sort + " " + row + ", of which yarn");
+    choice.setAccessibleText(Say.text("{0} {1}, of which yarn", sort, row));
     choice.setPrefWidth(230);
     choice.valueProperty().subscribe(chosen -> choose(yarns.stream().filter(yarn -> yarn.toString().equals(chosen)).findFirst()));
-    Label caption = new Label("Of");
+    Label caption = new Label(Say.text("Of"));
     caption.getStyleClass().add("field-name");
     caption.setLabelFor(choice);
     VBox box = new VBox(caption, choice);
@@ -75,9 +74,9 @@ final class BundleRow extends HBox {
   }
 
   private Button out(String sort) {
-    Button out = new Button("Take out");
+    Button out = new Button(Say.text("Take out"));
     out.setId("take-out-" + part.key() + "-" + row);
-    out.setAccessibleText("Take out " + sort.toLowerCase(Locale.ROOT) + " " + row);
+    out.setAccessibleText(part == ActualsPart.THRUMS ? Say.text("Take out thrums {0}", row) : Say.text("Take out samples {0}", row));
     out.getStyleClass().addAll("small", "flat");
     out.setMinWidth(USE_PREF_SIZE);
     out.setOnAction(_ -> {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.LengthUnit;
 import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
@@ -30,13 +31,15 @@ final class CameOut extends VBox {
     values.setHalignment(HPos.RIGHT);
     values.setMinWidth(70);
     grid.getColumnConstraints().setAll(names, values, values);
-    grid.addRow(0, Labels.quiet(""), Labels.quiet("planned"), Labels.quiet("really"));
-    really.ways().forEach((way, found) -> row(way.words(), Way.percent(way.planned(plan.allowances())), Way.percent(found.value()), found.from()));
-    really.sampling().ifPresent(found -> row("sampling", plan.allowances().sampling().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
-    really.loomWaste().ifPresent(found -> row("loom waste", plan.allowances().loomWaste().print(LengthUnit.CENTIMETRE, 1), found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
-    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), "", time(found.value()), found.from()));
+    grid.addRow(0, Labels.quiet(""), Labels.quiet(Say.text("planned")), Labels.quiet(Say.text("really")));
+    really.ways().forEach((way, found) -> row(way.words(), Say.known(way.words()), Way.percent(way.planned(plan.allowances())), Way.percent(found.value()), found.from()));
+    really.sampling().ifPresent(found -> row("sampling", Say.text("sampling"), plan.allowances().sampling().print(LengthUnit.CENTIMETRE, 1),
+        found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
+    really.loomWaste().ifPresent(found -> row("loom waste", Say.text("loom waste"), plan.allowances().loomWaste().print(LengthUnit.CENTIMETRE, 1),
+        found.value().print(LengthUnit.CENTIMETRE, 1), found.from()));
+    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), found.from()));
     if (grid.getRowCount() == 1) {
-      getChildren().add(Labels.quiet("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured."));
+      getChildren().add(Labels.quiet(Say.text("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured.")));
     } else {
       getChildren().add(grid);
     }
@@ -49,11 +52,11 @@ final class CameOut extends VBox {
     return label;
   }
 
-  private void row(String name, String planned, String really, String from) {
+  private void row(String id, String name, String planned, String really, String from) {
     Label caption = new Label(AfterWords.begin(name));
     Label value = new Label(really);
     value.getStyleClass().add("went-total");
-    value.setId("came-" + name.replace(' ', '-'));
+    value.setId("came-" + id.replace(' ', '-'));
     value.setMinWidth(USE_PREF_SIZE);
     int row = grid.getRowCount();
     grid.addRow(row, caption, new Label(planned), value);
@@ -63,13 +66,13 @@ final class CameOut extends VBox {
 
   private static String of(WorkKind kind) {
     return switch (kind.per()) {
-      case END -> "an end";
-      case PICK -> "a pick";
-      case PIECE -> "a piece";
+      case END -> Say.text("an end");
+      case PICK -> Say.text("a pick");
+      case PIECE -> Say.text("a piece");
     };
   }
 
   private static String time(Duration time) {
-    return time.toMinutes() > 0 ? time.toMinutes() + " min " + time.toSecondsPart() + " s" : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
+    return time.toMinutes() > 0 ? Say.text("{0} min {1} s", time.toMinutes(), time.toSecondsPart()) : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.reckon.Cause;
 import hankbook.reckon.Reckoning;
@@ -26,11 +27,11 @@ final class CauseTable extends ScrollPane {
       head.setMinWidth(USE_PREF_SIZE);
       heads.add(head);
     }
-    heads.add(new Label("All yarns"));
+    heads.add(new Label(Say.text("All yarns")));
     addRow(heads);
     row("planned", reckoning.yarns().stream().map(YarnAccount::planned).toList(), reckoning.planned(), Styles.TEXT_BOLD, false);
     for (Cause cause : Cause.values()) {
-      row(cause.words(), reckoning.yarns().stream().map(yarn -> yarn.part(cause)).toList(), reckoning.part(cause), Styles.TEXT, true);
+      row(Say.known(cause.words()), reckoning.yarns().stream().map(yarn -> yarn.part(cause)).toList(), reckoning.part(cause), Styles.TEXT, true);
     }
     row("used", reckoning.yarns().stream().map(YarnAccount::used).toList(), reckoning.used(), Styles.TEXT_BOLD, false);
     setContent(grid);
@@ -49,7 +50,7 @@ final class CauseTable extends ScrollPane {
     cells.forEach(cell -> cell.getStyleClass().add(style));
     cells.getLast().setId("cause-" + name.replace(' ', '-'));
     addRow(cells);
-    grid.setAccessibleText("Where the yarn went, " + reckoning.yarns().size() + " yarns");
+    grid.setAccessibleText(Say.text("Where the yarn went, {0} yarns", reckoning.yarns().size()));
   }
 
   private void addRow(List<Label> cells) {

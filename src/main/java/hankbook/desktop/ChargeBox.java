@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ComboBox;
@@ -8,8 +9,6 @@ import javafx.scene.layout.VBox;
 /** What was paid or taken off for all lines of a purchase, and by what it is shared over them. */
 final class ChargeBox extends VBox {
   private static final double WIDTH = 128;
-  private static final String BY_VALUE = "by value";
-  private static final String BY_MASS = "by mass";
 
   /**
    * @param several whether there are lines to share it over
@@ -19,13 +18,15 @@ final class ChargeBox extends VBox {
     FieldBox amount = new FieldBox(name, "0", fields.field(key), fields.message(key)).named(id).quantity();
     amount.field().setOnAction(_ -> enter.run());
     ComboBox<String> basis = new ComboBox<>();
-    basis.getItems().setAll(BY_VALUE, BY_MASS);
+    String byValue = Say.text("by value");
+    String byMass = Say.text("by mass");
+    basis.getItems().setAll(byValue, byMass);
     basis.setId(id + "-by");
-    basis.setAccessibleText(name + " shared");
+    basis.setAccessibleText(Say.text("{0} shared", name));
     basis.setMaxWidth(Double.MAX_VALUE);
     StringProperty by = fields.field(PurchaseTyped.by(key));
-    by.subscribe(text -> basis.setValue(text.equals("mass") ? BY_MASS : BY_VALUE));
-    basis.setOnAction(_ -> by.set(BY_MASS.equals(basis.getValue()) ? "mass" : by.get().isEmpty() ? "" : "value"));
+    by.subscribe(text -> basis.setValue(text.equals("mass") ? byMass : byValue));
+    basis.setOnAction(_ -> by.set(byMass.equals(basis.getValue()) ? "mass" : by.get().isEmpty() ? "" : "value"));
     Labels.showOnly(basis, several);
     getStyleClass().add("field-box");
     setPrefWidth(WIDTH);

@@ -1,8 +1,10 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.List;
 import java.util.Map;
 import javafx.scene.Scene;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -54,9 +56,37 @@ enum Chord {
     return keys;
   }
 
-  /** As it is written beside what it does. */
+  /** As it is written beside what it does, with the name that the key bears on the keyboards of the language. */
   String words() {
-    return words;
+    return words.replace("Ctrl", Say.text("Ctrl")).replace("Shift", Say.text("Shift"));
+  }
+
+  /** What it does, in a few words. */
+  String does() {
+    return switch (this) {
+      case SHELF -> Say.text("Turn to the shelf");
+      case PLANS -> Say.text("Turn to the plans");
+      case JOURNAL -> Say.text("Turn to the journal");
+      case AHEAD -> Say.text("Turn to what lies ahead");
+      case AFTER -> Say.text("Turn to what comes after the cloth");
+      case COSTS -> Say.text("Turn to the costs");
+      case LOOMS -> Say.text("Turn to looms and reeds");
+      case SETTINGS -> Say.text("Turn to the settings");
+      case SEARCH -> Say.text("Go to where the things of this screen are looked for");
+      case RECEIVE -> Say.text("Receive a skein");
+      case OTHER_THEME -> Say.text("Change between light and dark");
+      case LARGER -> Say.text("Show everything larger");
+      case SMALLER -> Say.text("Show everything smaller");
+      case OWN_SIZE -> Say.text("Show everything at its own size");
+      case KEYS -> Say.text("Show all keys");
+      case FIND_ANYTHING -> Say.text("Find a skein, a plan, a screen or something to do");
+      case UNDO -> Say.text("Take back the last thing done with yarn; in a field, what was typed");
+    };
+  }
+
+  /** A tip that says words and then the keys. */
+  Tooltip tip(String says) {
+    return new Tooltip(says + ", " + words());
   }
 
   /** Lets the chords do what they stand for. */

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.plan.Band;
 import hankbook.plan.ClothPattern;
 import hankbook.plan.Plan;
@@ -17,7 +18,7 @@ final class ClothPage extends PlanPage {
   private ClothPlace place = new ClothPlace();
 
   ClothPage(PlansModel model) {
-    super("Cloth", model);
+    super("cloth", Say.text("Cloth"), model);
   }
 
   @Override
@@ -26,10 +27,10 @@ final class ClothPage extends PlanPage {
     Plan plan = reckoned.check().plan();
     ClothPattern cloth = ClothPattern.of(plan);
     String warp = BandWords.warp(plan, cloth.warp());
-    section(this, "In the reed", order(cloth.warp(), warp, "end", "ends"));
-    cloth.weft().ifPresent(weft -> section(this, "Picks, from the first", order(weft, BandWords.weft(plan, weft), "pick", "picks")));
-    section(this, "Woven plain", woven(plan, cloth, warp));
-    plan.warp().sections().ifPresent(units -> section(this, "Ends counted in units", new SectionTable(SectionSum.of(units, plan.warp().sett(), plan.warp().selvedgeEnds())),
+    section(this, Say.text("In the reed"), order(cloth.warp(), warp, "end", "ends"));
+    cloth.weft().ifPresent(weft -> section(this, Say.text("Picks, from the first"), order(weft, BandWords.weft(plan, weft), "pick", "picks")));
+    section(this, Say.text("Woven plain"), woven(plan, cloth, warp));
+    plan.warp().sections().ifPresent(units -> section(this, Say.text("Ends counted in units"), new SectionTable(SectionSum.of(units, plan.warp().sett(), plan.warp().selvedgeEnds())),
         new SectionTry(new SectionTrial(plan, model().editor()))));
   }
 
@@ -42,15 +43,16 @@ final class ClothPage extends PlanPage {
 
   private Node woven(Plan plan, ClothPattern cloth, String warp) {
     ClothPatch patch = new ClothPatch(cloth, palette(), place);
-    String weft = cloth.weft().map(picks -> " Picks: " + BandWords.weft(plan, picks)).orElse("");
-    WholeCloth whole = new WholeCloth(cloth, palette(), place, "The whole cloth in plain weave. Ends: " + warp + weft);
+    String words = cloth.weft().map(picks -> Say.text("The whole cloth in plain weave. Ends: {0} Picks: {1}", warp, BandWords.weft(plan, picks)))
+        .orElseGet(() -> Say.text("The whole cloth in plain weave. Ends: {0}", warp));
+    WholeCloth whole = new WholeCloth(cloth, palette(), place, words);
     VBox left = new VBox(whole);
-    WholeCloth.squeezed(cloth).ifPresent(words -> left.getChildren().add(quiet(words)));
+    WholeCloth.squeezed(cloth).ifPresent(said -> left.getChildren().add(quiet(said)));
     Label where = quiet("");
     where.setId("cloth-place");
     place.endProperty().subscribe(_ -> where.setText(place.words()));
     place.pickProperty().subscribe(_ -> where.setText(place.words()));
-    VBox right = new VBox(patch, where, quiet("Click the whole cloth, or use the arrow keys, to look elsewhere."));
+    VBox right = new VBox(patch, where, quiet(Say.text("Click the whole cloth, or use the arrow keys, to look elsewhere.")));
     left.getStyleClass().add("plan-figure");
     right.getStyleClass().add("plan-figure");
     return new FlowPane(GAP, GAP, left, right);

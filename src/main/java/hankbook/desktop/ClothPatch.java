@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.plan.ClothPattern;
 import hankbook.plan.ClothThread;
 import java.util.Optional;
@@ -41,7 +42,7 @@ final class ClothPatch extends StackPane {
     getChildren().add(canvas);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleHelp("Arrow keys move over the cloth.");
+    setAccessibleHelp(Say.text("Arrow keys move over the cloth."));
     setOnMousePressed(_ -> requestFocus());
     addEventHandler(KeyEvent.KEY_PRESSED, key -> {
       if (place.move(key.getCode())) {
@@ -53,7 +54,7 @@ final class ClothPatch extends StackPane {
   }
 
   private void draw() {
-    setAccessibleText("A closer look at the cloth. " + place.words());
+    setAccessibleText(Say.text("A closer look at the cloth. {0}", place.words()));
     GraphicsContext pen = canvas.getGraphicsContext2D();
     pen.clearRect(0, 0, WIDTH, HEIGHT);
     boolean woven = cloth.weft().isPresent();

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.beans.property.ReadOnlyLongProperty;
 import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.scene.input.KeyCode;
@@ -89,7 +90,10 @@ final class ClothPlace {
 
   /** Where the patch lies: {@code Ends 1 to 30 of 480, picks 1 to 27 of 2160.} */
   String words() {
-    String warp = "Ends " + (end.get() + 1) + " to " + (end.get() + across()) + " of " + ends;
-    return warp + (picks == 0 ? "." : ", picks " + (pick.get() + 1) + " to " + (pick.get() + along()) + " of " + picks + ".");
+    long firstEnd = end.get() + 1;
+    long lastEnd = end.get() + across();
+    return picks == 0
+        ? Say.text("Ends {0} to {1} of {2}.", firstEnd, lastEnd, ends)
+        : Say.text("Ends {0} to {1} of {2}, picks {3} to {4} of {5}.", firstEnd, lastEnd, ends, pick.get() + 1, pick.get() + along(), picks);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ final class ColumnMenu extends ContextMenu {
     items.forEach((column, item) -> {
       boolean wanted = GivingWay.isWanted(column);
       item.setSelected(wanted);
-      item.setText("Show “" + column.getText() + "”" + (wanted && !column.isVisible() ? " (no room for it now)" : ""));
+      item.setText(wanted && !column.isVisible() ? Say.text("Show “{0}” (no room for it now)", column.getText()) : Say.text("Show “{0}”", column.getText()));
       item.setDisable(column.isVisible() && seen == 1);
     });
   }

@@ -4,6 +4,7 @@ import hankbook.allot.PlanCheck;
 import hankbook.cost.CostWish;
 import hankbook.cost.Price;
 import hankbook.cost.Pricing;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.plan.Plan;
 import hankbook.studio.CostedPlan;
@@ -95,7 +96,7 @@ final class CostModel {
   }
 
   private void judged() {
-    unfinished.set(editor.answerProperty().get() instanceof PlanAnswer.Unfinished still ? "The plan is costed once it is finished. " + still.words() : "");
+    unfinished.set(editor.answerProperty().get() instanceof PlanAnswer.Unfinished still ? Say.text("The plan is costed once it is finished. {0}", still.words()) : "");
     asSet.ask();
   }
 

@@ -1,6 +1,8 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
+import hankbook.desktop.why.Opened;
 import hankbook.studio.CostedPlan;
 import java.util.List;
 import java.util.Optional;
@@ -16,11 +18,12 @@ final class CostPage extends PlanPage {
   private final Label total = new Label();
   private final Label each = Labels.quiet("");
   private final CostTrialBox trial;
+  private final Opened opened = new Opened();
   private final VBox table = new VBox();
   private final VBox notes = new VBox();
 
   CostPage(PlansModel model) {
-    super("Cost", model);
+    super("cost", Say.text("Cost"), model);
     this.cost = model.cost();
     this.trial = new CostTrialBox(cost);
     total.setId("cost-total");
@@ -54,7 +57,7 @@ final class CostPage extends PlanPage {
   private static String each(CostedPlan found) {
     int left = found.cost().uncounted().size();
     String pieces = CostWords.each(found.cost().pieces());
-    String without = left == 0 ? "" : "Without " + Wording.count(left, "thing", "things") + " whose cost is not known, named below.";
+    String without = left == 0 ? "" : Say.count(left, "Without {0} thing whose cost is not known, named below.", "Without {0} things whose cost is not known, named below.");
     return pieces.isEmpty() ? without : pieces + ". " + without;
   }
 
@@ -63,7 +66,7 @@ final class CostPage extends PlanPage {
     cost.asSet().foundProperty().get().ifPresent(now -> {
       Optional<CostedPlan> then = cost.otherwise().foundProperty().get();
       List<CostRow> rows = CostRows.of(now, then, cost::price);
-      table.getChildren().add(new CostTable(rows, now.cost().currency(), then.isPresent(), palette()));
+      table.getChildren().add(new CostTable(rows, now.cost().currency(), then.isPresent(), palette(), opened));
       then.flatMap(other -> more(now, other)).ifPresent(words -> table.getChildren().add(Labels.quiet(words)));
     });
   }
@@ -71,7 +74,7 @@ final class CostPage extends PlanPage {
   /** What is said of the other cost beside its figures. */
   private static Optional<String> more(CostedPlan now, CostedPlan then) {
     List<String> left = then.cost().uncounted().stream().filter(one -> !now.cost().uncounted().contains(one)).map(Object::toString).toList();
-    return left.isEmpty() ? Optional.empty() : Optional.of("What if, not in the total: " + String.join("; ", left) + ".");
+    return left.isEmpty() ? Optional.empty() : Optional.of(Say.text("What if, not in the total: {0}.", String.join("; ", left)));
   }
 
   /** The page has its own answer, which comes after the plan's. */

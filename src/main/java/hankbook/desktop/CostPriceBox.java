@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.cost.Price;
+import hankbook.desktop.say.Say;
 import java.util.Locale;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -30,8 +31,8 @@ final class CostPriceBox extends VBox {
     fault.setId("cost-part-fault");
     Label each = Labels.steady(cost.priceProperty().map(found -> found.map(Price::pieces).map(CostWords::each).orElse("")), 1);
     each.setId("cost-price-each");
-    Label words = Labels.quiet("A margin is a part of the price, a markup a part of the cost: 40 on 60 is a margin of 40 % and a markup of 66.67 %.");
-    Label tax = Labels.quiet("Whether tax comes on top of the price or is in it follows local rules; ask someone who is licensed to say.");
+    Label words = Labels.quiet(Say.text("A margin is a part of the price, a markup a part of the cost: 40 on 60 is a margin of 40 % and a markup of 66.67 %."));
+    Label tax = Labels.quiet(Say.text("Whether tax comes on top of the price or is in it follows local rules; ask someone who is licensed to say."));
     tax.setId("cost-tax");
     getChildren().addAll(line, each, fault, words, tax);
   }
@@ -42,7 +43,7 @@ final class CostPriceBox extends VBox {
     choices.getStyleClass().add("way-choices");
     for (PriceWay way : PriceWay.values()) {
       ToggleButton choice = new ToggleButton(way.words());
-      choice.setId("cost-" + way.words().toLowerCase(Locale.ROOT));
+      choice.setId("cost-" + way.name().toLowerCase(Locale.ROOT));
       choice.getStyleClass().add("way-choice");
       choice.setMinWidth(USE_PREF_SIZE);
       choice.setToggleGroup(group);
@@ -53,7 +54,7 @@ final class CostPriceBox extends VBox {
       cost.wayProperty().subscribe(now -> choice.setSelected(now == way));
       choices.getChildren().add(choice);
     }
-    VBox lowered = new VBox(Labels.quiet("Price by"), choices);
+    VBox lowered = new VBox(Labels.quiet(Say.text("Price by")), choices);
     lowered.getStyleClass().add("field-box");
     return lowered;
   }

@@ -1,8 +1,10 @@
 package hankbook.desktop;
 
 import hankbook.measure.Length;
+import hankbook.plan.Because;
 import hankbook.yarn.YarnColour;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.joda.money.Money;
 
 /**
@@ -15,13 +17,16 @@ import org.joda.money.Money;
  * @param detail how it was reckoned, or empty
  * @param now what it is
  * @param then what it would be otherwise
+ * @param why what it is made of now; empty where that stands beside it already
  */
-record CostRow(String name, int depth, Optional<YarnColour> yarn, Optional<Length> length, String detail, Optional<Money> now, Optional<Money> then) {
-  private static final String TOTAL = "Total";
+record CostRow(
+    String name, int depth, Optional<YarnColour> yarn, Optional<Length> length, String detail, Optional<Money> now, Optional<Money> then, Optional<Supplier<Because>> why) {
+  /** As it is known by; what is said is in the language of the window. */
+  private static final String TOTAL = "total";
 
   /** All of a cost. */
-  static CostRow total(Money now, Optional<Money> then) {
-    return plain(TOTAL, "", Optional.of(now), then);
+  static CostRow total(Money now, Optional<Money> then, Optional<Supplier<Because>> why) {
+    return new CostRow(TOTAL, 0, Optional.empty(), Optional.empty(), "", Optional.of(now), then, why);
   }
 
   /** Whether it is all of the cost, and the sum of what stands above it. */
@@ -30,7 +35,7 @@ record CostRow(String name, int depth, Optional<YarnColour> yarn, Optional<Lengt
   }
 
   static CostRow plain(String name, String detail, Optional<Money> now, Optional<Money> then) {
-    return new CostRow(name, 0, Optional.empty(), Optional.empty(), detail, now, then);
+    return new CostRow(name, 0, Optional.empty(), Optional.empty(), detail, now, then, Optional.empty());
   }
 
   /** How much more it would be, with its sign; empty where it would be the same. */

@@ -2,11 +2,14 @@ package hankbook.desktop;
 
 import hankbook.allot.Cover;
 import hankbook.cost.Comparison;
+import hankbook.cost.CostBecause;
 import hankbook.cost.CostLine;
 import hankbook.cost.Labour;
 import hankbook.cost.PieceCost;
 import hankbook.cost.Price;
+import hankbook.desktop.say.Say;
 import hankbook.measure.DurationText;
+import hankbook.plan.Because;
 import hankbook.studio.CostedPlan;
 import hankbook.yarn.YarnColour;
 import java.time.Duration;
@@ -16,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.joda.money.Money;
 
 /** The lines of what a plan costs, down to its yarns: the parts, the total, each piece, and the price. */
@@ -44,7 +48,8 @@ final class CostRows {
   static List<CostRow> of(CostedPlan now, Optional<CostedPlan> then, Function<CostedPlan, Optional<Price>> pricing) {
     CostRows all = new CostRows(now, then, pricing);
     then.ifPresentOrElse(other -> now.beside(other).parts().forEach(part -> all.add(part, 0)), () -> now.cost().total().parts().forEach(part -> all.add(part, 0)));
-    all.add(CostRow.total(now.cost().total().amount(), then.map(other -> other.cost().total().amount())));
+    Optional<Supplier<Because>> why = then.isPresent() ? Optional.empty() : Optional.of(() -> now.because(now.cost().total()));
+    all.add(CostRow.total(now.cost().total().amount(), then.map(other -> other.cost().total().amount()), why));
     all.pieces(now.cost().pieces(), then.map(other -> other.cost().pieces()));
     all.price();
     all.spending();
@@ -56,14 +61,15 @@ final class CostRows {
   }
 
   private void add(CostLine line, int depth) {
-    add(new CostRow(line.name(), depth, yarn(line.name(), depth), line.length(), detail(line, depth), Optional.of(line.amount()), Optional.empty()));
+    add(new CostRow(
+        line.name(), depth, yarn(line.name(), depth), line.length(), detail(line, depth), Optional.of(line.amount()), Optional.empty(), Optional.of(() -> now.because(line))));
     if (depth < TO_YARNS) {
       line.parts().forEach(part -> add(part, depth + 1));
     }
   }
 
   private void add(Comparison line, int depth) {
-    add(new CostRow(line.name(), depth, yarn(line.name(), depth), Optional.empty(), "", line.now(), line.then()));
+    add(new CostRow(line.name(), depth, yarn(line.name(), depth), Optional.empty(), "", line.now(), line.then(), Optional.empty()));
     if (depth < TO_YARNS) {
       line.parts().forEach(part -> add(part, depth + 1));
     }
@@ -83,23 +89,25 @@ final class CostRows {
     List<Labour> costed = now.cost().work().stream().filter(labour -> labour.hourly().isPresent()).toList();
     Duration all = costed.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus);
     List<Money> rates = costed.stream().flatMap(labour -> labour.hourly().stream()).distinct().toList();
-    return DurationText.rounded(all) + (rates.size() == 1 ? " at " + Wording.money(rates.getFirst()) + " an hour" : " at several rates");
+    String time = DurationText.rounded(all);
+    return rates.size() == 1 ? Say.text("{0} at {1} an hour", time, Wording.money(rates.getFirst())) : Say.text("{0} at several rates", time);
   }
 
   private void pieces(List<PieceCost> pieces, Optional<List<PieceCost>> others) {
     for (int i = 0; i < pieces.size(); i++) {
       PieceCost piece = pieces.get(i);
       Optional<PieceCost> other = others.isPresent() ? Optional.of(others.get().get(i)) : Optional.empty();
-      String name = "Each " + piece.name() + ", of " + piece.count() + other.filter(then -> then.count() != piece.count()).map(then -> " or " + then.count()).orElse("");
-      add(new CostRow(
-          name, 1, Optional.empty(), Optional.empty(), other.isPresent() ? "" : CostWords.dearer(piece, ""), Optional.of(piece.each()), other.map(PieceCost::each)));
+      String name = other.filter(then -> then.count() != piece.count()).map(then -> Say.text("Each {0}, of {1} or {2}", piece.name(), piece.count(), then.count()))
+          .orElseGet(() -> Say.text("Each {0}, of {1}", piece.name(), piece.count()));
+      Optional<Supplier<Because>> why = other.isPresent() ? Optional.empty() : Optional.of(() -> CostBecause.each(piece));
+      add(new CostRow(name, 1, Optional.empty(), Optional.empty(), other.isPresent() ? "" : CostWords.dearer(piece), Optional.of(piece.each()), other.map(PieceCost::each), why));
     }
   }
 
   private void price() {
     pricing.apply(now).ifPresent(price -> {
       Optional<Price> other = then.flatMap(pricing);
-      add(CostRow.plain("Price", "with " + price.pricing().words(), Optional.of(price.all()), other.map(Price::all)));
+      add(CostRow.plain(Say.text("Price"), Say.text("with {0}", Say.known(price.pricing().words())), Optional.of(price.all()), other.map(Price::all)));
       pieces(price.pieces(), other.map(Price::pieces));
     });
   }
@@ -107,6 +115,6 @@ final class CostRows {
   /** What is spent stands beside the total; here only where two are compared. */
   private void spending() {
     then.filter(other -> !other.cost().purchases().isEmpty() || !now.cost().purchases().isEmpty()).ifPresent(
-        other -> add(CostRow.plain("To be spent now", "on whole put-ups, not in the total", Optional.of(now.cost().spendNow()), Optional.of(other.cost().spendNow()))));
+        other -> add(CostRow.plain(Say.text("To be spent now"), Say.text("on whole put-ups, not in the total"), Optional.of(now.cost().spendNow()), Optional.of(other.cost().spendNow()))));
   }
 }

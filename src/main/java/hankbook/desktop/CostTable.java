@@ -1,10 +1,14 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
+import hankbook.desktop.why.Opened;
+import hankbook.desktop.why.WhyBelow;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -18,10 +22,18 @@ final class CostTable extends GridPane {
 
   private final YarnPalette palette;
   private final boolean compared;
+  private final Opened opened;
 
-  CostTable(List<CostRow> rows, CurrencyUnit currency, boolean compared, YarnPalette palette) {
+  /**
+   * The table.
+   *
+   * @param compared whether another cost stands beside it
+   * @param opened what explains itself, kept from one answer to the next
+   */
+  CostTable(List<CostRow> rows, CurrencyUnit currency, boolean compared, YarnPalette palette, Opened opened) {
     this.palette = palette;
     this.compared = compared;
+    this.opened = opened;
     setId("cost-table");
     getStyleClass().add("cost-table");
     ColumnConstraints name = new ColumnConstraints();
@@ -35,9 +47,9 @@ final class CostTable extends GridPane {
       getColumnConstraints().add(amount);
     }
     if (compared) {
-      addRow(0, Labels.quiet(currency.getCode()), head("as it is"), head("what if"), head("difference"));
+      addRow(0, Labels.quiet(currency.getCode()), head(Say.text("as it is")), head(Say.text("what if")), head(Say.text("difference")));
     } else {
-      addRow(0, Labels.quiet(""), head("yarn"), head(currency.getCode()));
+      addRow(0, Labels.quiet(""), head(Say.text("yarn")), head(currency.getCode()));
     }
     rows.forEach(this::add);
   }
@@ -55,17 +67,18 @@ final class CostTable extends GridPane {
       add(rule, 0, getRowCount(), AMOUNTS + 1, 1);
     }
     int line = getRowCount();
-    Label name = new Label(row.name());
+    Label name = new Label(name(row));
     row.yarn().ifPresent(yarn -> name.setGraphic(palette.swatch(yarn)));
     name.setWrapText(true);
     name.setMinHeight(USE_PREF_SIZE);
     name.getStyleClass().addAll("cost-name", "cost-depth-" + row.depth());
     String amounts = row.depth() == 0 ? "cost-sum" : row.depth() == 1 ? "cost-part" : "cost-yarn";
     name.getStyleClass().add(amounts);
+    WhyBelow below = new WhyBelow("cost-" + row.depth() + "-" + row.name(), opened, BecauseWords.ON_SCREEN);
     if (compared) {
       addRow(line, name, amount(money(row.now()), amounts), amount(money(row.then()), amounts), amount(row.difference(), "cost-difference"));
     } else {
-      addRow(line, name, amount(row.length().map(Wording::metres).orElse(""), "cost-length"), amount(money(row.now()), amounts));
+      addRow(line, name, amount(row.length().map(Wording::yarn).orElse(""), "cost-length"), explained(row, amounts, below));
     }
     if (row.depth() == 0) {
       getChildren().stream().filter(node -> Integer.valueOf(line).equals(getRowIndex(node))).forEach(node -> node.getStyleClass().add("cost-first"));
@@ -75,6 +88,24 @@ final class CostTable extends GridPane {
       detail.getStyleClass().add("cost-detail-" + row.depth());
       add(detail, 0, line + 1, AMOUNTS + 1, 1);
     }
+    if (!compared && row.why().isPresent()) {
+      add(below, 0, getRowCount(), AMOUNTS, 1);
+    }
+  }
+
+  /** The amount of a line, which can be asked what it is made of. */
+  private static Labeled explained(CostRow row, String style, WhyBelow below) {
+    if (row.why().isEmpty()) {
+      return amount(money(row.now()), style);
+    }
+    Labeled amount = below.figure("amount", name(row), money(row.now()), row.why().get());
+    amount.getStyleClass().addAll("cost-amount", style);
+    setValignment(amount, VPos.TOP);
+    return amount;
+  }
+
+  private static String name(CostRow row) {
+    return row.isTotal() ? Say.text("Total") : Say.known(row.name());
   }
 
   private static String money(Optional<Money> amount) {

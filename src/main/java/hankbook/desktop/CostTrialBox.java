@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.allot.PlanCheck;
+import hankbook.desktop.say.Say;
 import hankbook.measure.MoneyText;
 import hankbook.plan.Plan;
 import hankbook.studio.YarnToPrice;
@@ -17,7 +18,7 @@ final class CostTrialBox extends VBox {
   private static final double WIDE = 250;
 
   private final CostTrial trial;
-  private final ToggleButton open = new ToggleButton("What if…");
+  private final ToggleButton open = new ToggleButton(Say.text("What if…"));
   private final FieldBox pieces;
   private final FieldRow prices = new FieldRow();
 
@@ -26,19 +27,19 @@ final class CostTrialBox extends VBox {
     getStyleClass().add("cost-list");
     open.setId("cost-what-if");
     open.getStyleClass().add("way-choice");
-    open.setAccessibleHelp("Try other rates, prices and counts beside what the plan costs.");
-    Button clear = new Button("Clear");
+    open.setAccessibleHelp(Say.text("Try other rates, prices and counts beside what the plan costs."));
+    Button clear = new Button(Say.text("Clear"));
     clear.setId("cost-clear");
     clear.getStyleClass().addAll(Styles.SMALL, Styles.FLAT);
-    clear.setAccessibleHelp("Puts away what was tried; the plan and the settings stay as they are.");
+    clear.setAccessibleHelp(Say.text("Puts away what was tried; the plan and the settings stay as they are."));
     clear.setOnAction(_ -> clear());
     Labels.showOnly(clear, open.selectedProperty());
     HBox head = new HBox(open, clear);
     head.getStyleClass().add("reason-line");
-    pieces = FieldRow.field("Pieces", "1", "cost-try-pieces", NARROW, trial.pieces());
+    pieces = FieldRow.field(Say.text("Pieces"), "1", "cost-try-pieces", NARROW, trial.pieces());
     FieldRow fields = new FieldRow(
-        FieldRow.field("Cost of an hour", "as set", "cost-try-rate", NARROW, trial.rate()),
-        FieldRow.field("Overheads", "as set", "cost-try-overhead", NARROW, trial.overhead()), pieces);
+        FieldRow.field(Say.text("Cost of an hour"), Say.text("as set"), "cost-try-rate", NARROW, trial.rate()),
+        FieldRow.field(Say.text("Overheads"), Say.text("as set"), "cost-try-overhead", NARROW, trial.overhead()), pieces);
     VBox all = new VBox(fields, prices, Labels.fault(cost.otherwise().troubleProperty()));
     all.setId("cost-tried");
     all.getStyleClass().add("cost-list");
@@ -62,11 +63,11 @@ final class CostTrialBox extends VBox {
   }
 
   private static String name(YarnToPrice yarn) {
-    return "Price of " + yarn.holds().map(holds -> Wording.metres(holds) + " ").orElse("") + yarn.yarn();
+    return yarn.holds().map(holds -> Say.text("Price of {0} {1}", Wording.yarn(holds), yarn.yarn())).orElseGet(() -> Say.text("Price of {0}", yarn.yarn()));
   }
 
   private static String example(YarnToPrice yarn) {
-    return yarn.each().map(MoneyText::print).orElse(yarn.holds().isPresent() ? "price not known" : "price / metres on one");
+    return yarn.each().map(MoneyText::print).orElseGet(() -> yarn.holds().isPresent() ? Say.text("price not known") : Say.text("price / metres on one"));
   }
 
   /** Shows what the plan has where nothing is tried. */

@@ -4,6 +4,7 @@ import hankbook.allot.PutUp;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.studio.YarnToPrice;
 import java.util.Optional;
@@ -27,7 +28,7 @@ final class CostTyped {
   static Money amount(String text, CurrencyUnit currency) {
     Money amount = AmountTyped.read(text, currency);
     if (!amount.getCurrencyUnit().equals(currency)) {
-      throw new Unreadable(text, "an amount in " + currency);
+      throw new Unreadable(text, Phrase.of("an amount in {0}", currency));
     }
     return amount;
   }

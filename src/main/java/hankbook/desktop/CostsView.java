@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
@@ -52,7 +53,7 @@ public final class CostsView extends BorderPane {
     FlowPane choices = new FlowPane();
     choices.getStyleClass().add("costs-choices");
     pages.forEach(page -> choices.getChildren().add(choice(page)));
-    HBox top = new HBox(Labels.title("Costs"), choices);
+    HBox top = new HBox(Labels.title(Say.text("Costs")), choices);
     top.getStyleClass().add("screen-top");
     return top;
   }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Unreadable;
 import javafx.beans.property.StringProperty;
@@ -34,7 +35,13 @@ final class CountField extends HBox {
     Label caption = new Label(name);
     caption.setLabelFor(field);
     caption.getStyleClass().add(Styles.TEXT_MUTED);
-    getChildren().addAll(caption, button("−", "One fewer: " + name, id + "-fewer", -1), field, button("+", "One more: " + name, id + "-more", 1));
+    getChildren().addAll(caption, button("−", Say.text("One fewer: {0}", name), id + "-fewer", -1), field, button("+", Say.text("One more: {0}", name), id + "-more", 1));
+  }
+
+  /** What Enter does in it. */
+  CountField entering(Runnable doing) {
+    ((TextField) getChildren().get(2)).setOnAction(_ -> doing.run());
+    return this;
   }
 
   private Button button(String sign, String words, String id, int by) {

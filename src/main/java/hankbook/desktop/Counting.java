@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.CellFault;
 import hankbook.exchange.RowReading;
 import hankbook.exchange.StockFile;
@@ -42,36 +43,39 @@ record Counting(String counts, String surely, String disagrees) {
     Length sure = Uncertainty.of(List.of(skein), doubts).combined();
     return switch (skein.measurement()) {
       case Measurement.ByWeight weighed -> new Counting(
-          "Counts with " + Wording.metres(skein.holds()) + ", weighed: " + weighed.net() + " of yarn at " + weighed.grist() + ".",
-          surely(sure, weighed.sample().isPresent() ? "by the yarn's own grist" : "by its yarn number; a weighed sample makes it surer"), disagrees(skein));
-      case Measurement.ByTurns _ -> new Counting("Counts with " + Wording.metres(skein.holds()) + ", by its turns.", surely(sure, "as turns are"), disagrees(skein));
+          Say.text("Counts with {0}, weighed: {1} of yarn at {2}.", Wording.metres(skein.holds()), weighed.net(), weighed.grist()),
+          surely(sure, weighed.sample().isPresent() ? Say.text("by the yarn's own grist") : Say.text("by its yarn number; a weighed sample makes it surer")), disagrees(skein));
+      case Measurement.ByTurns _ -> new Counting(Say.text("Counts with {0}, by its turns.", Wording.metres(skein.holds())), surely(sure, Say.text("as turns are")), disagrees(skein));
       case Measurement.ByLabel _ -> new Counting(
-          "Counts with " + Wording.metres(skein.holds()) + ", by its label.", surely(sure, "as labels are; weight or turns make it surer"), "");
+          Say.text("Counts with {0}, by its label.", Wording.metres(skein.holds())), surely(sure, Say.text("as labels are; weight or turns make it surer")), "");
       case Measurement.Unmeasured _ -> new Counting(unmeasured(texts), "", "");
     };
   }
 
   private static String surely(Length sure, String why) {
-    return Wording.within(sure) + ", " + why + ".";
+    return Say.text("{0}, {1}.", Wording.within(sure), why);
   }
 
   private static String disagrees(Skein skein) {
     List<String> others = new ArrayList<>();
     if (skein.weightDisagrees()) {
-      others.add("the label says " + Wording.metres(skein.label().orElseThrow()));
+      others.add(Say.text("the label says {0}", Wording.metres(skein.label().orElseThrow())));
     }
     if (skein.turnsDisagree()) {
       boolean weighed = skein.measurement() instanceof Measurement.ByWeight;
-      others.add(weighed ? "the turns make " + Wording.metres(skein.turns().orElseThrow().length()) : "the label says " + Wording.metres(skein.label().orElseThrow()));
+      others.add(
+          weighed
+              ? Say.text("the turns make {0}", Wording.metres(skein.turns().orElseThrow().length()))
+              : Say.text("the label says {0}", Wording.metres(skein.label().orElseThrow())));
     }
-    return others.isEmpty() ? "" : "Over a tenth apart: " + String.join(", ", others) + ".";
+    return others.isEmpty() ? "" : Say.text("Over a tenth apart: {0}.", String.join(", ", others));
   }
 
   private static String unmeasured(Map<String, String> texts) {
     if (isBlank(texts, "gross")) {
-      return "Counts as unmeasured until a length, its turns, or its weight and a grist, is given.";
+      return Say.text("Counts as unmeasured until a length, its turns, or its weight and a grist, is given.");
     }
-    return isBlank(texts, "grist") ? "The weight alone gives no length: give the grist too." : "The weight needs that of what it is wound on too.";
+    return isBlank(texts, "grist") ? Say.text("The weight alone gives no length: give the grist too.") : Say.text("The weight needs that of what it is wound on too.");
   }
 
   /** The skein without what cannot be read, whatever it is called. */

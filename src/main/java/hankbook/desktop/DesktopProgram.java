@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,7 +32,7 @@ public final class DesktopProgram {
     boolean linux = properties.getProperty("os.name", "").startsWith("Linux");
     boolean headless = "Headless".equals(properties.getProperty("glass.platform"));
     boolean display = surroundings.containsKey("DISPLAY") || surroundings.containsKey("WAYLAND_DISPLAY");
-    return linux && !headless && !display ? Optional.of("There is no display to open a window on.") : Optional.empty();
+    return linux && !headless && !display ? Optional.of(Say.text("There is no display to open a window on.")) : Optional.empty();
   }
 
   /** The toolkit is started apart from the application, so that only its own failures count as having no window. */
@@ -40,7 +41,7 @@ public final class DesktopProgram {
       Platform.startup(() -> {});
       return Optional.empty();
     } catch (RuntimeException | LinkageError failed) {
-      return Optional.of("No window can be opened here: " + Objects.requireNonNullElse(failed.getMessage(), failed.getClass().getSimpleName()) + ".");
+      return Optional.of(Say.text("No window can be opened here: {0}.", Objects.requireNonNullElse(failed.getMessage(), failed.getClass().getSimpleName())));
     }
   }
 }

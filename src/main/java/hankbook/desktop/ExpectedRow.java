@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.ExpectedSkein;
 import hankbook.yarn.Skein;
 import java.time.LocalDate;
@@ -15,20 +16,18 @@ import java.time.temporal.ChronoUnit;
  * @param isLate whether it should have come
  */
 record ExpectedRow(Skein skein, Amount metres, String due, String state, boolean isLate) {
-  private static final String NO_DAY = "no day";
-
   static ExpectedRow of(ExpectedSkein expected, LocalDate today) {
     boolean known = !expected.due().equals(LocalDate.MAX);
     return new ExpectedRow(
-        expected.skein(), Amount.of(expected.length()), known ? expected.due().toString() : NO_DAY, known ? state(expected.due(), today) : "", expected.isOverdue(today));
+        expected.skein(), Amount.of(expected.length()), known ? expected.due().toString() : Say.text("no day"), known ? state(expected.due(), today) : "", expected.isOverdue(today));
   }
 
   private static String state(LocalDate due, LocalDate today) {
     long days = ChronoUnit.DAYS.between(today, due);
     if (days == 0) {
-      return "due today";
+      return Say.text("due today");
     }
-    return days < 0 ? "late by " + Wording.count(-days, "day", "days") : "in " + Wording.count(days, "day", "days");
+    return days < 0 ? Say.count(-days, "late by {0} day", "late by {0} days") : Say.count(days, "in {0} day", "in {0} days");
   }
 
   String code() {

@@ -1,6 +1,9 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -9,8 +12,6 @@ import javafx.scene.layout.Region;
 
 /** Facts under each other, each with its name. */
 final class FactList extends GridPane {
-  private static final String UNKNOWN = "not known";
-
   FactList() {
     getStyleClass().add("facts");
     ColumnConstraints names = new ColumnConstraints();
@@ -25,10 +26,24 @@ final class FactList extends GridPane {
   }
 
   void add(String name, String value) {
-    Label fact = new Label(value.isEmpty() ? UNKNOWN : value);
+    add(Labels.quiet(name), value);
+  }
+
+  /** A fact whose name opens what it is about. */
+  void add(String name, String value, String id, Runnable open) {
+    Hyperlink link = new Hyperlink(name);
+    link.setId(id);
+    link.setWrapText(true);
+    link.getStyleClass().add("fact-link");
+    link.setOnAction(_ -> open.run());
+    add(link, value);
+  }
+
+  private void add(Node name, String value) {
+    Label fact = new Label(value.isEmpty() ? Say.text("not known") : value);
     fact.setWrapText(true);
     fact.setMinHeight(Region.USE_PREF_SIZE);
     fact.getStyleClass().add(value.isEmpty() ? "quiet" : "fact");
-    addRow(getRowCount(), Labels.quiet(name), fact);
+    addRow(getRowCount(), name, fact);
   }
 }

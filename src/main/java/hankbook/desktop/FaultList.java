@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ObservableList;
 import javafx.scene.control.Label;
@@ -12,10 +13,11 @@ final class FaultList extends VBox {
   /** @param id by which the list is found */
   FaultList(ObservableList<String> faults, String id) {
     Label heading = Labels.heading("");
-    heading.textProperty().bind(Bindings.size(faults).map(size -> "Nothing was taken from the file: " + Wording.count(size.intValue(), "fault", "faults")));
+    heading.textProperty().bind(Bindings.size(faults).map(size ->
+        Say.count(size.intValue(), "Nothing was taken from the file: {0} fault", "Nothing was taken from the file: {0} faults")));
     ListView<String> list = new ListView<>(faults);
     list.setId(id);
-    list.setAccessibleText("Faults in the file");
+    list.setAccessibleText(Say.text("Faults in the file"));
     list.setCellFactory(_ -> new WrappedCell());
     VBox.setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading, list);

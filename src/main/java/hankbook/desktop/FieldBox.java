@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
@@ -39,6 +40,11 @@ final class FieldBox extends VBox {
   /** The same where a field of that key is for a quantity. */
   FieldBox quantityIf(String key) {
     return TypedText.isQuantity(key) ? quantity() : this;
+  }
+
+  /** A field in which nothing can be wrong. */
+  static FieldBox plain(String name, String example, StringProperty text) {
+    return new FieldBox(name, example, text, new SimpleStringProperty(""));
   }
 
   /** Leaves what is wrong to be said where nothing moves while one types; that something is wrong is marked in the field all the same. */

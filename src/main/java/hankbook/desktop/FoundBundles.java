@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
@@ -18,8 +19,8 @@ final class FoundBundles extends VBox {
   FoundBundles(AfterEditor editor, ToFinish ground, ActualsDraft draft) {
     this.editor = editor;
     getStyleClass().add("plan-rows");
-    fill("Thrums: loom waste and trimmings", ActualsPart.THRUMS, ground, draft);
-    fill("Samples: yarn that went into trials", ActualsPart.SAMPLES, ground, draft);
+    fill(Say.text("Thrums: loom waste and trimmings"), ActualsPart.THRUMS, ground, draft);
+    fill(Say.text("Samples: yarn that went into trials"), ActualsPart.SAMPLES, ground, draft);
   }
 
   /** Shows what the draft has. */
@@ -34,9 +35,9 @@ final class FoundBundles extends VBox {
       bundles.add(bundle);
       getChildren().add(bundle);
     }
-    Button add = new Button("Another bundle");
+    Button add = new Button(Say.text("Another bundle"));
     add.setId("add-" + part.key());
-    add.setAccessibleText("Another bundle of " + part.key());
+    add.setAccessibleText(part == ActualsPart.THRUMS ? Say.text("Another bundle of thrums") : Say.text("Another bundle of samples"));
     add.getStyleClass().addAll("small", "flat");
     add.setOnAction(_ -> {
       editor.enter(FoundRows.with(editor.draftProperty().get(), part, DraftRow.BLANK));

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsPart;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
@@ -58,19 +59,19 @@ enum FoundField {
   }
 
   String caption() {
-    return caption;
+    return Say.known(caption);
   }
 
   /** How it is measured. */
   String help() {
-    return help;
+    return Say.known(help);
   }
 
   /** What the plan said, as a prompt; empty where it said nothing. */
   String prompt(Plan plan) {
     try {
       String said = planned(plan);
-      return said.isEmpty() ? "" : "planned " + said;
+      return said.isEmpty() ? "" : Say.text("planned {0}", said);
     } catch (Unreadable | ArithmeticException unfinished) {
       return "";
     }

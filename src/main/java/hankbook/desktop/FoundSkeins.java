@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
@@ -51,14 +52,14 @@ final class FoundSkeins extends VBox {
   }
 
   private Node stranger(String code, int row) {
-    Button out = new Button("Take out");
+    Button out = new Button(Say.text("Take out"));
     out.setId("take-out-" + code);
     out.getStyleClass().addAll("small", "flat");
     out.setOnAction(_ -> {
       editor.enter(FoundRows.without(editor.draftProperty().get(), ActualsPart.LEFTOVERS, row));
       editor.keep();
     });
-    HBox line = new HBox(new Label(code + " is of no yarn of this plan."), out);
+    HBox line = new HBox(new Label(Say.text("{0} is of no yarn of this plan.", code)), out);
     line.getStyleClass().add("beside");
     return line;
   }
@@ -66,12 +67,12 @@ final class FoundSkeins extends VBox {
   private Node another(List<ToFinish.Taken> others) {
     ComboBox<String> choice = new ComboBox<>();
     others.forEach(taken -> choice.getItems().add(taken.drawn().code() + ", " + taken.drawn().yarn()));
-    choice.setPromptText("Another skein that was touched");
-    choice.setAccessibleText("Another skein that was touched");
+    choice.setPromptText(Say.text("Another skein that was touched"));
+    choice.setAccessibleText(Say.text("Another skein that was touched"));
     choice.setId("other-skein");
     choice.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(choice, Priority.ALWAYS);
-    Button add = new Button("Add it");
+    Button add = new Button(Say.text("Add it"));
     add.setId("add-skein");
     add.setMinWidth(USE_PREF_SIZE);
     add.disableProperty().bind(choice.valueProperty().isNull());

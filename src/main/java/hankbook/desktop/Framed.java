@@ -11,11 +11,20 @@ final class Framed extends ScrollPane {
 
   static final double LEAST_HEIGHT = 470;
 
-  private final StackPane holder = new StackPane();
+  private final StackPane holder = new StackPane() {
+    @Override
+    protected double computeMinWidth(double height) {
+      return Math.max(LEAST_WIDTH, super.computeMinWidth(height));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+      return Math.max(LEAST_HEIGHT, super.computeMinHeight(width));
+    }
+  };
 
   Framed() {
     getStyleClass().addAll("edge-to-edge", "framed");
-    holder.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
     setContent(holder);
     setFitToWidth(true);
     setFitToHeight(true);

@@ -14,6 +14,12 @@ interface GearKind<T> {
   /** {@code loom} or {@code reed}. */
   String word();
 
+  /** One of them, as it is said on the screen. */
+  String words();
+
+  /** All of them, as they are said on the screen. */
+  String several();
+
   /** Its fields, the name first. */
   List<GearField> fields();
 

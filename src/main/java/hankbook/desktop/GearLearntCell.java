@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -30,12 +31,12 @@ final class GearLearntCell<T> extends TableCell<GearRow<T>, GearRow<T>> {
   private HBox line(GearRow<T> row) {
     HBox line = new HBox(new Label(row.learnt()), Labels.gap());
     line.getStyleClass().add("beside");
-    row.asLearnt().ifPresentOrElse(as -> line.getChildren().add(button(row, as.act())), () -> line.getChildren().add(Labels.quiet("as it has")));
+    row.asLearnt().ifPresentOrElse(as -> line.getChildren().add(button(row, as.act())), () -> line.getChildren().add(Labels.quiet(Say.text("as it has"))));
     return line;
   }
 
   private Button button(GearRow<T> row, String act) {
-    Button button = new Button("Take over");
+    Button button = new Button(Say.text("Take over"));
     button.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
     button.setId("take-over-" + row.name().replace(' ', '-'));
     button.setAccessibleText(act);

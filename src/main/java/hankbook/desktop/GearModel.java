@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,7 @@ final class GearModel<T> {
     enter = new Act(work);
     putAway = new Act(work);
     takeOver = new Act(work);
-    enterWord = new ReadOnlyStringWrapper("Enter " + kind.word());
+    enterWord = new ReadOnlyStringWrapper(Say.text("Enter {0}", kind.words()));
     kind.fields().forEach(field -> fields.put(field.key(), new SimpleStringProperty("")));
     kind.fields().forEach(field -> messages.put(field.key(), new ReadOnlyStringWrapper("")));
     fields.values().forEach(field -> field.subscribe(_ -> changed()));
@@ -125,7 +126,9 @@ final class GearModel<T> {
       T gear = read.orElseThrow();
       String name = kind.texts(gear).getOrDefault("name", "");
       boolean replace = named(name).isPresent();
-      enter.attempt(_ -> kind.add(gear, replace), this::another, () -> done((replace ? "Changed the " : "Entered the ") + kind.word() + " " + name + "."), status::wrong);
+      enter.attempt(_ -> kind.add(gear, replace), this::another, () -> done(replace
+          ? Say.text("Changed the {0} {1}.", kind.words(), name)
+          : Say.text("Entered the {0} {1}.", kind.words(), name)), status::wrong);
     }
   }
 
@@ -133,7 +136,7 @@ final class GearModel<T> {
   void putAway() {
     if (putAway.isPossible()) {
       String name = chosen.get().orElseThrow().name();
-      putAway.attempt(_ -> kind.putAway(name), this::another, () -> done("Put the " + kind.word() + " " + name + " away."), status::wrong);
+      putAway.attempt(_ -> kind.putAway(name), this::another, () -> done(Say.text("Put the {0} {1} away.", kind.words(), name)), status::wrong);
     }
   }
 
@@ -147,7 +150,7 @@ final class GearModel<T> {
     if (chosen.get().filter(now -> now.name().equals(row.name())).isPresent()) {
       kind.texts(gear).forEach((key, text) -> Optional.of(field(key)).filter(field -> field.get().equals(row.text(key))).ifPresent(field -> field.set(text)));
     }
-    done("Changed the " + kind.word() + " " + row.name() + " to what was learnt.");
+    done(Say.text("Changed the {0} {1} to what was learnt.", kind.words(), row.name()));
   }
 
   private void done(String what) {
@@ -168,10 +171,10 @@ final class GearModel<T> {
     Optional<T> read = kind.read(reading);
     messages.forEach((key, message) -> message.set(reading.message(key)));
     Optional<GearRow<T>> there = read.map(kind::texts).flatMap(written -> named(written.getOrDefault("name", "")));
-    enterWord.set((there.isPresent() ? "Change " : "Enter ") + kind.word());
+    enterWord.set(there.isPresent() ? Say.text("Change {0}", kind.words()) : Say.text("Enter {0}", kind.words()));
     boolean same = there.filter(row -> row.gear().equals(read.orElseThrow())).isPresent();
-    enter.judge(same ? "So it stands in the list." : reading.whyNot());
-    putAway.judge(chosen.get().isPresent() ? "" : "Choose one in the list.");
+    enter.judge(same ? Say.text("So it stands in the list.") : reading.whyNot());
+    putAway.judge(chosen.get().isPresent() ? "" : Say.text("Choose one in the list."));
     return read;
   }
 

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -44,7 +45,7 @@ final class GearPart<T> extends VBox {
     }
     rows.getColumns().setAll(columns);
     rows.setId(model.kind().word() + "s");
-    rows.setAccessibleText(model.kind().word() + "s");
+    rows.setAccessibleText(model.kind().several());
     rows.setFixedCellSize(ROW_HEIGHT);
     rows.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     rows.setPlaceholder(Labels.quiet(empty));
@@ -88,7 +89,7 @@ final class GearPart<T> extends VBox {
     String word = model.kind().word();
     ActButton enter = new ActButton("", model::enter, model.enterAct().possibleProperty(), model.enterAct().whyNotProperty()).named("enter-" + word).main();
     enter.words(model.enterWordProperty());
-    Button another = new Button("Another " + word);
+    Button another = new Button(Say.text("Another {0}", model.kind().words()));
     another.setId("another-" + word);
     another.setMinWidth(USE_PREF_SIZE);
     another.setOnAction(_ -> {
@@ -96,7 +97,7 @@ final class GearPart<T> extends VBox {
       lookup("#" + word + "-" + model.kind().fields().getFirst().key()).requestFocus();
     });
     Labels.showOnly(another, model.chosenProperty().map(row -> row.isPresent()));
-    ActButton away = new ActButton("Put away", model::putAway, model.putAwayAct().possibleProperty(), model.putAwayAct().whyNotProperty()).named("put-away-" + word);
+    ActButton away = new ActButton(Say.text("Put away"), model::putAway, model.putAwayAct().possibleProperty(), model.putAwayAct().whyNotProperty()).named("put-away-" + word);
     Labels.showOnly(away, model.chosenProperty().map(row -> row.isPresent()));
     HBox acts = new HBox(enter, another, Labels.gap(), away);
     acts.getStyleClass().add("gear-acts");

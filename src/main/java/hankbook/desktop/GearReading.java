@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +23,7 @@ final class GearReading {
   /** A field that must be there; empty where it is not, or cannot be read. */
   <T> Optional<T> wanted(String key, Function<String, T> reader) {
     if (text(key).isEmpty()) {
-      missing.add(key);
+      missing.add(Say.known(key));
       return Optional.empty();
     }
     return read(key, reader);
@@ -54,8 +55,8 @@ final class GearReading {
   /** Why it cannot be entered, or empty. */
   String whyNot() {
     if (!messages.isEmpty()) {
-      return "Mend the fields marked above.";
+      return Say.text("Mend the fields marked above.");
     }
-    return missing.isEmpty() ? "" : "Still wanted: " + String.join(", ", missing) + ".";
+    return missing.isEmpty() ? "" : Say.text("Still wanted: {0}.", String.join(", ", missing));
   }
 }

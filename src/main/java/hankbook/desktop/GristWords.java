@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Exact;
 import hankbook.measure.Grist;
 import hankbook.measure.YarnNumber;
@@ -16,10 +17,12 @@ final class GristWords {
   static String against(Grist own, YarnNumber number) {
     BigFraction ratio = own.tex().divide(number.grist().tex()).subtract(BigFraction.ONE);
     if (ratio.abs().compareTo(ALIKE) < 0) {
-      return "Its yarn number, " + number + ", says so too.";
+      return Say.text("Its yarn number, {0}, says so too.", number);
     }
     String much = Exact.plain(ratio.abs().multiply(100), 1) + " %";
-    String text = much + (ratio.signum() < 0 ? " finer" : " heavier") + " than its yarn number, " + number + ", which is " + number.grist() + ".";
-    return ratio.abs().compareTo(MUCH) > 0 ? text + " That is much: see that length, weight and yarn number are right." : text;
+    String text = ratio.signum() < 0
+        ? Say.text("{0} finer than its yarn number, {1}, which is {2}.", much, number, number.grist())
+        : Say.text("{0} heavier than its yarn number, {1}, which is {2}.", much, number, number.grist());
+    return ratio.abs().compareTo(MUCH) > 0 ? text + " " + Say.text("That is much: see that length, weight and yarn number are right.") : text;
   }
 }

@@ -81,6 +81,7 @@ public final class Home {
     receiving = new ReceiveModel(studio, work, status, shelf);
     shelfView = shelfView();
     plansView = new PlansView(plans);
+    plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen(Say.text("Shelf"), "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
@@ -223,6 +224,11 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** How large everything is shown. */
+  Enlargement enlargement() {
+    return window.enlargement();
+  }
+
   /**
    * Says what goes wrong inside the program, and puts by what is typed then; what was put by at the last fault comes back into its forms.
    *
@@ -308,8 +314,6 @@ public final class Home {
 
   private ShelfView shelfView() {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), new Recounting(studio, work, status, shelf::refresh),
-        new Sampling(studio, work, status, shelf), new Parting(studio, work, status, shelf::refresh),
-        receiving, this::showWaysIn);
+        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn);
   }
 }

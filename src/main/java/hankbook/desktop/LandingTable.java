@@ -3,11 +3,13 @@ package hankbook.desktop;
 import hankbook.cost.LandedLine;
 import hankbook.cost.LandedSkein;
 import hankbook.cost.UnitPrice;
+import hankbook.desktop.say.Say;
 import hankbook.studio.Purchased;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
@@ -41,7 +43,7 @@ final class LandingTable extends GridPane {
   void show(Purchased purchased) {
     getChildren().clear();
     CurrencyUnit home = purchased.kept().landed().home();
-    addRow(0, Labels.quiet(""), head("Landed, " + home), head("per m"), head("per kg"));
+    addRow(0, Labels.quiet(""), head(Say.text("Landed, {0}", home)), head(Say.text("per m")), head(Say.text("per kg")));
     purchased.kept().landed().lines().forEach(line -> add(purchased, line, home));
   }
 
@@ -65,16 +67,16 @@ final class LandingTable extends GridPane {
 
   /** The price of a line and its shares of the charges that there are. */
   static String shares(LandedLine line, CurrencyUnit home) {
-    List<String> shares = new ArrayList<>(List.of("price " + money(line.line().price(), home)));
-    share("carriage", line.carriage(), home, shares);
-    share("duty", line.duty(), home, shares);
-    share("discount", line.discount().negated(), home, shares);
+    List<String> shares = new ArrayList<>(List.of(Say.text("price {0}", money(line.line().price(), home))));
+    share(money -> Say.text("carriage {0}", money), line.carriage(), home, shares);
+    share(money -> Say.text("duty {0}", money), line.duty(), home, shares);
+    share(money -> Say.text("discount {0}", money), line.discount().negated(), home, shares);
     return String.join(", ", shares);
   }
 
-  private static void share(String name, Money amount, CurrencyUnit home, List<String> shares) {
+  private static void share(UnaryOperator<String> words, Money amount, CurrencyUnit home, List<String> shares) {
     if (!amount.isZero()) {
-      shares.add(name + " " + money(amount, home));
+      shares.add(words.apply(money(amount, home)));
     }
   }
 

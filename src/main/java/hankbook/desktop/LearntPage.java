@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -33,11 +34,11 @@ final class LearntPage extends VBox {
     VBox.setVgrow(table, Priority.ALWAYS);
     List.<Node>of(choices, said, table, teaching).forEach(node -> node.managedProperty().bind(node.visibleProperty()));
     choices.getChildren().addAll(
-        choice("learnt-loom", "Loom", model.loomProperty(), model::looms, loom -> loom.orElse("any")),
-        choice("learnt-weave", "Weave", model.weaveProperty(), model::weaves, weave -> weave.map(Object::toString).orElse("any")),
-        choice("learnt-fibre", "Fibre", model.fibreProperty(), model::fibres, fibre -> fibre.isEmpty() ? "any" : LearntWords.fibre(fibre)));
+        choice("learnt-loom", Say.text("Loom"), model.loomProperty(), model::looms, loom -> loom.orElse(Say.text("any"))),
+        choice("learnt-weave", Say.text("Weave"), model.weaveProperty(), model::weaves, weave -> weave.map(Object::toString).orElse(Say.text("any"))),
+        choice("learnt-fibre", Say.text("Fibre"), model.fibreProperty(), model::fibres, fibre -> fibre.isEmpty() ? Say.text("any") : LearntWords.fibre(fibre)));
     teach();
-    getChildren().addAll(Labels.title("What was learnt"), choices, said, table, teaching);
+    getChildren().addAll(Labels.title(Say.text("What was learnt")), choices, said, table, teaching);
     model.allProperty().subscribe(_ -> show());
     model.rows().subscribe(this::show);
   }
@@ -48,7 +49,7 @@ final class LearntPage extends VBox {
     choices.setVisible(any);
     table.setVisible(any);
     teaching.setVisible(known && !any);
-    said.setText(!known ? "Reading the ledger…" : any ? LearntWords.summary(model.rows(), model.group()) : "Nothing is learnt yet.");
+    said.setText(!known ? Say.text("Reading the ledger…") : any ? LearntWords.summary(model.rows(), model.group()) : Say.text("Nothing is learnt yet."));
   }
 
   private void teach() {

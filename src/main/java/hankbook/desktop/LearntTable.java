@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.reckon.Finding;
 import java.util.List;
 import java.util.function.Function;
@@ -17,13 +18,14 @@ final class LearntTable extends TableView<Finding> {
   LearntTable(LearntModel model) {
     super(model.rows());
     getColumns().setAll(List.of(
-        column("What", 92, finding -> finding.which().words()), column("Cloths", 112, finding -> finding.group().words()),
-        amount(column("Plans", 52, finding -> Integer.toString(finding.count()))), amount(column("Mean", 84, finding -> finding.which().unit().printInFull(finding.mean()))),
-        amount(column("Spread", 66, LearntWords::spread)), column("Next, 95 of 100", 112, LearntWords::range), column("Odd ones", 84, LearntWords::odd)));
+        column(Say.text("What"), 92, finding -> Say.known(finding.which().words())), column(Say.text("Cloths"), 112, finding -> finding.group().words()),
+        amount(column(Say.text("Plans"), 52, finding -> Integer.toString(finding.count()))),
+            amount(column(Say.text("Mean"), 84, finding -> finding.which().unit().printInFull(finding.mean()))),
+        amount(column(Say.text("Spread"), 66, LearntWords::spread)), column(Say.text("Next, 95 of 100"), 112, LearntWords::range), column(Say.text("Odd ones"), 84, LearntWords::odd)));
     setId("learnt-findings");
-    setAccessibleText("What was learnt");
+    setAccessibleText(Say.text("What was learnt"));
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
-    setPlaceholder(Labels.quiet("Nothing of such cloths."));
+    setPlaceholder(Labels.quiet(Say.text("Nothing of such cloths.")));
   }
 
   private static TableColumn<Finding, String> amount(TableColumn<Finding, String> column) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsFile;
 import hankbook.exchange.ActualsPart;
@@ -38,7 +39,7 @@ record LeftReading(Optional<Length> left, String words) {
         case Leftover.Left.Counted(var turns) -> length(skein, new Measures(Optional.empty(), Optional.of(turns), Optional.empty()));
       };
       return found.map(length -> new LeftReading(found, words(SkeinUse.of(taken.drawn(), length), length))).orElseGet(
-          () -> new LeftReading(found, "No grist of it is known: weigh a sample of the yarn first, or give its length."));
+          () -> new LeftReading(found, Say.text("No grist of it is known: weigh a sample of the yarn first, or give its length.")));
     } catch (Unreadable moisture) {
       return new LeftReading(Optional.empty(), Wording.wanted(moisture));
     }
@@ -61,9 +62,17 @@ record LeftReading(Optional<Length> left, String words) {
   private static String wanted(LeftWay way, DraftRow row, Skein skein) {
     return switch (way) {
       case USED_UP -> "";
-      case LENGTH -> "Give the length that is left.";
-      case WEIGHT -> row.text("gross").isBlank() ? "Weigh it" + (isWound(skein) ? " with its " + skein.form() : "") + "." : "Give its tare, 0 g where it is wound on nothing.";
-      case TURNS -> row.text("turns").isBlank() ? "Count its turns on a reel." : "Give the length of one turn.";
+      case LENGTH -> Say.text("Give the length that is left.");
+      case WEIGHT -> row.text("gross").isBlank() ? weigh(skein) : Say.text("Give its tare, 0 g where it is wound on nothing.");
+      case TURNS -> row.text("turns").isBlank() ? Say.text("Count its turns on a reel.") : Say.text("Give the length of one turn.");
+    };
+  }
+
+  private static String weigh(Skein skein) {
+    return switch (skein.form()) {
+      case CONE -> Say.text("Weigh it with its cone.");
+      case SPOOL -> Say.text("Weigh it with its spool.");
+      default -> Say.text("Weigh it.");
     };
   }
 
@@ -73,8 +82,9 @@ record LeftReading(Optional<Length> left, String words) {
   }
 
   private static String words(SkeinUse use, Length left) {
-    String more = use.drawnMore().isPositive() ? "; " + Wording.metres(use.drawnMore()) + " more than was drawn" : "";
-    String found = use.recounted().isPositive() ? "; " + Wording.metres(use.recounted()) + " more than the book knew" : "";
-    return Wording.metres(left) + " left, " + Wording.metres(use.used()) + " used" + more + found + ".";
+    String said = Say.text("{0} left, {1} used", Wording.metres(left), Wording.metres(use.used()));
+    String more = use.drawnMore().isPositive() ? "; " + Say.text("{0} more than was drawn", Wording.metres(use.drawnMore())) : "";
+    String found = use.recounted().isPositive() ? "; " + Say.text("{0} more than the book knew", Wording.metres(use.recounted())) : "";
+    return said + more + found + ".";
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.DraftRow;
 import java.util.Arrays;
 import java.util.List;
@@ -32,6 +33,6 @@ enum LeftWay {
 
   @Override
   public String toString() {
-    return name;
+    return Say.known(name);
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsPart;
 import hankbook.exchange.DraftRow;
@@ -39,9 +40,11 @@ final class LeftoverCard extends VBox {
     this.code = taken.drawn().code();
     getStyleClass().add("found-skein");
     fields.put(LeftWay.USED_UP, List.of());
-    fields.put(LeftWay.LENGTH, List.of(box("left", "Left on it", "120 m")));
-    fields.put(LeftWay.WEIGHT, List.of(box("gross", "It weighs", "92 g"), box("tare", LeftReading.isWound(taken.held().skein()) ? "Its " + taken.held().skein().form() : "Its tare", "38 g"), box("regain", "Moisture", "the usual")));
-    fields.put(LeftWay.TURNS, List.of(box("turns", "Turns", "60"), box("reel", "Once round", "2 m")));
+    fields.put(LeftWay.LENGTH, List.of(box("left", Say.text("Left on it"), "120 m")));
+    fields.put(LeftWay.WEIGHT, List.of(box("gross", Say.text("It weighs"), "92 g"), box("tare", LeftReading.isWound(taken.held().skein())
+        ? Say.text("Its {0}", taken.held().skein().form())
+        : Say.text("Its tare"), "38 g"), box("regain", Say.text("Moisture"), Say.text("the usual"))));
+    fields.put(LeftWay.TURNS, List.of(box("turns", Say.text("Turns"), "60"), box("reel", Say.text("Once round"), "2 m")));
     reading.setId("reading-" + code);
     shown.getStyleClass().add("plan-tried");
     HBox line = new HBox(buttons(), shown);
@@ -62,13 +65,13 @@ final class LeftoverCard extends VBox {
     name.setMinWidth(USE_PREF_SIZE);
     Label yarn = new Label(taken.drawn().yarn().toString());
     yarn.setMinWidth(0);
-    Label drawn = Labels.quiet(taken.isDrawn() ? Wording.metres(taken.drawn().onLoom()) + " drawn" : "not drawn; " + Wording.metres(taken.drawn().free()) + " free");
+    Label drawn = Labels.quiet(taken.isDrawn() ? Say.text("{0} drawn", Wording.metres(taken.drawn().onLoom())) : Say.text("not drawn; {0} free", Wording.metres(taken.drawn().free())));
     drawn.setWrapText(false);
     drawn.setMinWidth(USE_PREF_SIZE);
     HBox head = new HBox(swatch, name, yarn, Labels.gap(), drawn);
     head.getStyleClass().add("beside");
     if (!taken.isDrawn()) {
-      Button out = new Button("Take out");
+      Button out = new Button(Say.text("Take out"));
       out.setId("take-out-" + code);
       out.getStyleClass().addAll("small", "flat");
       out.setMinWidth(USE_PREF_SIZE);
@@ -116,7 +119,7 @@ final class LeftoverCard extends VBox {
     boxes.forEach(box -> box.show(draft));
     String wrong = way.keys().stream().map(key -> FoundText.fault(ActualsPart.LEFTOVERS, key, said.text(key))).filter(words -> !words.isEmpty()).findFirst().orElse("");
     String words = LeftReading.of(taken, said).words();
-    reading.setText(!wrong.isEmpty() ? wrong : words.isEmpty() ? "Still to be said." : words);
+    reading.setText(!wrong.isEmpty() ? wrong : words.isEmpty() ? Say.text("Still to be said.") : words);
     FoundBox.mark(reading, !wrong.isEmpty());
   }
 }

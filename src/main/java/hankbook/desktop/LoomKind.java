@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.gear.Loom;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
@@ -27,6 +28,16 @@ final class LoomKind implements GearKind<Loom> {
   }
 
   @Override
+  public String words() {
+    return Say.text("loom");
+  }
+
+  @Override
+  public String several() {
+    return Say.text("looms");
+  }
+
+  @Override
   public String word() {
     return "loom";
   }
@@ -34,8 +45,9 @@ final class LoomKind implements GearKind<Loom> {
   @Override
   public List<GearField> fields() {
     return List.of(
-        new GearField("name", "Name", "Window loom"), new GearField("width", "Weaving width", "120 cm"), new GearField("waste", "Loom waste", "70 cm"),
-        new GearField("shafts", "Shafts", "8"));
+        new GearField("name", Say.text("Name"), Say.text("Window loom")), new GearField("width", Say.text("Weaving width"), "120 cm"),
+            new GearField("waste", Say.text("Loom waste"), "70 cm"),
+        new GearField("shafts", Say.text("Shafts"), "8"));
   }
 
   @Override
@@ -66,7 +78,7 @@ final class LoomKind implements GearKind<Loom> {
 
   @Override
   public String learntCaption() {
-    return "Waste as learnt";
+    return Say.text("Waste as learnt");
   }
 
   @Override
@@ -76,9 +88,10 @@ final class LoomKind implements GearKind<Loom> {
   }
 
   private GearRow<Loom> row(Loom loom, Optional<Offer> wasted) {
-    String words = wasted.map(offer -> offer.text() + " from " + (offer.finding().count() == 1 ? "1 plan" : offer.finding().count() + " plans")).orElse("");
+    String words = wasted.map(offer -> Say.count(offer.finding().count(), "{1} from {0} plan", "{1} from {0} plans", offer.text())).orElse("");
     Optional<Loom> other = wasted.map(offer -> new Loom(loom.name(), loom.width(), Length.parse(offer.text()), loom.shafts())).filter(as -> !as.equals(loom));
-    return new GearRow<>(loom, texts(loom), words, other.map(as -> new GearRow.AsLearnt<>(as, "Take " + wasted.orElseThrow().words() + " over as the waste of " + loom.name())));
+    return new GearRow<>(loom, texts(loom), words,
+        other.map(as -> new GearRow.AsLearnt<>(as, Say.text("Take {0} over as the waste of {1}", wasted.orElseThrow().words(), loom.name()))));
   }
 
   @Override

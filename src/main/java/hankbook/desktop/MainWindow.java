@@ -8,6 +8,8 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Control;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Spinner;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.BorderPane;
@@ -17,6 +19,9 @@ import javafx.scene.layout.VBox;
 /** The whole window: the navigation, the screen turned to, and the status line. */
 final class MainWindow extends BorderPane {
   private static final String KEY = "screen";
+
+  /** Below this the words of the navigation would take room that the screens need. */
+  private static final double NARROW = Framed.LEAST_WIDTH + 128;
 
   private final List<Screen> screens;
   private final Navigation navigation;
@@ -40,14 +45,40 @@ final class MainWindow extends BorderPane {
     this.remembered = remembered;
     enlargement = new Enlargement(remembered);
     turnedTo = screens.getFirst();
-    navigation = new Navigation(screens, this::turnTo, () -> find.run(), this::otherTheme);
+    navigation = new Navigation(screens, this::turnTo, () -> find.run(), this::otherTheme, this::showKeys);
     getStyleClass().add("window");
-    setLeft(navigation);
+    setLeft(beside(navigation));
+    widthProperty().subscribe(width -> navigation.narrow(width.doubleValue() < NARROW));
     setCenter(centre);
     below.getChildren().add(new StatusLine(status, ledger, whole));
     setBottom(below);
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
+    screens.forEach(screen -> screen.node().lookupAll(".search").forEach(MainWindow::tipOfSearch));
+  }
+
+  /** A low window must not push the status line out of itself. */
+  private static ScrollPane beside(Navigation navigation) {
+    ScrollPane scroll = new ScrollPane(navigation);
+    scroll.getStyleClass().addAll("edge-to-edge", "navigation-scroll");
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setMinHeight(0);
+    scroll.setFocusTraversable(false);
+    return scroll;
+  }
+
+  private static void tipOfSearch(Node node) {
+    if (node instanceof Control field && field.getTooltip() == null && field.getAccessibleText() != null) {
+      field.setTooltip(Chord.SEARCH.tip(field.getAccessibleText()));
+    }
+  }
+
+  private void showKeys() {
+    KeysPage page = new KeysPage(() -> turnTo(turnedTo));
+    showInstead(page);
+    page.begin();
   }
 
   /** Shows above the status line what is said of a fault, or nothing any more. */
@@ -87,6 +118,7 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.LARGER, enlargement::larger);
     acts.put(Chord.SMALLER, enlargement::smaller);
     acts.put(Chord.OWN_SIZE, enlargement::ownSize);
+    acts.put(Chord.KEYS, this::showKeys);
     Chord.on(scene, acts);
   }
 

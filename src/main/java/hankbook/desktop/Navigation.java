@@ -10,7 +10,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -18,21 +17,38 @@ import javafx.scene.layout.VBox;
 
 /** The narrow way from screen to screen at the left of the window. */
 final class Navigation extends VBox {
+  private final Label brandName = new Label("Hankbook");
   private final ToggleGroup group = new ToggleGroup();
   private final Map<Screen, ToggleButton> buttons = new LinkedHashMap<>();
 
-  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme) {
+  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme, Runnable keys) {
     getStyleClass().add("navigation");
     getChildren().addAll(brand(), find(find));
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
-    Button theme = new Button(Say.text("Theme"), mark("theme-mark"));
-    theme.setId("other-theme");
-    theme.getStyleClass().add("flat");
-    theme.setTooltip(new Tooltip(Say.text("Change between light and dark, {0}", Chord.OTHER_THEME.words())));
-    theme.setOnAction(event -> otherTheme.run());
-    getChildren().addAll(room, theme);
+    getChildren().addAll(room, below(Say.text("Theme"), "theme-mark", Chord.OTHER_THEME, otherTheme, "other-theme"));
+    getChildren().add(below(Say.text("Keys"), "keys-mark", Chord.KEYS, keys, "show-keys"));
+  }
+
+  /** Shows the marks alone where the window is narrow; the words stand in the tips then. */
+  void narrow(boolean now) {
+    getStyleClass().remove("narrow");
+    if (now) {
+      getStyleClass().add("narrow");
+    }
+    brandName.setVisible(!now);
+    brandName.setManaged(!now);
+  }
+
+  private static Button below(String words, String mark, Chord chord, Runnable act, String id) {
+    Button button = new Button(words, mark(mark));
+    button.setId(id);
+    button.setAccessibleText(words);
+    button.getStyleClass().add("flat");
+    button.setTooltip(chord.tip(chord.does()));
+    button.setOnAction(_ -> act.run());
+    return button;
   }
 
   private static Button find(Runnable find) {
@@ -41,7 +57,8 @@ final class Navigation extends VBox {
     button.getStyleClass().add("find-button");
     button.setMaxWidth(Double.MAX_VALUE);
     button.setWrapText(true);
-    button.setTooltip(new Tooltip(Say.text("Find a skein, a plan, a screen or something to do, {0}", Chord.FIND_ANYTHING.words())));
+    button.setAccessibleText(Say.text("Find anything"));
+    button.setTooltip(Chord.FIND_ANYTHING.tip(Chord.FIND_ANYTHING.does()));
     button.setOnAction(_ -> find.run());
     return button;
   }
@@ -64,7 +81,8 @@ final class Navigation extends VBox {
     button.setId("go-" + screen.chord().name().toLowerCase(Locale.ROOT));
     button.setToggleGroup(group);
     button.setMaxWidth(Double.MAX_VALUE);
-    button.setTooltip(new Tooltip(Say.text("{0}, {1}", screen.name(), screen.chord().words())));
+    button.setAccessibleText(screen.name());
+    button.setTooltip(screen.chord().tip(screen.name()));
     button.setOnAction(event -> {
       button.setSelected(true);
       go.accept(screen);
@@ -73,8 +91,8 @@ final class Navigation extends VBox {
     return button;
   }
 
-  private static HBox brand() {
-    Label name = new Label("Hankbook");
+  private HBox brand() {
+    Label name = brandName;
     name.setMinWidth(USE_PREF_SIZE);
     name.getStyleClass().add("brand");
     HBox brand = new HBox(mark("brand-mark"), name);

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.Expect;
 import hankbook.studio.ExpectedSkein;
 import hankbook.studio.Studio;
@@ -101,7 +102,7 @@ public final class OnOrderModel {
   void arrive() {
     if (arrive.isPossible()) {
       List<String> codes = codes();
-      arrive.attempt(id -> expect.arrived(id, codes), () -> {}, () -> done(words(codes) + (codes.size() == 1 ? " is" : " are") + " on the shelf."), status::wrong);
+      arrive.attempt(id -> expect.arrived(id, codes), () -> {}, () -> done(Say.count(codes.size(), "{1} is on the shelf.", "{1} are on the shelf.", words(codes))), status::wrong);
     }
   }
 
@@ -110,7 +111,7 @@ public final class OnOrderModel {
     if (put.isPossible()) {
       List<String> codes = codes();
       LocalDate due = day.day().orElseThrow();
-      String said = words(codes) + (codes.size() == 1 ? " is" : " are") + " expected on " + due + " now.";
+      String said = Say.count(codes.size(), "{1} is expected on {2} now.", "{1} are expected on {2} now.", words(codes), due);
       put.attempt(_ -> expect.due(codes, due), () -> day.textProperty().set(""), () -> done(said), status::wrong);
     }
   }
@@ -120,7 +121,7 @@ public final class OnOrderModel {
     if (cancel.isPossible()) {
       List<String> codes = codes();
       String why = reason.get().strip();
-      cancel.attempt(_ -> expect.cancel(codes, why), () -> reason.set(""), () -> done(words(codes) + " will not come."), status::wrong);
+      cancel.attempt(_ -> expect.cancel(codes, why), () -> reason.set(""), () -> done(Say.text("{0} will not come.", words(codes))), status::wrong);
     }
   }
 
@@ -131,18 +132,18 @@ public final class OnOrderModel {
   }
 
   private static String words(List<String> codes) {
-    return codes.size() <= 3 ? String.join(", ", codes) : Wording.count(codes.size(), "skein", "skeins");
+    return codes.size() <= 3 ? String.join(", ", codes) : Say.count(codes.size(), "{0} skein", "{0} skeins");
   }
 
   private void judge() {
-    String none = chosen.get().isEmpty() ? "Choose what it is about." : "";
+    String none = chosen.get().isEmpty() ? Say.text("Choose what it is about.") : "";
     arrive.judge(none);
     put.judge(none.isEmpty() ? whyNoDay() : none);
-    cancel.judge(none.isEmpty() && reason.get().isBlank() ? "Say why it will not come." : none);
+    cancel.judge(none.isEmpty() && reason.get().isBlank() ? Say.text("Say why it will not come.") : none);
   }
 
   private String whyNoDay() {
-    String unread = day.textProperty().get().isBlank() ? "Type the day." : day.messageProperty().get();
-    return day.day().map(due -> due.isBefore(studio.today()) ? "That day is past." : "").orElse(unread);
+    String unread = day.textProperty().get().isBlank() ? Say.text("Type the day.") : day.messageProperty().get();
+    return day.day().map(due -> due.isBefore(studio.today()) ? Say.text("That day is past.") : "").orElse(unread);
   }
 }

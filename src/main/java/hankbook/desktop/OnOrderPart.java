@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
@@ -19,19 +20,17 @@ import javafx.scene.layout.VBox;
 /** The yarn on order, below the plans that may be waiting for it. */
 final class OnOrderPart extends VBox {
   private static final double ROW_HEIGHT = 30;
-  private static final String NOTHING = "Nothing. Yarn that is ordered stands here until it arrives, and can be counted above.";
-
   private final OnOrderModel model;
 
   /** @param order opens the form by which yarn is ordered */
   OnOrderPart(OnOrderModel model, Runnable order) {
     this.model = model;
     getStyleClass().add("on-order");
-    Button open = new Button("Order yarn");
+    Button open = new Button(Say.text("Order yarn"));
     open.setId("open-order");
     open.setMinWidth(USE_PREF_SIZE);
     open.setOnAction(_ -> order.run());
-    HBox top = new HBox(Labels.heading("On order"), Labels.quiet(summary()), Labels.gap(), open);
+    HBox top = new HBox(Labels.heading(Say.text("On order")), Labels.quiet(summary()), Labels.gap(), open);
     top.getStyleClass().add("reason-line");
     Node table = table();
     Node acts = acts();
@@ -43,28 +42,32 @@ final class OnOrderPart extends VBox {
 
   private ObservableValue<String> summary() {
     return Bindings.createStringBinding(
-        () -> model.rows().isEmpty() ? NOTHING : summary(model.rows(), model.chosenProperty().get().size()), model.rows(), model.chosenProperty());
+        () -> model.rows().isEmpty()
+            ? Say.text("Nothing. Yarn that is ordered stands here until it arrives, and can be counted above.")
+            : summary(model.rows(), model.chosenProperty().get().size()), model.rows(), model.chosenProperty());
   }
 
   private static String summary(List<ExpectedRow> rows, int chosen) {
     long late = rows.stream().filter(ExpectedRow::isLate).count();
-    return Wording.count(rows.size(), "skein", "skeins") + (late == 0 ? "" : ", " + late + " late")
-        + (chosen == 0 ? "; choose what has come." : ", " + chosen + " chosen");
+    String skeins = Say.count(rows.size(), "{0} skein", "{0} skeins");
+    String all = late == 0 ? skeins : Say.text("{0}, {1} late", skeins, late);
+    return chosen == 0 ? Say.text("{0}; choose what has come.", all) : Say.text("{0}, {1} chosen", all, chosen);
   }
 
   private Node table() {
     TableView<ExpectedRow> table = new TableView<>(model.rows());
-    TableColumn<ExpectedRow, Amount> metres = column("Metres", 90, ExpectedRow::metres);
+    TableColumn<ExpectedRow, Amount> metres = column(Say.text("Metres"), 90, ExpectedRow::metres);
     metres.getStyleClass().add("amount");
-    TableColumn<ExpectedRow, String> price = column("Price", 80, ExpectedRow::price);
+    TableColumn<ExpectedRow, String> price = column(Say.text("Price"), 80, ExpectedRow::price);
     price.getStyleClass().add("amount");
-    TableColumn<ExpectedRow, ExpectedRow> state = column("When", 110, row -> row);
+    TableColumn<ExpectedRow, ExpectedRow> state = column(Say.text("When"), 110, row -> row);
     state.setCellFactory(_ -> new LateCell());
     table.getColumns().setAll(List.of(
-        column("Code", 60, ExpectedRow::code), column("Yarn", 110, row -> row.skein().yarn().yarn()), column("Colour", 90, row -> row.skein().yarn().colour()),
-        column("Lot", 60, row -> row.skein().lot()), metres, price, column("Expected", 90, ExpectedRow::due), state));
+        column(Say.text("Code"), 60, ExpectedRow::code), column(Say.text("Yarn"), 110, row -> row.skein().yarn().yarn()),
+            column(Say.text("Colour"), 90, row -> row.skein().yarn().colour()),
+        column(Say.text("Lot"), 60, row -> row.skein().lot()), metres, price, column(Say.text("Expected"), 90, ExpectedRow::due), state));
     table.setId("on-order");
-    table.setAccessibleText("Yarn on order");
+    table.setAccessibleText(Say.text("Yarn on order"));
     table.setFixedCellSize(ROW_HEIGHT);
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
@@ -75,12 +78,12 @@ final class OnOrderPart extends VBox {
   }
 
   private Node acts() {
-    TextField day = field("order-day", "Another day", model.day().textProperty(), model::put);
+    TextField day = field("order-day", Say.text("Another day"), model.day().textProperty(), model::put);
     day.setPrefColumnCount(9);
-    TextField reason = field("order-reason", "Why it will not come", model.reasonProperty(), model::cancel);
+    TextField reason = field("order-reason", Say.text("Why it will not come"), model.reasonProperty(), model::cancel);
     HBox acts = new HBox(
-        act("Arrived", "arrived", model::arrive, model.arriveAct()).main(), act("Expect it then", "expect-then", model::put, model.putAct()).after(day),
-        act("Give it up", "give-up", model::cancel, model.cancelAct()).after(reason));
+        act(Say.text("Arrived"), "arrived", model::arrive, model.arriveAct()).main(), act(Say.text("Expect it then"), "expect-then", model::put, model.putAct()).after(day),
+        act(Say.text("Give it up"), "give-up", model::cancel, model.cancelAct()).after(reason));
     acts.getStyleClass().add("on-order-acts");
     return acts;
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.CellFault;
 import hankbook.exchange.RowReading;
 import hankbook.exchange.StockFile;
@@ -124,8 +125,8 @@ public final class OrderingModel {
   }
 
   private void ordered(List<Skein> skeins) {
-    String codes = skeins.size() == 1 ? skeins.getFirst().code() : skeins.getFirst().code() + " to " + skeins.getLast().code();
-    status.done("On order: " + codes + ", " + skeins.getFirst().yarn() + ".");
+    String codes = skeins.size() == 1 ? skeins.getFirst().code() : Say.text("{0} to {1}", skeins.getFirst().code(), skeins.getLast().code());
+    status.done(Say.text("On order: {0}, {1}.", codes, skeins.getFirst().yarn()));
     after.run();
     judge();
   }
@@ -170,26 +171,26 @@ public final class OrderingModel {
     messages.values().forEach(message -> message.set(""));
     row.faults().stream().filter(fault -> !fault.found().isEmpty() && messages.containsKey(fault.column())).forEach(
         fault -> known(messages, fault.column()).set(Wording.wanted(fault.found(), fault.wanted())));
-    alikeMessage.set(count().isPresent() ? "" : "Wanted: a number from 1 to " + MOST_ALIKE + ".");
-    dueMessage.set(due.day().filter(day -> day.isBefore(studio.today())).map(_ -> "That day is past.").orElse(due.messageProperty().get()));
+    alikeMessage.set(count().isPresent() ? "" : Say.text("Wanted: a number from 1 to {0}.", MOST_ALIKE));
+    dueMessage.set(due.day().filter(day -> day.isBefore(studio.today())).map(_ -> Say.text("That day is past.")).orElse(due.messageProperty().get()));
     Length each = row.skein().map(Skein::holds).orElse(Length.ZERO);
     act.judge(whyNot(row, each));
-    reading.set(act.isPossible() ? Wording.metres(each.times(count().orElseThrow())) + " in all." : "");
+    reading.set(act.isPossible() ? Say.text("{0} in all.", Wording.metres(each.times(count().orElseThrow()))) : "");
   }
 
   private String whyNot(RowReading row, Length each) {
-    List<String> missing = new ArrayList<>(row.faults().stream().filter(fault -> fault.found().isEmpty()).map(CellFault::column).toList());
+    List<String> missing = new ArrayList<>(row.faults().stream().filter(fault -> fault.found().isEmpty()).map(fault -> Say.known(fault.column())).toList());
     if (row.faults().isEmpty() && !each.isPositive()) {
-      missing.add("length, or weight and grist");
+      missing.add(Say.text("length, or weight and grist"));
     }
     if (due.textProperty().get().isBlank()) {
-      missing.add("the day it is expected");
+      missing.add(Say.text("the day it is expected"));
     }
     boolean faulty = row.faults().stream().anyMatch(fault -> !fault.found().isEmpty()) || count().isEmpty() || !dueMessage.get().isEmpty();
     if (faulty) {
-      return "Mend the fields marked above.";
+      return Say.text("Mend the fields marked above.");
     }
-    return missing.isEmpty() ? "" : "Still wanted: " + String.join(", ", missing) + ".";
+    return missing.isEmpty() ? "" : Say.text("Still wanted: {0}.", String.join(", ", missing));
   }
 
   private static <T> T known(Map<String, T> byColumn, String column) {

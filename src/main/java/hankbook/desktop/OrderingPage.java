@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -14,9 +15,9 @@ final class OrderingPage extends SidePage {
   OrderingPage(OrderingModel model, Runnable close) {
     super(close);
     this.model = model;
-    first = box("yarn", "Yarn", "");
+    first = box("yarn", Say.text("Yarn"), "");
     layOut();
-    fill(heading(Labels.title("Order yarn")), grid);
+    fill(heading(Labels.title(Say.text("Order yarn"))), grid);
     getChildren().add(foot());
   }
 
@@ -32,19 +33,19 @@ final class OrderingPage extends SidePage {
     ColumnConstraints half = new ColumnConstraints();
     half.setPercentWidth(50);
     grid.getColumnConstraints().setAll(half, half);
-    FieldBox colour = box("colour", "Colour", "");
+    FieldBox colour = box("colour", Say.text("Colour"), "");
     colour.field().focusedProperty().subscribe(focused -> {
       if (!focused) {
         model.fillFromShelf();
       }
     });
-    FieldBox alike = ordering(new FieldBox("How many alike", "1", model.alikeProperty(), model.alikeMessageProperty()).named("order-alike"));
-    FieldBox due = ordering(new FieldBox("Expected on", "2026-12-20", model.due().textProperty(), model.dueMessageProperty()).named("order-due"));
+    FieldBox alike = ordering(new FieldBox(Say.text("How many alike"), "1", model.alikeProperty(), model.alikeMessageProperty()).named("order-alike"));
+    FieldBox due = ordering(new FieldBox(Say.text("Expected on"), "2026-12-20", model.due().textProperty(), model.dueMessageProperty()).named("order-due"));
     grid.addRow(0, first, colour);
-    grid.addRow(1, box("fibre", "Fibre", "wool"), box("hex", "Hex", "#2f5d8a").withSwatch());
-    grid.addRow(2, box("length", "Length of each", "950 m"), box("gross", "or weight of yarn", "200 g"));
-    grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("lot", "Lot", ""));
-    grid.addRow(4, alike, box("cost", "Price of each", "24.50 EUR"));
+    grid.addRow(1, box("fibre", Say.text("Fibre"), "wool"), box("hex", Say.text("Hex"), "#2f5d8a").withSwatch());
+    grid.addRow(2, box("length", Say.text("Length of each"), "950 m"), box("gross", Say.text("or weight of yarn"), "200 g"));
+    grid.addRow(3, box("grist", Say.text("Grist"), "Nm 20/2"), box("lot", Say.text("Lot"), ""));
+    grid.addRow(4, alike, box("cost", Say.text("Price of each"), "24.50 EUR"));
     grid.addRow(5, due);
   }
 
@@ -61,7 +62,7 @@ final class OrderingPage extends SidePage {
     Label reading = Labels.quiet(model.readingProperty());
     reading.setId("order-reading");
     VBox foot =
-        new VBox(reading, new ActButton("Put on order", model::order, model.act().possibleProperty(), model.act().whyNotProperty()).named("put-on-order").main());
+        new VBox(reading, new ActButton(Say.text("Put on order"), model::order, model.act().possibleProperty(), model.act().whyNotProperty()).named("put-on-order").main());
     foot.getStyleClass().add("side-foot");
     return foot;
   }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.cost.PaidFor;
+import hankbook.desktop.say.Say;
 import hankbook.studio.ValuedStock;
 import java.util.List;
 import javafx.geometry.HPos;
@@ -28,7 +29,8 @@ final class PaidPane extends VBox {
     sum.setId("paid-sum");
     Labels.showOnly(toCome, toCome.textProperty().map(text -> !text.isEmpty()));
     getStyleClass().add("paid");
-    getChildren().addAll(Labels.heading("What was paid, and where it went"), lines, sum, toCome, Labels.quiet("Each skein at its own cost, whatever method values the stock."));
+    getChildren().addAll(Labels.heading(Say.text("What was paid, and where it went")), lines, sum, toCome,
+        Labels.quiet(Say.text("Each skein at its own cost, whatever method values the stock.")));
   }
 
   void show(ValuedStock stock) {
@@ -37,13 +39,17 @@ final class PaidPane extends VBox {
     lines.getChildren().clear();
     now.forEach(this::add);
     sum.setText(sum(paid.paid(), now));
-    toCome.setText(paid.toCome().isZero() ? "" : "Beside it " + Wording.money(paid.toCome()) + " for skeins that have no length in the ledger" + (stock.on().isPresent() ? " by then." : " yet."));
+    String later = Wording.money(paid.toCome());
+    String words = stock.on().isPresent()
+        ? Say.text("Beside it {0} for skeins that have no length in the ledger by then.", later)
+        : Say.text("Beside it {0} for skeins that have no length in the ledger yet.", later);
+    toCome.setText(paid.toCome().isZero() ? "" : words);
   }
 
   /** Both sides of it. */
   static String sum(Money paid, List<PaidLine> lines) {
     Money parts = Money.total(paid.getCurrencyUnit(), lines.stream().filter(PaidLine::sum).map(PaidLine::amount).toList());
-    return "Paid " + Wording.money(paid) + " = " + Wording.money(parts) + " in all of these.";
+    return Say.text("Paid {0} = {1} in all of these.", Wording.money(paid), Wording.money(parts));
   }
 
   private void add(PaidLine line) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.PartWith;
 import hankbook.studio.Studio;
@@ -61,7 +62,7 @@ public final class Parting {
   }
 
   private void recorded(String code, Length gone) {
-    status.done("Parted with " + Wording.metres(gone) + " of " + code + ".");
+    status.done(Say.text("Parted with {0} of {1}.", Wording.metres(gone), code));
     after.run();
   }
 
@@ -81,15 +82,15 @@ public final class Parting {
 
   private String whyNot(Length free) {
     if (!free.isPositive()) {
-      return "None of it is free to part with.";
+      return Say.text("None of it is free to part with.");
     }
     if (length.value().isEmpty()) {
-      return "Type how much of it leaves.";
+      return Say.text("Type how much of it leaves.");
     }
     Length gone = length.value().get();
     if (!gone.isPositive()) {
-      return "Type a length over zero.";
+      return Say.text("Type a length over zero.");
     }
-    return gone.compareTo(free) > 0 ? "Only " + Wording.metres(free) + " of it are free." : "";
+    return gone.compareTo(free) > 0 ? Say.text("Only {0} of it are free.", Wording.metres(free)) : "";
   }
 }

@@ -32,7 +32,7 @@ final class PlanAnswerView extends PlanPage {
   private final Opened opened = new Opened();
 
   PlanAnswerView(PlansModel model) {
-    super("Cover", model);
+    super("cover", Say.text("Cover"), model);
     this.remedies = new RemedyList(model.remedies(), model.fit());
     visibleProperty().subscribe(seen -> model.fit().fit().watch(seen));
   }
@@ -102,6 +102,6 @@ final class PlanAnswerView extends PlanPage {
   }
 
   private static Node warning(Warning warning) {
-    return text("• " + warning.text(), "plan-warning");
+    return text("• " + Wording.phrase(warning.phrase()), "plan-warning");
   }
 }

@@ -3,13 +3,15 @@ package hankbook.desktop;
 import hankbook.allot.Fit;
 import hankbook.allot.Judgement;
 import hankbook.allot.PlanCheck;
-import hankbook.allot.Judgement;
 import hankbook.allot.WindingSheet;
 import hankbook.allot.WindingWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.plan.Variation;
 import hankbook.reckon.Offer;
+import hankbook.studio.Alternative;
+import hankbook.studio.ComparePlans;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.KeptPlan;
 import hankbook.studio.NotDone;
@@ -36,6 +38,15 @@ public interface PlanDesk {
 
   /** Takes a plan off the list. */
   void putAway(String name) throws NotDone;
+
+  /** Makes a plan that says the same as another, under a free name, which it gives. */
+  String duplicate(String name) throws NotDone;
+
+  /** Makes a plan of a variant of another, under a free name, which it gives. */
+  String vary(String name, Variation variation) throws BadInput, NotDone;
+
+  /** Lays plans and variants side by side. */
+  ComparePlans.Compared compare(List<Alternative> wanted);
 
   /** The names of the plans whose book is squared. */
   Set<String> squared();

@@ -1,10 +1,12 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -31,7 +33,7 @@ final class PlanForm extends VBox {
     HBox.setHgrow(name, Priority.ALWAYS);
     putAway = new PlanActButton(PlanAct.PUT_AWAY, model);
     putAway.getStyleClass().add(Styles.FLAT);
-    name.setAccessibleText("Name of the plan");
+    name.setAccessibleText(Say.text("Name of the plan"));
     name.setOnAction(_ -> model.rename(name.getText()));
     name.focusedProperty().subscribe(focused -> {
       if (!focused && !editor.nameProperty().get().isEmpty()) {
@@ -79,10 +81,19 @@ final class PlanForm extends VBox {
   }
 
   private void build() {
-    HBox head = new HBox(name, putAway);
+    HBox head = new HBox(name, act("plan-duplicate", Say.text("Duplicate"), model::duplicate), act("plan-beside", Say.text("Compare"), model::layBeside), putAway);
     head.getStyleClass().add("plan-head");
     getChildren().addAll(head, fields.message("plan"));
     getChildren().addAll(groups.build());
+  }
+
+  private static Button act(String id, String words, Runnable doing) {
+    Button button = new Button(words);
+    button.setId(id);
+    button.getStyleClass().add(Styles.FLAT);
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(_ -> doing.run());
+    return button;
   }
 
   /** Puts the keyboard into the field of a path, or the button of an id. */

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.ShelfSkein;
 import java.util.List;
@@ -34,7 +35,7 @@ record PlanLife(Held reserved, Held onLoom, boolean isSquared) {
     }
 
     String words() {
-      return Wording.metres(length) + " of " + Wording.count(skeins, "skein", "skeins");
+      return Say.count(skeins, "{1} of {0} skein", "{1} of {0} skeins", Wording.yarn(length));
     }
   }
 
@@ -58,16 +59,16 @@ record PlanLife(Held reserved, Held onLoom, boolean isSquared) {
 
   /** Where its yarn is; empty where it has none. */
   String sentence() {
-    String done = isSquared ? "Its cloth is cut off and its book squared." : "";
-    String set = reserved.isAny() ? "Reserved: " + reserved.words() + "." : done;
-    return onLoom.isAny() ? (set + " On the loom: " + onLoom.words() + ".").strip() : set;
+    String done = isSquared ? Say.text("Its cloth is cut off and its book squared.") : "";
+    String set = reserved.isAny() ? Say.text("Reserved: {0}.", reserved.words()) : done;
+    return onLoom.isAny() ? (set + " " + Say.text("On the loom: {0}.", onLoom.words())).strip() : set;
   }
 
   /** In a word. */
   String word() {
     if (onLoom.isAny()) {
-      return "on the loom";
+      return Say.text("on the loom");
     }
-    return reserved.isAny() ? "reserved" : isSquared ? "squared" : "planned";
+    return reserved.isAny() ? Say.text("reserved") : isSquared ? Say.text("squared") : Say.text("planned");
   }
 }

@@ -3,8 +3,8 @@ package hankbook.desktop;
 import hankbook.studio.PlanStep;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -15,7 +15,7 @@ final class PlanLifeModel {
   private final Latest latest = new Latest();
   private final Consumer<Exception> wrong;
   private final ReadOnlyObjectWrapper<List<PlanStep>> steps = new ReadOnlyObjectWrapper<>(List.of());
-  private final ReadOnlyObjectWrapper<Optional<Consumer<UUID>>> opens = new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<LongConsumer>> opens = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   PlanLifeModel(PlanDesk desk, Work work, Consumer<Exception> wrong) {
     this.desk = desk;
@@ -29,12 +29,12 @@ final class PlanLifeModel {
   }
 
   /** What opens an entry in the journal; empty where nothing does. */
-  ReadOnlyObjectProperty<Optional<Consumer<UUID>>> opensProperty() {
+  ReadOnlyObjectProperty<Optional<LongConsumer>> opensProperty() {
     return opens.getReadOnlyProperty();
   }
 
   /** Lets entries be opened. */
-  void opens(Consumer<UUID> entry) {
+  void opens(LongConsumer entry) {
     opens.set(Optional.of(entry));
   }
 

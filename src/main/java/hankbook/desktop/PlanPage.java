@@ -12,11 +12,19 @@ import javafx.scene.layout.VBox;
 abstract class PlanPage extends VBox {
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
+  private final String id;
   private final String name;
   private final PlansModel model;
   private final List<Node> standing = new ArrayList<>();
 
-  PlanPage(String name, PlansModel model) {
+  /**
+   * A page.
+   *
+   * @param id what it is known by, whatever the language
+   * @param name what it is called
+   */
+  PlanPage(String id, String name, PlansModel model) {
+    this.id = id;
     this.name = name;
     this.model = model;
     getStyleClass().add("plan-answer");
@@ -27,6 +35,11 @@ abstract class PlanPage extends VBox {
     model.editor().answerProperty().subscribe(_ -> show());
     model.skeinsProperty().subscribe(_ -> show());
     model.editor().reckoningProperty().subscribe(reckoning -> pseudoClassStateChanged(STALE, reckoning));
+  }
+
+  /** What the page is known by. */
+  final String id() {
+    return id;
   }
 
   /** What the page is called where it is chosen. */

@@ -4,7 +4,6 @@ import atlantafx.base.theme.Styles;
 import hankbook.desktop.say.Say;
 import hankbook.studio.PlanStep;
 import java.util.List;
-import java.util.Locale;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -45,7 +44,7 @@ final class PlanPages extends VBox {
 
   private ToggleButton choice(PlanPage page) {
     ToggleButton choice = new ToggleButton(page.name());
-    choice.setId("plan-page-" + page.name().toLowerCase(Locale.ROOT));
+    choice.setId("plan-page-" + page.id());
     choice.getStyleClass().addAll(Styles.SMALL, Styles.FLAT, "plan-page-choice");
     choice.setToggleGroup(chosen);
     choice.setOnAction(_ -> choice.setSelected(true));

@@ -4,6 +4,7 @@ import hankbook.allot.Fit;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Remedy;
 import hankbook.allot.StandIn;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanPart;
@@ -64,7 +65,7 @@ final class PlanRemedies {
   }
 
   private static String notEnough(StandIn standIn) {
-    return standIn.yarn() + " is like " + standIn.place() + ", but with " + Wording.metres(standIn.free()) + " free not enough.";
+    return Say.text("{0} is like {1}, but with {2} free not enough.", standIn.yarn(), standIn.place(), Wording.yarn(standIn.free()));
   }
 
   /** The remedy that was tried last and can be put back. */
@@ -97,7 +98,7 @@ final class PlanRemedies {
       PlanDraft before = editor.draftProperty().get();
       PlanDraft after = RemedyDraft.apply(before, check.plan(), remedy.plan());
       editor.enter(after);
-      tried.set(Optional.of(new Tried(remedy.words(), before, after)));
+      tried.set(Optional.of(new Tried(Wording.phrase(remedy.phrase()), before, after)));
       editor.keep();
     }
   }

@@ -24,7 +24,8 @@ final class PlanStepWords {
     return List.of(step.date().map(Object::toString).orElse(""), amount(step)).stream().filter(fact -> !fact.isEmpty()).toList();
   }
 
-  private static String amount(PlanStep step) {
+  /** With how much yarn it was come to; empty where that says nothing. */
+  static String amount(PlanStep step) {
     String length = Wording.yarn(step.amount());
     return step.amount().isZero() ? "" : switch (step.stage()) {
       case PLANNED -> "";

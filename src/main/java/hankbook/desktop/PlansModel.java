@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.gear.Gear;
 import hankbook.measure.Unreadable;
@@ -35,6 +36,7 @@ public final class PlansModel {
   private final CostModel cost;
   private final PlanOffers offers;
   private final PlanLifeModel life;
+  private final BesideModel beside;
   private final Latest latestOpened = new Latest();
   private final Latest latestRefresh = new Latest();
   private final ObservableList<PlanRow> plans = FXCollections.observableArrayList();
@@ -67,6 +69,7 @@ public final class PlansModel {
     this.offers = new PlanOffers(desk, pageWork, editor, gear, this::wrong);
     this.life = new PlanLifeModel(desk, listWork, this::wrong);
     editor.nameProperty().subscribe(life::follow);
+    this.beside = new BesideModel(desk, pageWork, _ -> refresh());
     editor.answerProperty().subscribe(_ -> judge());
     editor.keeping().conflictProperty().subscribe(_ -> judge());
   }
@@ -82,6 +85,11 @@ public final class PlansModel {
   /** Every skein, for the yarns and colours to choose from. */
   ReadOnlyObjectProperty<List<ShelfSkein>> skeinsProperty() {
     return skeins.getReadOnlyProperty();
+  }
+
+  /** What their colours look like. */
+  YarnPalette palette() {
+    return YarnPalette.of(skeins.get());
   }
 
   /** The looms and reeds to choose from. */
@@ -121,6 +129,10 @@ public final class PlansModel {
     return life;
   }
 
+  BesideModel beside() {
+    return beside;
+  }
+
   PlanActs acts() {
     return acts;
   }
@@ -134,6 +146,7 @@ public final class PlansModel {
     life.follow(editor.nameProperty().get());
     editor.ask();
     cost.ask();
+    beside.ask();
     editor.lookAgain();
   }
 
@@ -253,6 +266,37 @@ public final class PlansModel {
         work.run(() -> begun(name), this::open, this::wrong);
       }
     });
+  }
+
+  /** Makes a plan that says the same as the open one, and opens it; putting it away undoes that. */
+  void duplicate() {
+    String of = editor.nameProperty().get();
+    whenKept(() -> work.run(
+        () -> desk.duplicate(of),
+        name -> {
+          open(name);
+          acts.say(new PlanSaid(Say.text("{0} says the same as {1}, and nothing is reserved for it. Put it away to undo this.", name, of), false));
+        },
+        this::wrong));
+  }
+
+  /** Lays the open plan beside others, as it is entered. */
+  void layBeside() {
+    String name = editor.nameProperty().get();
+    PlanDraft draft = editor.draftProperty().get();
+    whenKept(() -> beside.begin(name, draft));
+  }
+
+  /** What is to go by the open plan waits until that is in the ledger, and is left where it cannot be. */
+  private void whenKept(Runnable then) {
+    if (!editor.nameProperty().get().isEmpty()) {
+      editor.keep();
+      work.run(() -> true, _ -> {
+        if (editor.keeping().conflictProperty().get().isEmpty()) {
+          then.run();
+        }
+      }, this::wrong);
+    }
   }
 
   /** A name as the ledger takes it, or a word on why it does not. */

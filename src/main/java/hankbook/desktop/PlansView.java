@@ -5,8 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -48,9 +47,14 @@ public final class PlansView extends BorderPane {
     none.setWrapText(true);
     model.acts().saidProperty().subscribe(said -> none.setText((said.text() + " Choose a plan, or begin a new one.").strip()));
     VBox.setVgrow(centre, Priority.ALWAYS);
+    BesideView beside = new BesideView(model);
+    Labels.showOnly(beside, model.beside().openProperty());
+    centre.getChildren().add(beside);
+    model.beside().openProperty().subscribe(_ -> showOpen());
     setCenter(new VBox(new PlanConflictBar(model), centre));
     model.editor().nameProperty().subscribe(_ -> showOpen());
     model.chosenProperty().subscribe(_ -> showOpen());
+    model.chosenProperty().subscribe((_, _) -> model.beside().close());
   }
 
   /**
@@ -71,9 +75,9 @@ public final class PlansView extends BorderPane {
   /**
    * Lets the steps in the life of a plan be opened in the journal.
    *
-   * @param journal shows the entry with an id
+   * @param journal shows the entry with a number
    */
-  public void opensEntries(Consumer<UUID> journal) {
+  public void opensEntries(LongConsumer journal) {
     model.life().opens(journal);
   }
 
@@ -118,7 +122,8 @@ public final class PlansView extends BorderPane {
 
   private void showOpen() {
     String name = model.editor().nameProperty().get();
-    open.setVisible(!name.isEmpty() && !bringingIn.get());
-    none.setVisible(!bringingIn.get() && name.isEmpty() && model.chosenProperty().get().isEmpty());
+    boolean covered = bringingIn.get() || model.beside().openProperty().get();
+    open.setVisible(!name.isEmpty() && !covered);
+    none.setVisible(!covered && name.isEmpty() && model.chosenProperty().get().isEmpty());
   }
 }

@@ -1,28 +1,27 @@
 package hankbook.desktop;
 
 import hankbook.cost.Pricing;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Percentage;
 
 /** The two ways from a cost to a price. */
 enum PriceWay {
-  MARGIN("Margin", "Part of the price"),
-  MARKUP("Markup", "Part of the cost");
-
-  private final String words;
-  private final String part;
-
-  PriceWay(String words, String part) {
-    this.words = words;
-    this.part = part;
-  }
+  MARGIN,
+  MARKUP;
 
   String words() {
-    return words;
+    return switch (this) {
+      case MARGIN -> Say.text("Margin");
+      case MARKUP -> Say.text("Markup");
+    };
   }
 
   /** What its percentage is a part of. */
   String part() {
-    return part;
+    return switch (this) {
+      case MARGIN -> Say.text("Part of the price");
+      case MARKUP -> Say.text("Part of the cost");
+    };
   }
 
   /** @throws hankbook.measure.Unreadable if there is no price by so much */

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.Purchase;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Unreadable;
 import hankbook.studio.Purchased;
 import hankbook.studio.Purchases;
@@ -156,8 +157,8 @@ final class PurchaseForm {
         }
       };
       String landed = landing.foundProperty().get().map(found -> ": " + Wording.money(found.kept().landed().total())).orElse("");
-      String what = number.isPresent() ? "Corrected purchase " + number.getAsInt() : "Entered the purchase of " + purchase.date();
-      act.attempt(deed, this::clear, () -> entered(what + landed + " for " + Wording.count(purchase.skeins().size(), "skein", "skeins") + "."), status::wrong);
+      String what = number.isPresent() ? Say.text("Corrected purchase {0}", number.getAsInt()) : Say.text("Entered the purchase of {0}", purchase.date());
+      act.attempt(deed, this::clear, () -> entered(Say.count(purchase.skeins().size(), "{1} for {0} skein.", "{1} for {0} skeins.", what + landed)), status::wrong);
     }
   }
 
@@ -181,8 +182,8 @@ final class PurchaseForm {
     reading = new PurchaseReading(typed, home(), ground.get().decided());
     fields.say(ground.get().skeins().stream().filter(skein -> skein.isFreeFor(number())).toList(), reading);
     foreign.set(reading.isForeign());
-    rateName.set("1 " + typed.text("currency").toUpperCase(Locale.ROOT) + " in " + home());
-    homeWords.set(ground.get().decided() ? "" : "Your first purchase decides the currency in which this ledger reckons.");
+    rateName.set(Say.text("1 {0} in {1}", typed.text("currency").toUpperCase(Locale.ROOT), home()));
+    homeWords.set(ground.get().decided() ? "" : Say.text("Your first purchase decides the currency in which this ledger reckons."));
     halfTyped.set(!typed.equals(begun) || !reason.get().isBlank());
     landing.ask();
     hinder();
@@ -194,14 +195,14 @@ final class PurchaseForm {
   }
 
   private void hinder() {
-    String still = landing.reckoningProperty().get() ? "It is being reckoned." : landing.troubleProperty().get();
-    String unchanged = corrected.get().isPresent() && fields.typed().equals(begun) ? "So it stands in the ledger; change what was wrong." : "";
+    String still = landing.reckoningProperty().get() ? Say.text("It is being reckoned.") : landing.troubleProperty().get();
+    String unchanged = corrected.get().isPresent() && fields.typed().equals(begun) ? Say.text("So it stands in the ledger; change what was wrong.") : "";
     act.judge(!unchanged.isEmpty() ? unchanged : reading.whyNot().isEmpty() ? still : reading.whyNot());
   }
 
   private String whyNoSkein(String code) {
     if (code.isEmpty()) {
-      return "Every skein of the ledger is paid for by a purchase already.";
+      return Say.text("Every skein of the ledger is paid for by a purchase already.");
     }
     Optional<SkeinToPay> known = ground.get().skeins().stream().filter(skein -> skein.code().equalsIgnoreCase(code)).findFirst();
     if (known.filter(SkeinToPay::wound).isPresent()) {
@@ -209,9 +210,9 @@ final class PurchaseForm {
     }
     return known
         .map(skein -> skein.isFreeFor(number())
-            ? skein.code() + " is in this purchase already."
-            : skein.code() + " was paid for in purchase " + skein.paidBy().orElse(0) + "; correct that one, or take it back.")
-        .orElse("No skein that is still to be paid for answers to that.");
+            ? Say.text("{0} is in this purchase already.", skein.code())
+            : Say.text("{0} was paid for in purchase {1}; correct that one, or take it back.", skein.code(), skein.paidBy().orElse(0)))
+        .orElse(Say.text("No skein that is still to be paid for answers to that."));
   }
 
   private static String why(Exception trouble) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,16 +29,16 @@ final class PurchaseFormPage extends VBox {
     this.form = form;
     this.fields = form.fields();
     this.id = id;
-    first = box("Date", "2026-03-14", "date", 110);
+    first = box(Say.text("Date"), "2026-03-14", "date", 110);
     getStyleClass().add("purchase-page");
     lines.getStyleClass().add("purchase-lines");
-    Button more = new Button("Another line");
+    Button more = new Button(Say.text("Another line"));
     more.setId(id + "-more");
     more.getStyleClass().add("small");
     more.setOnAction(_ -> addLine());
     LandingPane landing = new LandingPane(id + "-sum");
     form.landing().foundProperty().subscribe(landing::show);
-    VBox body = new VBox(top(), head(), Labels.heading("Lines of the bill"), lines, more, charges(), landing, reason());
+    VBox body = new VBox(top(), head(), Labels.heading(Say.text("Lines of the bill")), lines, more, charges(), landing, reason());
     body.getStyleClass().add("side-body");
     ScrollPane scroll = new ScrollPane(body);
     scroll.setFitToWidth(true);
@@ -57,9 +58,9 @@ final class PurchaseFormPage extends VBox {
 
   private Node top() {
     Label title = Labels.title("");
-    title.textProperty().bind(form.correctedProperty().map(one -> one.map(now -> "Correct purchase " + now.kept().number()).orElse("Enter a purchase")));
+    title.textProperty().bind(form.correctedProperty().map(one -> one.map(now -> Say.text("Correct purchase {0}", now.kept().number())).orElse(Say.text("Enter a purchase"))));
     Button clear = new Button();
-    clear.textProperty().bind(form.correctedProperty().map(one -> one.isPresent() ? "Leave it as it was" : "Clear"));
+    clear.textProperty().bind(form.correctedProperty().map(one -> one.isPresent() ? Say.text("Leave it as it was") : Say.text("Clear")));
     clear.setId(id + "-clear");
     clear.getStyleClass().addAll("flat", "small");
     clear.setMinWidth(USE_PREF_SIZE);
@@ -71,11 +72,11 @@ final class PurchaseFormPage extends VBox {
   }
 
   private Node head() {
-    FieldBox from = box("From whom", "", "from", 180);
-    FieldBox currency = box("Currency", "", "currency", 90);
+    FieldBox from = box(Say.text("From whom"), "", "from", 180);
+    FieldBox currency = box(Say.text("Currency"), "", "currency", 90);
     currency.field().promptTextProperty().bind(form.groundProperty().map(ground -> ground.home().getCode()));
     FieldBox rate = box("", "0.0884", "rate", 160);
-    FieldBox day = box("Day of the rate", "2026-03-14", "rateDate", 120);
+    FieldBox day = box(Say.text("Day of the rate"), "2026-03-14", "rateDate", 120);
     rate.called(form.rateNameProperty());
     Labels.showOnly(rate, form.foreignProperty());
     Labels.showOnly(day, form.foreignProperty());
@@ -95,8 +96,8 @@ final class PurchaseFormPage extends VBox {
 
   private Node charges() {
     ObservableValue<Boolean> several = Bindings.size(fields.lines()).greaterThan(1);
-    FieldRow row = new FieldRow(charge("Carriage", "carriage", several), charge("Duty", "duty", several), charge("Discount", "discount", several));
-    VBox charges = new VBox(Labels.heading("For all of it"), row);
+    FieldRow row = new FieldRow(charge(Say.text("Carriage"), "carriage", several), charge(Say.text("Duty"), "duty", several), charge(Say.text("Discount"), "discount", several));
+    VBox charges = new VBox(Labels.heading(Say.text("For all of it")), row);
     charges.getStyleClass().add("field-box");
     return charges;
   }
@@ -123,7 +124,7 @@ final class PurchaseFormPage extends VBox {
 
   /** A correction says why, so that whoever reads the ledger later knows. */
   private Node reason() {
-    FieldBox reason = new FieldBox("Why it is corrected", "the carriage was missing", form.reasonProperty(), new SimpleStringProperty("")).named(id + "-reason");
+    FieldBox reason = new FieldBox(Say.text("Why it is corrected"), Say.text("the carriage was missing"), form.reasonProperty(), new SimpleStringProperty("")).named(id + "-reason");
     reason.field().setOnAction(_ -> form.enter());
     Labels.showOnly(reason, form.correctedProperty().map(Optional::isPresent));
     return reason;
@@ -131,7 +132,7 @@ final class PurchaseFormPage extends VBox {
 
   private Node foot(Label sum) {
     ActButton enter = new ActButton("", form::enter, form.act().possibleProperty(), form.act().whyNotProperty()).named(id + "-enter").main().belowReason();
-    enter.words(form.correctedProperty().map(one -> one.isPresent() ? "Correct the purchase" : "Enter the purchase"));
+    enter.words(form.correctedProperty().map(one -> one.isPresent() ? Say.text("Correct the purchase") : Say.text("Enter the purchase")));
     VBox foot = new VBox(sum, enter);
     foot.getStyleClass().add("side-foot");
     return foot;

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
@@ -18,7 +19,7 @@ final class PurchaseLineCard extends VBox {
   private final PurchaseLineForm line;
   private final FlowPane skeins = new FlowPane();
   private final ToggleButton choose = new ToggleButton();
-  private final Button remove = new Button("Remove");
+  private final Button remove = new Button(Say.text("Remove"));
   private final SkeinPickerPane picker;
   private final FieldBox words;
   private final FieldBox price;
@@ -29,8 +30,8 @@ final class PurchaseLineCard extends VBox {
     this.fields = fields;
     this.line = line;
     picker = new SkeinPickerPane(line.picker());
-    words = new FieldBox("What was bought", "3 cones Skerry 16/2, Chalk", line.wordsProperty(), line.wordsMessageProperty());
-    price = new FieldBox("Price of all of it", "3 x 19.80", line.priceProperty(), line.priceMessageProperty()).quantity();
+    words = new FieldBox(Say.text("What was bought"), Say.text("3 cones Skerry 16/2, Chalk"), line.wordsProperty(), line.wordsMessageProperty());
+    price = new FieldBox(Say.text("Price of all of it"), "3 x 19.80", line.priceProperty(), line.priceMessageProperty()).quantity();
     price.getStyleClass().add("purchase-price");
     HBox.setHgrow(words, Priority.ALWAYS);
     words.field().setOnAction(_ -> enter.run());
@@ -77,22 +78,22 @@ final class PurchaseLineCard extends VBox {
     choose.getStyleClass().add("small");
     choose.setOnAction(_ -> pick(choose.isSelected()));
     isPicking().subscribe(choose::setSelected);
-    choose.textProperty().bind(choose.selectedProperty().map(open -> open ? "Done" : "Choose skeins"));
-    remove.setAccessibleText("Remove the line");
+    choose.textProperty().bind(choose.selectedProperty().map(open -> open ? Say.text("Done") : Say.text("Choose skeins")));
+    remove.setAccessibleText(Say.text("Remove the line"));
     remove.getStyleClass().addAll("flat", "small");
     remove.setOnAction(_ -> fields.remove(line));
     Labels.showOnly(remove, Bindings.size(fields.lines()).greaterThan(1));
   }
 
   private void showSkeins() {
-    skeins.getChildren().setAll(Labels.quiet(line.skeins().isEmpty() ? "No skein yet." : Wording.count(line.skeins().size(), "skein:", "skeins:")));
+    skeins.getChildren().setAll(Labels.quiet(line.skeins().isEmpty() ? Say.text("No skein yet.") : Say.count(line.skeins().size(), "{0} skein:", "{0} skeins:")));
     line.skeins().forEach(code -> skeins.getChildren().add(chip(code)));
     skeins.getChildren().addAll(choose, remove);
   }
 
   private Node chip(String code) {
     Button out = new Button(code + " ×");
-    out.setAccessibleText("Take " + code + " out of the line");
+    out.setAccessibleText(Say.text("Take {0} out of the line", code));
     out.setId(id + "-out-" + code);
     out.getStyleClass().addAll("small", "skein-chip");
     out.setOnAction(_ -> line.remove(code));

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.Purchase;
+import hankbook.desktop.say.Say;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,7 +27,7 @@ final class PurchasePage extends VBox {
     title.setId("purchase-title");
     state.setId("purchase-state");
     Labels.showOnly(state, state.textProperty().map(text -> !text.isEmpty()));
-    Button another = new Button("Enter another");
+    Button another = new Button(Say.text("Enter another"));
     another.setId("purchase-another");
     another.getStyleClass().addAll("flat", "small");
     another.setMinWidth(USE_PREF_SIZE);
@@ -46,29 +47,40 @@ final class PurchasePage extends VBox {
   private void show(PurchaseRow row) {
     KeptPurchase kept = row.purchased().kept();
     Purchase purchase = kept.landed().purchase();
-    title.setText("Purchase " + kept.number());
-    facts.setText("Bought on " + purchase.date() + (purchase.from().isEmpty() ? "" : " from " + purchase.from()) + ", written down by " + kept.author() + ".");
+    title.setText(Say.text("Purchase {0}", kept.number()));
+    facts.setText(purchase.from().isEmpty()
+        ? Say.text("Bought on {0}, written down by {1}.", purchase.date(), kept.author())
+        : Say.text("Bought on {0} from {1}, written down by {2}.", purchase.date(), purchase.from(), kept.author()));
     state.setText(state(kept));
     landing.show(Optional.of(row.purchased()));
   }
 
   private static String state(KeptPurchase kept) {
-    String why = kept.reason().isEmpty() ? "" : ": " + kept.reason();
+    String why = kept.reason();
     if (!kept.stands()) {
-      return "Taken back" + why + ". Its skeins cost again what was said before it.";
+      return why.isEmpty()
+          ? Say.text("Taken back. Its skeins cost again what was said before it.")
+          : Say.text("Taken back: {0}. Its skeins cost again what was said before it.", why);
     }
-    return kept.version() > 1 ? "Corrected" + why + ". What was said before is kept in the ledger; this is version " + kept.version() + "." : "";
+    if (kept.version() == 1) {
+      return "";
+    }
+    return why.isEmpty()
+        ? Say.text("Corrected. What was said before is kept in the ledger; this is version {0}.", kept.version())
+        : Say.text("Corrected: {0}. What was said before is kept in the ledger; this is version {1}.", why, kept.version());
   }
 
   private Node foot() {
-    ActButton correct = new ActButton("Correct it", model::correct, model.correctAct().possibleProperty(), model.correctAct().whyNotProperty()).named("correct-purchase").main();
+    ActButton correct = new ActButton(Say.text("Correct it"), model::correct, model.correctAct().possibleProperty(),
+        model.correctAct().whyNotProperty()).named("correct-purchase").main();
     TextField reason = new TextField();
     reason.setId("take-back-reason");
-    reason.setPromptText("Why it is taken back");
-    reason.setAccessibleText("Why it is taken back");
+    reason.setPromptText(Say.text("Why it is taken back"));
+    reason.setAccessibleText(Say.text("Why it is taken back"));
     reason.textProperty().bindBidirectional(model.reasonProperty());
     reason.setOnAction(_ -> model.takeBack());
-    ActButton back = new ActButton("Take it back", model::takeBack, model.takeBackAct().possibleProperty(), model.takeBackAct().whyNotProperty()).named("take-back-purchase").after(reason);
+    ActButton back = new ActButton(Say.text("Take it back"), model::takeBack, model.takeBackAct().possibleProperty(),
+        model.takeBackAct().whyNotProperty()).named("take-back-purchase").after(reason);
     VBox foot = new VBox(correct, back);
     foot.getStyleClass().add("side-foot");
     return foot;

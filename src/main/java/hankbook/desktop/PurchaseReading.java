@@ -5,6 +5,7 @@ import hankbook.cost.Charge;
 import hankbook.cost.ExchangeRate;
 import hankbook.cost.Purchase;
 import hankbook.cost.PurchaseLine;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.time.LocalDate;
@@ -34,7 +35,7 @@ final class PurchaseReading {
     this.typed = typed;
     Optional<CurrencyUnit> currency = typed.text("currency").isEmpty() ? Optional.of(home) : read("currency", AmountTyped::currency);
     foreign = decided && currency.filter(unit -> !unit.equals(home)).isPresent();
-    Optional<LocalDate> date = wanted("date", "the date", PurchaseReading::day);
+    Optional<LocalDate> date = wanted("date", Say.text("the date"), PurchaseReading::day);
     Optional<String> from = read("from", OneLine::of);
     Optional<ExchangeRate> rate = foreign ? rate() : Optional.empty();
     List<Optional<PurchaseLine>> lines = new ArrayList<>();
@@ -77,18 +78,23 @@ final class PurchaseReading {
       return message("");
     }
     if (!messages.isEmpty()) {
-      return "Mend the fields marked above.";
+      return Say.text("Mend the fields marked above.");
     }
-    return missing.isEmpty() ? "" : "Still wanted: " + String.join(", ", missing) + ".";
+    return missing.isEmpty() ? "" : Say.text("Still wanted: {0}.", String.join(", ", missing));
   }
 
   private Optional<PurchaseLine> line(int index, CurrencyUnit currency) {
     PurchaseTyped.Line line = typed.lines().get(index);
-    String where = typed.lines().size() == 1 ? "" : " of line " + (index + 1);
-    Optional<String> words = there(line.words(), "what was bought" + where).flatMap(text -> read(key(index, "words"), text, OneLine::of));
+    boolean one = typed.lines().size() == 1;
+    int number = index + 1;
+    Optional<String> words = there(line.words(), one
+        ? Say.text("what was bought")
+        : Say.text("what was bought of line {0}", number)).flatMap(text -> read(key(index, "words"), text, OneLine::of));
     Optional<Money> price =
-        there(line.price(), "the price" + where).flatMap(text -> read(key(index, "price"), text, amount -> AmountTyped.read(amount, currency)));
-    Optional<List<String>> skeins = line.skeins().isEmpty() ? lacking("the skeins" + where) : Optional.of(line.skeins());
+        there(line.price(), one
+            ? Say.text("the price")
+            : Say.text("the price of line {0}", number)).flatMap(text -> read(key(index, "price"), text, amount -> AmountTyped.read(amount, currency)));
+    Optional<List<String>> skeins = line.skeins().isEmpty() ? lacking(one ? Say.text("the skeins") : Say.text("the skeins of line {0}", number)) : Optional.of(line.skeins());
     return words.flatMap(what -> price.flatMap(paid -> skeins.flatMap(codes -> built(() -> new PurchaseLine(what, paid, codes)))));
   }
 
@@ -99,8 +105,8 @@ final class PurchaseReading {
   }
 
   private Optional<ExchangeRate> rate() {
-    Optional<ExchangeRate> rate = wanted("rate", "the rate", text -> ExchangeRate.parse(text, LocalDate.EPOCH));
-    Optional<LocalDate> of = wanted("rateDate", "the day of the rate", PurchaseReading::day);
+    Optional<ExchangeRate> rate = wanted("rate", Say.text("the rate"), text -> ExchangeRate.parse(text, LocalDate.EPOCH));
+    Optional<LocalDate> of = wanted("rateDate", Say.text("the day of the rate"), PurchaseReading::day);
     return rate.flatMap(written -> of.map(day -> new ExchangeRate(written.home(), day)));
   }
 

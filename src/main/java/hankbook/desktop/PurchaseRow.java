@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.cost.Charge;
 import hankbook.cost.KeptPurchase;
 import hankbook.cost.Purchase;
+import hankbook.desktop.say.Say;
 import hankbook.studio.Purchased;
 import java.util.Comparator;
 import java.util.stream.Stream;
@@ -30,7 +31,7 @@ record PurchaseRow(Purchased purchased, int number, String date, String from, in
   static PurchaseRow of(Purchased purchased) {
     KeptPurchase kept = purchased.kept();
     Purchase purchase = kept.landed().purchase();
-    String state = !kept.stands() ? "taken back" : kept.version() > 1 ? "corrected" : "";
+    String state = !kept.stands() ? Say.text("taken back") : kept.version() > 1 ? Say.text("corrected") : "";
     return new PurchaseRow(
         purchased, kept.number(), purchase.date().toString(), purchase.from(), purchase.lines().size(), total(purchase), Wording.money(kept.landed().total()), state);
   }

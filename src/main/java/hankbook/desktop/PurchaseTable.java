@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -16,17 +17,17 @@ final class PurchaseTable extends TableView<PurchaseRow> {
   private static final double ROOM_FOR_NUMBER = 400;
 
   PurchaseTable(PurchasesModel model) {
-    TableColumn<PurchaseRow, Integer> number = column("No.", 42, PurchaseRow::number);
-    TableColumn<PurchaseRow, Integer> lines = column("Lines", 48, PurchaseRow::lines);
-    TableColumn<PurchaseRow, String> total = column("Total", 96, PurchaseRow::total);
-    TableColumn<PurchaseRow, String> landed = column("Landed", 100, PurchaseRow::landed);
-    TableColumn<PurchaseRow, String> from = column("From whom", 64, PurchaseRow::from);
+    TableColumn<PurchaseRow, Integer> number = column(Say.text("No."), 42, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> lines = column(Say.text("Lines"), 48, PurchaseRow::lines);
+    TableColumn<PurchaseRow, String> total = column(Say.text("Total"), 96, PurchaseRow::total);
+    TableColumn<PurchaseRow, String> landed = column(Say.text("Landed"), 100, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> from = column(Say.text("From whom"), 64, PurchaseRow::from);
     from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(
-        number, column("Date", 92, PurchaseRow::date), from, lines, total, landed, column("State", 84, PurchaseRow::state)));
+        number, column(Say.text("Date"), 92, PurchaseRow::date), from, lines, total, landed, column(Say.text("State"), 84, PurchaseRow::state)));
     setId("purchases");
-    setAccessibleText("Purchases");
+    setAccessibleText(Say.text("Purchases"));
     setFixedCellSize(ROW_HEIGHT);
     setItems(model.rows());
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
@@ -39,10 +40,11 @@ final class PurchaseTable extends TableView<PurchaseRow> {
 
   private static VBox nothing() {
     VBox nothing = new VBox(
-        Labels.heading("No purchase yet"),
-        Labels.quiet("A purchase is a bill: what was paid at one time in one place. Type its lines as they are printed and say which skeins each paid for."),
-        Labels.quiet("Carriage and duty are shared over the skeins to the last coin, so that each knows what it cost, and a plan what it will cost."),
-        Labels.quiet("A price that was typed when a skein was received counts as well; a purchase takes its place."));
+        Labels.heading(Say.text("No purchase yet")),
+        Labels.quiet(Say.text("A purchase is a bill: what was paid at one time in one place. Type its lines as they are printed and say which "
+            + "skeins each paid for.")),
+        Labels.quiet(Say.text("Carriage and duty are shared over the skeins to the last coin, so that each knows what it cost, and a plan what it will cost.")),
+        Labels.quiet(Say.text("A price that was typed when a skein was received counts as well; a purchase takes its place.")));
     nothing.getStyleClass().addAll("nothing-yet", "costs-nothing");
     return nothing;
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.Purchases;
 import hankbook.studio.Studio;
 import java.util.List;
@@ -100,7 +101,7 @@ public final class PurchasesModel {
     another.standOn(ground);
     correction.standOn(ground);
     long unpaid = ground.skeins().stream().filter(skein -> skein.isFreeFor(OptionalInt.empty())).count();
-    summary.set(Wording.count(rows.size(), "purchase", "purchases") + (unpaid == 0 ? "" : "; " + Wording.count(unpaid, "skein is", "skeins are") + " in none"));
+    summary.set(Say.count(rows.size(), "{0} purchase", "{0} purchases") + (unpaid == 0 ? "" : "; " + Say.count(unpaid, "{0} skein is in none", "{0} skeins are in none")));
     judge();
   }
 
@@ -139,7 +140,7 @@ public final class PurchasesModel {
   }
 
   private void takenBack(int number) {
-    status.done("Took back purchase " + number + ". Its skeins cost again what was said before it.");
+    status.done(Say.text("Took back purchase {0}. Its skeins cost again what was said before it.", number));
     moved();
   }
 
@@ -150,9 +151,9 @@ public final class PurchasesModel {
 
   private void judge() {
     takeBack.renew();
-    String why = chosen.get().map(row -> row.stands() ? "" : "It was taken back.").orElse("Choose a purchase.");
+    String why = chosen.get().map(row -> row.stands() ? "" : Say.text("It was taken back.")).orElse(Say.text("Choose a purchase."));
     List<Integer> begun = correction.correctedProperty().get().filter(_ -> correction.halfTypedProperty().get()).map(one -> one.kept().number()).stream().toList();
-    correct.judge(why.isEmpty() && !begun.isEmpty() ? "Purchase " + begun.getFirst() + " is being corrected; enter that first, or leave it." : why);
-    takeBack.judge(why.isEmpty() && reason.get().isBlank() ? "Say why it is taken back." : why);
+    correct.judge(why.isEmpty() && !begun.isEmpty() ? Say.text("Purchase {0} is being corrected; enter that first, or leave it.", begun.getFirst()) : why);
+    takeBack.judge(why.isEmpty() && reason.get().isBlank() ? Say.text("Say why it is taken back.") : why);
   }
 }

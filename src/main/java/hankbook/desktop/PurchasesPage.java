@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -20,7 +21,7 @@ final class PurchasesPage extends CostsPage {
   private final PurchasePage shown;
 
   PurchasesPage(PurchasesModel model) {
-    super("Purchases");
+    super(Say.text("Purchases"));
     this.model = model;
     table = new PurchaseTable(model);
     another = new PurchaseFormPage(model.another(), "purchase");
@@ -28,7 +29,7 @@ final class PurchasesPage extends CostsPage {
     shown = new PurchasePage(model);
     Label summary = Labels.quiet(model.summaryProperty());
     summary.setId("purchases-summary");
-    Button enter = new Button("Enter a purchase");
+    Button enter = new Button(Say.text("Enter a purchase"));
     enter.setId("enter-another");
     enter.setMinWidth(USE_PREF_SIZE);
     enter.setOnAction(_ -> enter());

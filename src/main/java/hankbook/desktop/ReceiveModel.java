@@ -1,35 +1,39 @@
 package hankbook.desktop;
 
+import hankbook.desktop.colour.ColourPicking;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.CellFault;
-import hankbook.exchange.RowReading;
 import hankbook.exchange.StockFile;
+import hankbook.measure.Length;
+import hankbook.measure.Unreadable;
+import hankbook.studio.NotDone;
 import hankbook.studio.Receive;
+import hankbook.studio.ReceiveMany;
 import hankbook.studio.Studio;
 import hankbook.yarn.GristSample;
-import hankbook.yarn.Measurement;
+import hankbook.yarn.ScreenColour;
 import hankbook.yarn.Skein;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.Set;
 import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
-/** The form by which one skein is received. Its fields are the columns of a stock file and are read by the same rules. */
+/** The form by which a skein is received, or several of one lot. Its fields are the columns of a stock file and are read by the same rules. */
 public final class ReceiveModel {
-  /** What must be there for every skein; the rest is wanted only beside something else. */
-  private static final List<String> NAMED = List.of("code", "yarn", "colour");
+  /** What the next skein of a delivery has for itself. */
+  private static final List<String> OWN = List.of("length", "gross", "turns", "regain", "cost", "code");
 
   /** What stands in the form before anything is typed. */
   private static final Set<String> PROPOSED = Set.of("code", "form", "opened");
-
-  /** The columns that a weaver would call otherwise. */
-  private static final Map<String, String> NAMES =
-      Map.of("gross", "weight", "tare", "weight of the cone", "hex", "colour", "location", "place", "received", "date", "reel", "length once round the reel", "regain", "moisture");
 
   private final Studio studio;
   private final Status status;
@@ -37,11 +41,16 @@ public final class ReceiveModel {
   private final Act act;
   private final Map<String, StringProperty> fields = new LinkedHashMap<>();
   private final Map<String, ReadOnlyStringWrapper> messages = new LinkedHashMap<>();
+  private final StringProperty count = new SimpleStringProperty("1");
+  private final ReadOnlyStringWrapper countMessage = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper preview = new ReadOnlyStringWrapper("");
+  private final ReadOnlyBooleanWrapper many = new ReadOnlyBooleanWrapper(false);
+  private final ColourPicking colour;
   private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper sureness = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper disagreement = new ReadOnlyStringWrapper("");
   /** The shelf is read anew only a little later. */
-  private String justReceived = "";
+  private List<String> justReceived = List.of();
   /** What the form kept of the skein received last: as long as nothing is typed, a second click means no second skein. */
   private Map<String, String> asLeft = Map.of();
 
@@ -51,9 +60,11 @@ public final class ReceiveModel {
     act = new Act(work);
     this.status = status;
     this.shelf = shelf;
+    colour = new ColourPicking(work, hex -> field("hex").set(hex));
     StockFile.COLUMNS.forEach(column -> fields.put(column, new SimpleStringProperty("")));
     StockFile.COLUMNS.forEach(column -> messages.put(column, new ReadOnlyStringWrapper("")));
     fields.values().forEach(field -> field.subscribe(text -> changed()));
+    count.subscribe(text -> changed());
   }
 
   /** What is typed in a column's field. */
@@ -64,6 +75,31 @@ public final class ReceiveModel {
   /** What is wrong with it, or empty. */
   ReadOnlyStringProperty message(String column) {
     return known(messages, column).getReadOnlyProperty();
+  }
+
+  /** How many skeins of one lot come. */
+  StringProperty countProperty() {
+    return count;
+  }
+
+  /** What is wrong with that, or empty. */
+  ReadOnlyStringProperty countMessageProperty() {
+    return countMessage.getReadOnlyProperty();
+  }
+
+  /** Whether it is more than one. */
+  ReadOnlyBooleanProperty manyProperty() {
+    return many.getReadOnlyProperty();
+  }
+
+  /** Of several skeins each with its code and what it will count with, or empty. */
+  ReadOnlyStringProperty previewProperty() {
+    return preview.getReadOnlyProperty();
+  }
+
+  /** Its colour, as it is picked from a photograph. */
+  ColourPicking colour() {
+    return colour;
   }
 
   /** The length the skein will count with, and how that is known. */
@@ -105,30 +141,46 @@ public final class ReceiveModel {
     same.stream().filter(skein -> skein.yarn().colour().equals(colour)).findFirst().ifPresent(skein -> fill("hex", skein.hex()));
   }
 
-  /** Receives the skein. */
+  /** Receives the skein, or all of them. */
   void receive() {
-    RowReading row = judge();
+    ReceiveReading read = judge();
     if (act.isPossible()) {
-      Skein skein = row.skein().orElseThrow();
-      act.attempt(id -> new Receive(studio).skein(id, skein), this::clear, () -> received(skein), status::wrong);
+      act.attempt(id -> write(id, read.skeins()), this::clear, () -> received(read.skeins()), status::wrong);
     }
   }
 
-  private void received(Skein skein) {
-    status.done("Received " + skein.code() + ", " + skein.yarn() + ", " + Wording.metres(skein.withSample(sample()).holds()) + ".");
-    justReceived = skein.code();
+  private void write(UUID id, List<Skein> skeins) throws NotDone {
+    if (skeins.size() == 1) {
+      new Receive(studio).skein(id, skeins.getFirst());
+    } else {
+      new ReceiveMany(studio).skeins(id, skeins);
+    }
+  }
+
+  private void received(List<Skein> skeins) {
+    status.done(told(skeins));
+    justReceived = skeins.stream().map(Skein::code).toList();
     judge();
     if (field("code").get().isBlank()) {
-      field("code").set(NextCode.after(Stream.concat(shelf.everySkein().stream().map(Skein::code), Stream.of(skein.code())).toList()));
+      field("code").set(NextCode.after(Stream.concat(shelf.everySkein().stream().map(Skein::code), justReceived.stream()).toList()));
     }
     asLeft = texts();
     judge();
     shelf.refresh();
   }
 
+  private String told(List<Skein> skeins) {
+    Skein first = skeins.getFirst();
+    Length all = skeins.stream().map(skein -> skein.withSample(sample()).holds()).reduce(Length.ZERO, Length::plus);
+    return skeins.size() == 1
+        ? Say.text("Received {0}, {1}, {2}.", first.code(), first.yarn(), Wording.yarn(all))
+        : Say.text("Received {0} skeins, {1} to {2}, {3}, {4}.", skeins.size(), first.code(), skeins.getLast().code(), first.yarn(), Wording.yarn(all));
+  }
+
   /** What the next skein of the same delivery has in common stays. */
   private void clear() {
-    List.of("length", "gross", "turns", "regain", "cost", "code").forEach(column -> field(column).set(""));
+    OWN.forEach(column -> field(column).set(""));
+    count.set("1");
   }
 
   private void fill(String column, String text) {
@@ -142,20 +194,27 @@ public final class ReceiveModel {
     judge();
   }
 
-  private RowReading judge() {
+  private ReceiveReading judge() {
     Map<String, String> texts = texts();
-    RowReading row = StockFile.row(texts);
+    ReceiveReading read = ReceiveReading.of(texts, count.get(), this::isTaken);
     messages.values().forEach(message -> message.set(""));
-    row.faults().stream().filter(fault -> !fault.found().isEmpty()).forEach(this::say);
-    if (isTaken()) {
-      known(messages, "code").set("Another skein bears this code.");
+    countMessage.set("");
+    read.faults().forEach(this::say);
+    String code = field("code").get().strip();
+    if (isTaken(code)) {
+      known(messages, "code").set(ReceiveReading.bears(code, ""));
     }
-    Counting counting = Counting.of(texts, sample(), shelf.doubts());
+    many.set(!count.get().strip().equals("1") && countMessage.get().isEmpty());
+    tell(many.get() && !read.skeins().isEmpty() ? LotPreview.counting(read.skeins(), sample(), shelf.doubts()) : Counting.of(texts, sample(), shelf.doubts()));
+    preview.set(many.get() ? LotPreview.lines(read.skeins(), sample(), shelf.doubts()) : "");
+    act.judge(texts.equals(asLeft) ? Say.text("Say first what the next skein holds.") : read.whyNot());
+    return read;
+  }
+
+  private void tell(Counting counting) {
     reading.set(counting.counts());
     sureness.set(counting.surely());
     disagreement.set(counting.disagrees());
-    act.judge(whyNot(row));
-    return row;
   }
 
   /** That of the yarn's own grist, where one was weighed. */
@@ -168,55 +227,41 @@ public final class ReceiveModel {
   Map<String, String> typed() {
     Map<String, String> typed = texts();
     typed.values().removeIf(String::isBlank);
-    return texts().equals(asLeft) || PROPOSED.containsAll(typed.keySet()) ? Map.of() : typed;
+    if (texts().equals(asLeft) || PROPOSED.containsAll(typed.keySet())) {
+      return Map.of();
+    }
+    typed.put(ReceiveReading.COUNT, count.get());
+    return typed;
   }
 
   /** Types again what was put by. */
   void type(Map<String, String> texts) {
     texts.forEach((column, text) -> Optional.ofNullable(fields.get(column)).ifPresent(field -> field.set(text)));
+    count.set(texts.getOrDefault(ReceiveReading.COUNT, "1"));
   }
 
   private Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();
     fields.forEach((column, field) -> texts.put(column, field.get()));
+    texts.computeIfPresent("hex", (_, text) -> hex(text));
     return texts;
   }
 
+  /** As a stock file has it; what cannot be read is left for the rules of that to refuse. */
+  private static String hex(String typed) {
+    try {
+      return typed.isBlank() ? typed : ScreenColour.parse(typed).hex();
+    } catch (Unreadable unreadable) {
+      return typed;
+    }
+  }
+
   private void say(CellFault fault) {
-    known(messages, fault.column()).set(Wording.wanted(fault.found(), fault.wanted()));
+    (fault.column().equals(ReceiveReading.COUNT) ? countMessage : known(messages, fault.column())).set(Wording.wanted(fault.found(), fault.wanted()));
   }
 
-  private static String missing(CellFault fault) {
-    return NAMED.contains(fault.column()) ? fault.column() : fault.wanted();
-  }
-
-  private static String mend(CellFault fault) {
-    return "The " + NAMES.getOrDefault(fault.column(), fault.column()) + " marked above: wanted " + fault.wanted() + ".";
-  }
-
-  private boolean isTaken() {
-    String code = field("code").get().strip();
-    return justReceived.equals(code) || shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code));
-  }
-
-  private String whyNot(RowReading row) {
-    if (texts().equals(asLeft)) {
-      return "Say first what the next skein holds.";
-    }
-    Optional<String> bad = row.faults().stream().filter(fault -> !fault.found().isEmpty()).findFirst().map(ReceiveModel::mend);
-    if (bad.isPresent()) {
-      return bad.get();
-    }
-    List<String> missing = row.faults().stream().filter(fault -> fault.found().isEmpty()).map(ReceiveModel::missing).toList();
-    if (!missing.isEmpty()) {
-      return "Still wanted: " + String.join(", ", missing) + ".";
-    }
-    if (isTaken()) {
-      return "Another skein bears this code.";
-    }
-    return row.measurement() instanceof Measurement.Unmeasured || row.measurement().length().orElseThrow().isPositive()
-        ? ""
-        : "A skein of no length cannot be received.";
+  private boolean isTaken(String code) {
+    return justReceived.contains(code) || shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code));
   }
 
   private static <T> T known(Map<String, T> byColumn, String column) {

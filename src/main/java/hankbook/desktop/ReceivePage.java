@@ -1,5 +1,7 @@
 package hankbook.desktop;
 
+import hankbook.desktop.colour.ColourPicker;
+import hankbook.desktop.say.Say;
 import hankbook.yarn.PackageForm;
 import java.util.Arrays;
 import javafx.scene.Node;
@@ -20,9 +22,9 @@ final class ReceivePage extends SidePage {
   ReceivePage(ReceiveModel model, Runnable close) {
     super(close);
     this.model = model;
-    first = box("code", "Code", "");
+    first = box("code", Say.text("Code"), "");
     layOut();
-    fill(heading(Labels.title("Receive a skein")), grid);
+    fill(heading(Labels.title(Say.text("Receive a skein"))), grid);
     getChildren().add(foot());
   }
 
@@ -38,22 +40,23 @@ final class ReceivePage extends SidePage {
     ColumnConstraints half = new ColumnConstraints();
     half.setPercentWidth(50);
     grid.getColumnConstraints().setAll(half, half);
-    FieldBox colour = box("colour", "Colour", "");
+    FieldBox colour = box("colour", Say.text("Colour"), "");
     colour.field().focusedProperty().subscribe(focused -> {
       if (!focused) {
         model.fillFromShelf();
       }
     });
     grid.addRow(0, first, form());
-    grid.addRow(1, box("yarn", "Yarn", ""), colour);
-    grid.addRow(2, box("fibre", "Fibre", "wool"), box("hex", "Hex", "#2f5d8a").withSwatch());
-    grid.addRow(3, box("grist", "Grist", "Nm 20/2"), box("length", "Length on the label", "950 m"));
-    grid.addRow(4, box("gross", "Weight with its cone", "240 g"), box("tare", "Weight of the cone", "40 g"));
-    grid.addRow(5, box("turns", "Turns on the reel", "950"), box("reel", "Once round the reel", "1 m"));
-    grid.add(more(), 0, 6, 2, 1);
-    grid.addRow(7, box("lot", "Lot", ""), box("location", "Place", "chest"));
-    grid.addRow(8, box("cost", "Cost", "24.50 EUR"), box("received", "Received", "2026-03-14"));
-    grid.addRow(9, opened());
+    grid.addRow(1, box("yarn", Say.text("Yarn"), ""), colour);
+    grid.addRow(2, box("fibre", Say.text("Fibre"), Say.text("wool")), hex());
+    grid.add(picking(), 0, 3, 2, 1);
+    grid.addRow(4, box("grist", Say.text("Grist"), "Nm 20/2"), box("length", Say.text("Length on the label"), "950 m"));
+    grid.addRow(5, box("gross", Say.text("Weight with its cone"), "240 g"), box("tare", Say.text("Weight of the cone"), "40 g"));
+    grid.addRow(6, box("turns", Say.text("Turns on the reel"), "950"), box("reel", Say.text("Once round the reel"), "1 m"));
+    grid.add(more(), 0, 7, 2, 1);
+    grid.addRow(8, box("lot", Say.text("Lot"), ""), box("location", Say.text("Place"), Say.text("chest")));
+    grid.addRow(9, box("cost", Say.text("Cost"), "24.50 EUR"), box("received", Say.text("Received"), "2026-03-14"));
+    grid.addRow(10, opened());
   }
 
   private Node foot() {
@@ -61,22 +64,50 @@ final class ReceivePage extends SidePage {
     reading.setId("reading");
     Label sure = Labels.quiet(model.surenessProperty());
     sure.setId("sureness");
+    Label preview = Labels.quiet(model.previewProperty());
+    preview.setId("lot-preview");
     Label disagrees = Labels.fault(model.disagreementProperty());
     disagrees.setId("disagreement");
-    ActButton receive = new ActButton("Receive skein", model::receive, model.act().possibleProperty(), model.act().whyNotProperty());
-    VBox foot = new VBox(reading, sure, disagrees, receive.named("receive").main().belowReason());
+    ActButton receive = new ActButton(Say.text("Receive skein"), model::receive, model.act().possibleProperty(), model.act().whyNotProperty());
+    receive.words(model.manyProperty().map(many -> many ? Say.text("Receive all of them") : Say.text("Receive skein")));
+    VBox foot = new VBox(count(), reading, preview, sure, disagrees, receive.named("receive").main().belowReason());
     foot.getStyleClass().add("side-foot");
     return foot;
+  }
+
+  /** How many come, and where there are several, how they are told apart. */
+  private Node count() {
+    CountField count = new CountField(Say.text("Skeins of this lot"), "receive-count", model.countProperty()).entering(model::receive);
+    Label how = Labels.quiet(Say.text("Their codes are numbered on from the first. Where they differ, list lengths or weights, such as 102 g, 99 g, 101 g."));
+    Labels.showOnly(how, model.manyProperty());
+    return new VBox(4, count, Labels.fault(model.countMessageProperty()), how);
+  }
+
+  private FieldBox hex() {
+    return box("hex", Say.text("Screen colour"), "#2f5d8a").withSwatch();
+  }
+
+  /** Takes the colour from a photograph. */
+  private TitledPane picking() {
+    ColourPicker picker = new ColourPicker(model.colour());
+    picker.getStyleClass().add("act-body");
+    TitledPane pane = folded("receive-pick", Say.text("Pick its colour"), picker);
+    model.field("hex").subscribe(_ -> pane.setExpanded(false));
+    return pane;
   }
 
   /** What few balances need. */
   private TitledPane more() {
     VBox content = new VBox(
-        box("regain", "Moisture in it when weighed", "8.5 %"), Labels.quiet("Of its dry mass, where you measured it; without it the usual one of its fibre is taken."));
+        box("regain", Say.text("Moisture in it when weighed"), "8.5 %"), Labels.quiet(Say.text("Of its dry mass, where you measured it; without it the usual one of its fibre is taken.")));
     content.getStyleClass().add("act-body");
-    TitledPane pane = new TitledPane("More about its weight", content);
+    return folded("receive-more", Say.text("More about its weight"), content);
+  }
+
+  private static TitledPane folded(String id, String name, Node content) {
+    TitledPane pane = new TitledPane(name, content);
     pane.getStyleClass().add("more");
-    pane.setId("receive-more");
+    pane.setId(id);
     pane.setExpanded(false);
     pane.setAnimated(false);
     return pane;
@@ -92,13 +123,13 @@ final class ReceivePage extends SidePage {
     ComboBox<String> forms = new ComboBox<>();
     forms.getItems().setAll(Arrays.stream(PackageForm.values()).map(PackageForm::toString).toList());
     forms.setMaxWidth(Double.MAX_VALUE);
-    forms.setAccessibleText("Form");
+    forms.setAccessibleText(Say.text("Form"));
     forms.setId("receive-form");
     if (model.field("form").get().isEmpty()) {
       model.field("form").set(PackageForm.CONE.toString());
     }
     forms.valueProperty().bindBidirectional(model.field("form"));
-    Label label = new Label("Form");
+    Label label = new Label(Say.text("Form"));
     label.setLabelFor(forms);
     label.getStyleClass().add("field-name");
     VBox box = new VBox(label, forms);
@@ -107,7 +138,7 @@ final class ReceivePage extends SidePage {
   }
 
   private Node opened() {
-    CheckBox box = new CheckBox("Opened before");
+    CheckBox box = new CheckBox(Say.text("Opened before"));
     box.setId("receive-opened");
     box.setSelected(model.field("opened").get().equals("yes"));
     box.selectedProperty().subscribe(opened -> model.field("opened").set(opened ? "yes" : "no"));

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Arithmetic;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
@@ -61,7 +62,7 @@ final class RecountFields {
     }
     try {
       return switch (way.get()) {
-        case LENGTH -> found.value().map(length -> new Found(Optional.of(length), Measures.NONE, "")).orElseGet(() -> Found.none("Type what it measures now."));
+        case LENGTH -> found.value().map(length -> new Found(Optional.of(length), Measures.NONE, "")).orElseGet(() -> Found.none(Say.text("Type what it measures now.")));
         case WEIGHT -> weighed(skein);
         case TURNS -> counted(skein);
       };
@@ -82,22 +83,22 @@ final class RecountFields {
   private Found weighed(Skein skein) {
     boolean wound = skein.form() == PackageForm.CONE || skein.form() == PackageForm.SPOOL;
     if (gross.value().isEmpty()) {
-      return Found.none("Type what it weighs now.");
+      return Found.none(Say.text("Type what it weighs now."));
     }
     if (tare.isBlank() && wound) {
-      return Found.none("Type what the empty " + skein.form() + " weighs, 0 g where there is none.");
+      return Found.none(Say.text("Type what the empty {0} weighs, 0 g where there is none.", Say.known(skein.form().toString())));
     }
     if (!regain.isBlank() && Regain.standard(skein.fibre()).isEmpty()) {
-      return Found.none("The usual moisture of its fibre is not known; leave the moisture out.");
+      return Found.none(Say.text("The usual moisture of its fibre is not known; leave the moisture out."));
     }
     Weighing weighing = new Weighing(gross.value().get(), tare.value().orElse(Mass.ZERO), regain.value());
     Found weighed = measured(skein, new Measures(Optional.empty(), Optional.empty(), Optional.of(weighing)));
-    return weighed.length().isPresent() ? weighed : Found.none("No grist of it is known: weigh a sample of the yarn first, or type its length.");
+    return weighed.length().isPresent() ? weighed : Found.none(Say.text("No grist of it is known: weigh a sample of the yarn first, or type its length."));
   }
 
   private Found counted(Skein skein) {
     if (turns.value().isEmpty() || reel.value().isEmpty()) {
-      return Found.none(turns.value().isEmpty() ? "Type how many turns it has." : "Type how long one turn is.");
+      return Found.none(turns.value().isEmpty() ? Say.text("Type how many turns it has.") : Say.text("Type how long one turn is."));
     }
     return measured(skein, new Measures(Optional.empty(), Optional.of(new Turns(turns.value().get(), reel.value().get())), Optional.empty()));
   }

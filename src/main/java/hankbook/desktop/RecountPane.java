@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,13 +20,13 @@ final class RecountPane extends VBox {
   RecountPane(Recounting model) {
     this.model = model;
     this.fields = model.fields();
-    FieldBox note = new FieldBox("Note", "how it was measured", model.noteProperty(), new SimpleStringProperty("")).named("recount-note");
-    ActButton act = new ActButton("Write down the measure", model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("recount");
+    FieldBox note = new FieldBox(Say.text("Note"), Say.text("how it was measured"), model.noteProperty(), new SimpleStringProperty("")).named("recount-note");
+    ActButton act = new ActButton(Say.text("Write down the measure"), model::record, model.act().possibleProperty(), model.act().whyNotProperty()).named("recount");
     getChildren().addAll(
-        ways(), Labels.quiet("The whole skein as it is now, with what is set aside for plans, without what is on a loom."),
-        only(RecountWay.LENGTH, field("The whole skein measures now", "1420 m", fields.found, "recount-length")),
+        ways(), Labels.quiet(Say.text("The whole skein as it is now, with what is set aside for plans, without what is on a loom.")),
+        only(RecountWay.LENGTH, field(Say.text("The whole skein measures now"), "1420 m", fields.found, "recount-length")),
         only(RecountWay.WEIGHT, weight()),
-        only(RecountWay.TURNS, FieldBox.pair(field("Turns now", "710", fields.turns, "recount-turns"), field("Once round the reel", "2 m", fields.reel, "recount-reel"))),
+        only(RecountWay.TURNS, FieldBox.pair(field(Say.text("Turns now"), "710", fields.turns, "recount-turns"), field(Say.text("Once round the reel"), "2 m", fields.reel, "recount-reel"))),
         comparison(), note, act);
   }
 
@@ -52,8 +53,8 @@ final class RecountPane extends VBox {
 
   private Node weight() {
     return new VBox(
-        8, FieldBox.pair(field("It weighs now", "92 g", fields.gross, "recount-gross"), field("Of that its cone", "38 g", fields.tare, "recount-tare")),
-        field("Moisture in it now, where measured", "the usual of its fibre", fields.regain, "recount-regain"));
+        8, FieldBox.pair(field(Say.text("It weighs now"), "92 g", fields.gross, "recount-gross"), field(Say.text("Of that its cone"), "38 g", fields.tare, "recount-tare")),
+        field(Say.text("Moisture in it now, where measured"), Say.text("the usual of its fibre"), fields.regain, "recount-regain"));
   }
 
   private Node comparison() {
@@ -65,7 +66,7 @@ final class RecountPane extends VBox {
     Label reading = Labels.steady(model.readingProperty(), 2);
     reading.setId("recount-reading");
     Label words = Labels.quiet(fields.way.map(RecountWay::words));
-    return new VBox(6, words, line("In the ledger", before), line("Would be", after), reading);
+    return new VBox(6, words, line(Say.text("In the ledger"), before), line(Say.text("Would be"), after), reading);
   }
 
   static Node line(String name, Label value) {

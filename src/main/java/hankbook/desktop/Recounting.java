@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.NotDone;
 import hankbook.studio.Recount;
@@ -100,7 +101,7 @@ public final class Recounting {
   }
 
   private void recorded(String code, Length whole) {
-    status.done("Measured " + code + " again: " + Wording.metres(whole) + ".");
+    status.done(Say.text("Measured {0} again: {1}.", code, Wording.metres(whole)));
     after.run();
   }
 
@@ -119,7 +120,7 @@ public final class Recounting {
     reading.set("");
     ledgerSays.set(skein.map(row -> Wording.metres(before(row), row.uncertainty().length())).orElse(""));
     if (skein.isEmpty()) {
-      act.judge("Choose a skein.");
+      act.judge(Say.text("Choose a skein."));
       return;
     }
     SkeinRow row = skein.get();
@@ -135,7 +136,7 @@ public final class Recounting {
     int surer = row.uncertainty().length().compareTo(sureness);
     boolean given = fields.way.get() == RecountWay.LENGTH || row.uncertainty().length().isZero();
     wouldSay.set(Wording.metres(whole, sureness));
-    reading.set(difference(whole.minus(before(row))) + (given || surer == 0 ? "" : surer > 0 ? " It is known surer then." : " It is known less surely then."));
+    reading.set(difference(whole.minus(before(row))) + (given || surer == 0 ? "" : " " + (surer > 0 ? Say.text("It is known surer then.") : Say.text("It is known less surely then."))));
   }
 
   /** As the shelf will tell it: by how it was found, or by how it was known before where only a length is given. */
@@ -155,17 +156,17 @@ public final class Recounting {
   private String whyNot(SkeinRow row, Length whole) {
     Length aside = row.reserved().length();
     if (whole.compareTo(aside) < 0) {
-      return "That is less than the " + Wording.metres(aside) + " set aside; release those first.";
+      return Say.text("That is less than the {0} set aside; release those first.", Wording.metres(aside));
     }
-    return fields.way.get() == RecountWay.LENGTH && whole.equals(before(row)) ? "That is what the ledger says already." : "";
+    return fields.way.get() == RecountWay.LENGTH && whole.equals(before(row)) ? Say.text("That is what the ledger says already.") : "";
   }
 
   private static String difference(Length difference) {
     if (difference.isZero()) {
-      return "Just what the ledger says.";
+      return Say.text("Just what the ledger says.");
     }
     return difference.isNegative()
-        ? Wording.metres(difference.negated()) + " less than the ledger says."
-        : Wording.metres(difference) + " more than the ledger says.";
+        ? Say.text("{0} less than the ledger says.", Wording.metres(difference.negated()))
+        : Say.text("{0} more than the ledger says.", Wording.metres(difference));
   }
 }

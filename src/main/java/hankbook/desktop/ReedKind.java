@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.gear.Reed;
 import hankbook.measure.Length;
 import hankbook.measure.Sett;
@@ -21,13 +22,23 @@ final class ReedKind implements GearKind<Reed> {
   }
 
   @Override
+  public String words() {
+    return Say.text("reed");
+  }
+
+  @Override
+  public String several() {
+    return Say.text("reeds");
+  }
+
+  @Override
   public String word() {
     return "reed";
   }
 
   @Override
   public List<GearField> fields() {
-    return List.of(new GearField("name", "Name", "its dents"), new GearField("dents", "Dents", "12/in"), new GearField("width", "Width", "any"));
+    return List.of(new GearField("name", Say.text("Name"), Say.text("its dents")), new GearField("dents", Say.text("Dents"), "12/in"), new GearField("width", Say.text("Width"), "any"));
   }
 
   /** A reed without a name of its own is called by its dents. */

@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.allot.Remedy;
+import hankbook.desktop.say.Say;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -29,16 +30,16 @@ final class RemedyList extends VBox {
 
   private void show() {
     getChildren().clear();
-    remedies.triedProperty().get().ifPresent(tried -> getChildren().add(row("Tried: " + tried.words(), button("Put back", "put-back", remedies::putBack))));
+    remedies.triedProperty().get().ifPresent(tried -> getChildren().add(row(Say.text("Tried: {0}", Say.known(tried.words())), button(Say.text("Put back"), "put-back", remedies::putBack))));
     if (!remedies.found().isEmpty()) {
-      Label heading = new Label("What would fit");
+      Label heading = new Label(Say.text("What would fit"));
       heading.getStyleClass().addAll(Styles.TEXT_BOLD, "plan-heading");
       getChildren().add(heading);
     }
     for (Remedy remedy : remedies.found()) {
       getChildren().add(remedies.canBeTried(remedy)
-          ? row(remedy.words(), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
-          : row(remedy.words()));
+          ? row(Wording.phrase(remedy.phrase()), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
+          : row(Wording.phrase(remedy.phrase())));
     }
     remedies.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));
     if (!fit.surplus().isEmpty()) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Unreadable;
@@ -41,7 +42,7 @@ final class SampleFields {
       return new Reading(Optional.empty(), bad.get());
     }
     if (length.value().isEmpty() || mass.value().isEmpty()) {
-      return new Reading(Optional.empty(), length.value().isEmpty() ? "Type how long the sample is." : "Type what it weighs.");
+      return new Reading(Optional.empty(), length.value().isEmpty() ? Say.text("Type how long the sample is.") : Say.text("Type what it weighs."));
     }
     try {
       Length cut = length.value().get();

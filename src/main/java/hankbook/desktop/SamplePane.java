@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -19,16 +20,16 @@ final class SamplePane extends VBox {
     Label against = Labels.steady(model.againstProperty(), 2);
     Label recounts = Labels.quiet(model.recountsProperty());
     recounts.setId("sample-recounts");
-    ActButton use = new ActButton("Use this grist", model::useIt, model.using().possibleProperty(), model.using().whyNotProperty()).named("use-grist");
-    ActButton forget = new ActButton("Go by the yarn number", model::forgetIt, model.forgetting().possibleProperty(), model.forgetting().whyNotProperty()).named("forget-grist");
+    ActButton use = new ActButton(Say.text("Use this grist"), model::useIt, model.using().possibleProperty(), model.using().whyNotProperty()).named("use-grist");
+    ActButton forget = new ActButton(Say.text("Go by the yarn number"), model::forgetIt, model.forgetting().possibleProperty(), model.forgetting().whyNotProperty()).named("forget-grist");
     Labels.showOnly(forget, model.knownProperty());
     getChildren().addAll(
         rules,
-        FieldBox.pair(field("Its length", "10 m", fields.length, "sample-length"), field("Its weight", "0.63 g", fields.mass, "sample-mass")),
+        FieldBox.pair(field(Say.text("Its length"), "10 m", fields.length, "sample-length"), field(Say.text("Its weight"), "0.63 g", fields.mass, "sample-mass")),
         FieldBox.pair(
-            usual(field("Balance steps", "", fields.division, "sample-division"), model.usualDivisionProperty()),
-            usual(field("Length within", "", fields.within, "sample-within"), model.usualWithinProperty())),
-        RecountPane.line("Its own grist", found), against, use, recounts, forget);
+            usual(field(Say.text("Balance steps"), "", fields.division, "sample-division"), model.usualDivisionProperty()),
+            usual(field(Say.text("Length within"), "", fields.within, "sample-within"), model.usualWithinProperty())),
+        RecountPane.line(Say.text("Its own grist"), found), against, use, recounts, forget);
   }
 
   private FieldBox field(String name, String example, Typed<?> typed, String id) {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.Grists;
 import hankbook.studio.Studio;
@@ -110,7 +111,7 @@ public final class Sampling {
       String yarn = skein.map(Sampling::yarn).orElseThrow();
       GristSample sample = fields.read().sample().orElseThrow();
       String grist = Wording.grist(sample, skein.map(Skein::fibre).orElse(""));
-      use.attempt(_ -> new Grists(studio).weigh(yarn, sample), fields::clear, () -> done(yarn + " goes by its own grist now, " + grist + "."), status::wrong);
+      use.attempt(_ -> new Grists(studio).weigh(yarn, sample), fields::clear, () -> done(Say.text("{0} goes by its own grist now, {1}.", yarn, grist)), status::wrong);
     }
   }
 
@@ -118,7 +119,7 @@ public final class Sampling {
   void forgetIt() {
     if (forget.isPossible()) {
       String yarn = skein.map(Sampling::yarn).orElseThrow();
-      forget.attempt(_ -> new Grists(studio).forget(yarn), () -> {}, () -> done(yarn + " goes by its yarn number again."), status::wrong);
+      forget.attempt(_ -> new Grists(studio).forget(yarn), () -> {}, () -> done(Say.text("{0} goes by its yarn number again.", yarn)), status::wrong);
     }
   }
 
@@ -136,15 +137,16 @@ public final class Sampling {
     usualWithin.set(fields.usualWithin());
     found.set(read.sample().map(sample -> Wording.grist(sample, skein.map(Skein::fibre).orElse(""))).orElse(""));
     against.set(skein.flatMap(now -> read.sample().flatMap(sample -> now.grist().map(number -> GristWords.against(sample.grist(), number)))).orElse(""));
-    recounts.set(read.sample().map(sample -> recounts(sample, "Once it is used, weigh")).or(() -> ruling.map(sample -> recounts(sample, "Weigh"))).orElse(""));
-    use.judge(skein.isEmpty() ? "Choose a skein." : read.sample().equals(ruling) && ruling.isPresent() ? "This sample rules already." : read.whyNot());
-    forget.judge(ruling.isPresent() ? "" : "No sample of it was weighed.");
+    recounts.set(read.sample().map(sample -> recounts(sample, Say.text("Once it is used, weigh these again; by this grist they held:")))
+        .or(() -> ruling.map(sample -> recounts(sample, Say.text("Weigh these again; by this grist they held:")))).orElse(""));
+    use.judge(skein.isEmpty() ? Say.text("Choose a skein.") : read.sample().equals(ruling) && ruling.isPresent() ? Say.text("This sample rules already.") : read.whyNot());
+    forget.judge(ruling.isPresent() ? "" : Say.text("No sample of it was weighed."));
   }
 
   private static String rules(Skein skein) {
-    String byNumber = skein.grist().map(number -> number + ", " + Wording.grist(number.grist(), skein.fibre()) + ", by its yarn number").orElse("no grist known");
-    String how = skein.sample().map(sample -> Wording.grist(sample, skein.fibre()) + ", by " + sample.length() + " that weighed " + sample.mass()).orElse(byNumber);
-    return yarn(skein) + ": " + how + ".";
+    String byNumber = skein.grist().map(number -> Say.text("{0}, {1}, by its yarn number", number, Wording.grist(number.grist(), skein.fibre()))).orElse(Say.text("no grist known"));
+    String how = skein.sample().map(sample -> Say.text("{0}, by {1} that weighed {2}", Wording.grist(sample, skein.fibre()), sample.length(), sample.mass())).orElse(byNumber);
+    return Say.text("{0}: {1}.", yarn(skein), how);
   }
 
   private String recounts(GristSample sample, String weigh) {
@@ -155,15 +157,17 @@ public final class Sampling {
         .filter(Skein::gristDisagrees)
         .map(Sampling::recount)
         .toList();
-    return lines.isEmpty() ? "" : weigh + " these again; by this grist they held:\n" + String.join("\n", lines);
+    return lines.isEmpty() ? "" : weigh + "\n" + String.join("\n", lines);
   }
 
   private static String recount(Skein skein) {
     YarnColour yarn = skein.yarn();
     Length counted = skein.kept().flatMap(Kept::counted).orElse(Length.ZERO);
     Length more = skein.toRecount();
-    String difference = Wording.metres(more.isNegative() ? more.negated() : more) + (more.isNegative() ? " less" : " more");
-    return skein.code() + " " + yarn.colour() + ": " + Wording.metres(counted.plus(more)) + ", " + difference + " than the ledger took it for";
+    String held = Wording.metres(counted.plus(more));
+    return more.isNegative()
+        ? Say.text("{0} {1}: {2}, {3} less than the ledger took it for", skein.code(), yarn.colour(), held, Wording.metres(more.negated()))
+        : Say.text("{0} {1}: {2}, {3} more than the ledger took it for", skein.code(), yarn.colour(), held, Wording.metres(more));
   }
 
   private static String yarn(Skein skein) {

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.PlanCheck;
+import hankbook.desktop.say.Say;
 import hankbook.gear.Diameters;
 import hankbook.plan.Dressing;
 import hankbook.plan.Plan;
@@ -24,7 +25,7 @@ final class SettPage extends PlanPage {
   private final VBox beamed = part();
 
   SettPage(PlansModel model) {
-    super("Sett", model);
+    super("sett", Say.text("Sett"), model);
     this.sett = model.sett();
     this.choices = new SleyChoices(sett);
     this.tried = FieldRow.field("Sett to try", "the plan's", "sett-tried", 110, sett.sett());

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,9 +18,9 @@ public final class ShelfView extends BorderPane {
   private final SkeinPage page;
   private final ReceivePage receiving;
 
-  public ShelfView(ShelfModel shelf, SkeinPageModel skein, Recounting recounting, Sampling sampling, Parting parting, ReceiveModel receive, Runnable waysIn) {
+  public ShelfView(ShelfModel shelf, SkeinPageModel skein, SkeinDeeds deeds, Consumer<String> openPlan, ReceiveModel receive, Runnable waysIn) {
     this.shelf = shelf;
-    page = new SkeinPage(skein, recounting, sampling, parting, () -> shelf.choose(Optional.empty()));
+    page = new SkeinPage(skein, deeds, openPlan, () -> shelf.choose(Optional.empty()));
     receiving = new ReceivePage(receive, this::stopReceiving);
     BorderPane.setMargin(page, BESIDE);
     BorderPane.setMargin(receiving, BESIDE);
@@ -28,9 +29,7 @@ public final class ShelfView extends BorderPane {
     setCenter(new SkeinTable(shelf, waysIn));
     shelf.chosenProperty().subscribe(chosen -> {
       skein.turnTo(chosen);
-      recounting.turnTo(chosen);
-      sampling.turnTo(chosen);
-      parting.turnTo(chosen);
+      deeds.turnTo(chosen);
       if (chosen.isPresent() || getRight() != receiving) {
         setRight(chosen.isPresent() ? page : null);
       }

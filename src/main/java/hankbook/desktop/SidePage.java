@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
@@ -37,7 +38,7 @@ class SidePage extends VBox {
 
   /** What the page is of, with the button that closes it. */
   final HBox heading(Node title) {
-    Button closing = new Button("Close");
+    Button closing = new Button(Say.text("Close"));
     closing.getStyleClass().addAll("flat", "small");
     closing.setOnAction(event -> close.run());
     HBox top = new HBox(title, Labels.gap(), closing);

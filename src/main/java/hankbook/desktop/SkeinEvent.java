@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Transfer;
@@ -32,6 +33,6 @@ record SkeinEvent(EntryKind kind, String date, String what, String detail, Strin
   }
 
   private static String words(Transfer transfer) {
-    return Wording.metres(transfer.length()) + " from " + transfer.from().words() + " to " + transfer.to().words();
+    return Say.text("{0}: {1}", Wording.metres(transfer.length()), Wording.way(transfer));
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,7 +90,8 @@ final class SkeinPicker {
     } else if (shown.isEmpty()) {
       message.set(why.apply(unknown.isEmpty() ? "" : unknown.getFirst()));
     } else {
-      message.set(Wording.count(shown.size(), "skein answers", "skeins answer") + " to that; choose among them, or take them all.");
+      message.set(Say.count(shown.size(),
+          "{0} skein answers to that; choose among them, or take them all.", "{0} skeins answer to that; choose among them, or take them all."));
     }
   }
 

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.time.LocalDate;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
@@ -24,7 +25,7 @@ final class SkeinPickerPane extends VBox {
   private final TextField filter = new TextField();
   private final ListView<SkeinToPay> list;
   private final FlowPane days = new FlowPane(6, 4);
-  private final Button chosen = new Button("Take the chosen");
+  private final Button chosen = new Button(Say.text("Take the chosen"));
   private final Button all = new Button();
   private String id = "";
 
@@ -32,8 +33,8 @@ final class SkeinPickerPane extends VBox {
     this.picker = picker;
     this.list = new ListView<>(picker.shown());
     getStyleClass().add("skein-picker");
-    filter.setPromptText("Codes, yarn, lot or a day; Enter takes them");
-    filter.setAccessibleText("Skeins to take into the line");
+    filter.setPromptText(Say.text("Codes, yarn, lot or a day; Enter takes them"));
+    filter.setAccessibleText(Say.text("Skeins to take into the line"));
     filter.textProperty().bindBidirectional(picker.filterProperty());
     filter.setOnAction(_ -> picker.enter());
     filter.addEventFilter(KeyEvent.KEY_PRESSED, this::downToTheList);
@@ -69,10 +70,10 @@ final class SkeinPickerPane extends VBox {
   }
 
   private Node list() {
-    list.setAccessibleText("Skeins that no purchase paid for yet");
+    list.setAccessibleText(Say.text("Skeins that no purchase paid for yet"));
     list.setFixedCellSize(ROW_HEIGHT);
     list.prefHeightProperty().bind(Bindings.createDoubleBinding(() -> 4 + ROW_HEIGHT * Math.clamp(picker.shown().size(), 2, ROWS), picker.shown()));
-    list.setPlaceholder(Labels.quiet("No skein that is still to be paid for answers to that."));
+    list.setPlaceholder(Labels.quiet(Say.text("No skein that is still to be paid for answers to that.")));
     list.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     list.setCellFactory(_ -> new SkeinToPayCell());
     list.setOnKeyPressed(pressed -> {
@@ -97,7 +98,7 @@ final class SkeinPickerPane extends VBox {
   private Node acts() {
     chosen.setOnAction(_ -> addChosen());
     chosen.disableProperty().bind(Bindings.isEmpty(list.getSelectionModel().getSelectedItems()));
-    all.textProperty().bind(Bindings.createStringBinding(() -> "Take all " + picker.shown().size(), picker.shown()));
+    all.textProperty().bind(Bindings.createStringBinding(() -> Say.text("Take all {0}", picker.shown().size()), picker.shown()));
     all.setOnAction(_ -> picker.addShown());
     all.disableProperty().bind(Bindings.isEmpty(picker.shown()));
     HBox acts = new HBox(6, chosen, all);
@@ -108,7 +109,7 @@ final class SkeinPickerPane extends VBox {
   private void showDays() {
     days.getChildren().clear();
     for (Map.Entry<LocalDate, Long> day : picker.days()) {
-      Button button = new Button((day.getValue() == 1 ? "The one" : "All " + day.getValue()) + " that came " + day.getKey());
+      Button button = new Button(Say.count(day.getValue(), "The one that came {1}", "All {0} that came {1}", day.getKey()));
       button.setId(id + "-day-" + day.getKey());
       button.getStyleClass().add("small");
       button.setOnAction(_ -> picker.addDay(day.getKey()));

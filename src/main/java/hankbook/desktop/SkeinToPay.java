@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.ShelfSkein;
 import hankbook.yarn.Skein;
@@ -27,7 +28,7 @@ record SkeinToPay(String code, String hex, String words, Optional<LocalDate> cam
   static SkeinToPay of(ShelfSkein held, OptionalInt paidBy, boolean wound) {
     Skein skein = held.skein();
     Length sold = skein.label().orElse(skein.holds());
-    String came = skein.received().map(day -> "came " + day).orElse("");
+    String came = skein.received().map(day -> Say.text("came {0}", day)).orElse("");
     String words = skein.yarn() + (sold.isPositive() ? ", " + Wording.metres(sold) : "") + (came.isEmpty() ? "" : ", " + came);
     String searched = PlainWords.of(skein.code(), words, skein.lot(), skein.fibre(), skein.location());
     return new SkeinToPay(skein.code(), skein.hex(), words, skein.received(), paidBy, wound, searched);

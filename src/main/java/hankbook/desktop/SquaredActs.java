@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -18,15 +19,16 @@ final class SquaredActs extends VBox {
 
   SquaredActs(AfterModel after) {
     SquaredModel model = after.squared();
-    Button again = new Button("Finish again…");
+    Button again = new Button(Say.text("Finish again…"));
     again.setId("finish-again");
     again.setOnAction(_ -> after.finishAgain());
-    ToggleButton back = new ToggleButton("Take back…");
+    ToggleButton back = new ToggleButton(Say.text("Take back…"));
     back.setId("ask-take-back");
     FieldBox reason =
-        new FieldBox("Why it is taken back; its yarn is put on the loom again", "cut off too early", model.reasonProperty(), new SimpleStringProperty("")).named("back-reason");
+        new FieldBox(Say.text("Why it is taken back; its yarn is put on the loom again"), Say.text("cut off too early"), model.reasonProperty(),
+            new SimpleStringProperty("")).named("back-reason");
     reason.field().setOnAction(_ -> model.takeBack());
-    ActButton act = new ActButton("Take back the finish", model::takeBack, model.act().possibleProperty(), model.act().whyNotProperty()).named("take-back-finish");
+    ActButton act = new ActButton(Say.text("Take back the finish"), model::takeBack, model.act().possibleProperty(), model.act().whyNotProperty()).named("take-back-finish");
     VBox taking = new VBox(reason, act, Labels.fault(model.refusalProperty()));
     taking.getStyleClass().add("plan-section");
     Labels.showOnly(taking, back.selectedProperty());
@@ -36,7 +38,7 @@ final class SquaredActs extends VBox {
       }
     });
     model.seenProperty().subscribe(seen -> back.setSelected(back.isSelected() && seen.isPresent()));
-    Button save = new Button("Save its record…");
+    Button save = new Button(Say.text("Save its record…"));
     save.setId("save-record");
     save.setOnAction(_ -> model.recordName().flatMap(chooser).ifPresent(model::saveRecord));
     HBox line = new HBox(save, again, back);
@@ -54,9 +56,9 @@ final class SquaredActs extends VBox {
   static Function<String, Optional<Path>> fileChooser(Node owner) {
     return name -> {
       FileChooser chooser = new FileChooser();
-      chooser.setTitle("Save the record");
+      chooser.setTitle(Say.text("Save the record"));
       chooser.setInitialFileName(name);
-      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Page to print (PDF)", "*.pdf"));
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Say.text("Page to print (PDF)"), "*.pdf"));
       return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow())).map(File::toPath);
     };
   }

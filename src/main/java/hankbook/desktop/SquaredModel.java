@@ -123,7 +123,7 @@ final class SquaredModel {
   private String written(String plan, Path file, Progress progress) throws BadInput, NotDone {
     progress.at(0, 1);
     new PlanRecord(studio).write(plan, file);
-    return "Saved the record of " + plan + " as " + file + ".";
+    return Say.text("Saved the record of {0} as {1}.", plan, file);
   }
 
   /** Takes it back, so that its yarn is on the loom again; what was found stays in its form. */
@@ -145,14 +145,14 @@ final class SquaredModel {
   }
 
   private void done(String plan) {
-    status.done("Took back the finish of " + plan + ": its yarn is on the loom again, and what was found stays in its form.");
+    status.done(Say.text("Took back the finish of {0}: its yarn is on the loom again, and what was found stays in its form.", plan));
     after.run();
   }
 
   private void refused(Exception trouble) {
     if (trouble instanceof NotDone) {
       refusal.set(Status.words(trouble));
-      status.wrong("The finish was not taken back.");
+      status.wrong(Say.text("The finish was not taken back."));
     } else {
       status.wrong(trouble);
     }
@@ -165,6 +165,6 @@ final class SquaredModel {
   }
 
   private void judge() {
-    act.judge(open.isEmpty() ? "Choose a plan." : reason.get().isBlank() ? "Give the reason first." : "");
+    act.judge(open.isEmpty() ? Say.text("Choose a plan.") : reason.get().isBlank() ? Say.text("Give the reason first.") : "");
   }
 }

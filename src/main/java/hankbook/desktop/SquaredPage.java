@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.reckon.Actuals;
 import hankbook.reckon.Reckoning;
 import hankbook.reckon.YarnAccount;
@@ -59,25 +60,27 @@ final class SquaredPage extends VBox {
   private void show(SquaredSeen seen) {
     Actuals actuals = seen.plan().asReserved().actuals();
     LocalDate recorded = seen.plan().recorded().atZone(ZoneId.systemDefault()).toLocalDate();
-    String again = seen.plan().reason().isBlank() ? "" : " Finished again: " + seen.plan().reason() + ".";
-    title.setText(seen.plan().plan() + ", squared");
-    words.setText("Cut off on " + actuals.date().orElse(recorded) + ", written down on " + recorded + " by " + seen.plan().author() + "." + again);
+    String again = seen.plan().reason().isBlank() ? "" : " " + Say.text("Finished again: {0}.", seen.plan().reason());
+    title.setText(Say.text("{0}, squared", seen.plan().plan()));
+    words.setText(Say.text("Cut off on {0}, written down on {1} by {2}.", actuals.date().orElse(recorded), recorded, seen.plan().author()) + again);
     boolean edited = model.asEditedProperty().get() && seen.edited().isPresent();
     Reckoning reckoning = edited ? seen.edited().orElseThrow() : seen.reserved();
     var plan = edited ? seen.plan().asEdited().orElseThrow().plan() : seen.plan().asReserved().plan();
     body.getChildren().clear();
-    PlanPage.section(body, "Where the yarn went", against(seen), yarns(seen, reckoning), new Waterfall(WentBars.of(reckoning, model.yarnProperty().get())));
-    PlanPage.section(body, "Yarn by yarn", new CauseTable(reckoning, seen.palette()));
-    PlanPage.section(body, "As it came out", new CameOut(plan, reckoning.really()));
-    PlanPage.section(body, "What was found", new FoundFacts(actuals));
-    List<String> notes = List.of(actuals.reason().isBlank() ? "" : "Accepted because: " + actuals.reason(), actuals.note()).stream().filter(text -> !text.isBlank()).toList();
-    PlanPage.section(body, "Notes", notes.stream().map(text -> PlanPage.text(text, "fact")).toArray(Node[]::new));
+    PlanPage.section(body, Say.text("Where the yarn went"), against(seen), yarns(seen, reckoning), new Waterfall(WentBars.of(reckoning, model.yarnProperty().get())));
+    PlanPage.section(body, Say.text("Yarn by yarn"), new CauseTable(reckoning, seen.palette()));
+    PlanPage.section(body, Say.text("As it came out"), new CameOut(plan, reckoning.really()));
+    PlanPage.section(body, Say.text("What was found"), new FoundFacts(actuals));
+    List<String> notes = List.of(actuals.reason().isBlank()
+        ? ""
+        : Say.text("Accepted because: {0}", actuals.reason()), actuals.note()).stream().filter(text -> !text.isBlank()).toList();
+    PlanPage.section(body, Say.text("Notes"), notes.stream().map(text -> PlanPage.text(text, "fact")).toArray(Node[]::new));
   }
 
   private Node against(SquaredSeen seen) {
     ToggleGroup group = new ToggleGroup();
-    ToggleButton reserved = choice("Against the plan as reserved", "against-reserved", group, !model.asEditedProperty().get(), () -> model.asEditedProperty().set(false));
-    ToggleButton edited = choice("As last edited", "against-edited", group, model.asEditedProperty().get(), () -> model.asEditedProperty().set(true));
+    ToggleButton reserved = choice(Say.text("Against the plan as reserved"), "against-reserved", group, !model.asEditedProperty().get(), () -> model.asEditedProperty().set(false));
+    ToggleButton edited = choice(Say.text("As last edited"), "against-edited", group, model.asEditedProperty().get(), () -> model.asEditedProperty().set(true));
     edited.setDisable(!seen.whyNotEdited().isEmpty());
     edited.setAccessibleHelp(seen.whyNotEdited());
     HBox line = new HBox(reserved, edited, Labels.quiet(seen.whyNotEdited()));
@@ -90,11 +93,12 @@ final class SquaredPage extends VBox {
     FlowPane yarns = new FlowPane();
     yarns.getStyleClass().addAll("way-choices", "found-ways");
     Optional<YarnColour> chosen = model.yarnProperty().get();
-    yarns.getChildren().add(choice("All yarns", "went-of-all", group, chosen.isEmpty(), () -> model.yarnProperty().set(Optional.empty())));
+    yarns.getChildren().add(choice(Say.text("All yarns"), "went-of-all", group, chosen.isEmpty(), () -> model.yarnProperty().set(Optional.empty())));
     int number = 0;
     for (YarnAccount account : reckoning.yarns()) {
       number++;
-      ToggleButton one = choice(account.yarn().toString(), "went-of-" + number, group, chosen.equals(Optional.of(account.yarn())), () -> model.yarnProperty().set(Optional.of(account.yarn())));
+      ToggleButton one = choice(account.yarn().toString(), "went-of-" + number, group, chosen.equals(Optional.of(account.yarn())),
+          () -> model.yarnProperty().set(Optional.of(account.yarn())));
       one.setGraphic(seen.palette().swatch(account.yarn()));
       yarns.getChildren().add(one);
     }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Made;
@@ -45,6 +46,6 @@ record SquaredSeen(FinishedPlan plan, Reckoning reserved, Optional<Reckoning> ed
   /** Why there is nothing to hold it against but the plan as its yarn was taken for it, or empty. */
   String whyNotEdited() {
     boolean same = plan.asEdited().filter(edited -> edited.plan().equals(plan.asReserved().plan())).isPresent();
-    return edited.isPresent() ? "" : same ? "The plan was not edited since." : "The plan does not add up as it was last edited.";
+    return edited.isPresent() ? "" : same ? Say.text("The plan was not edited since.") : Say.text("The plan does not add up as it was last edited.");
   }
 }

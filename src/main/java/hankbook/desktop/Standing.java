@@ -3,6 +3,7 @@ package hankbook.desktop;
 import hankbook.allot.Cover;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Verdict;
+import hankbook.desktop.say.Say;
 import java.util.Comparator;
 
 /** How a plan, or one yarn of it, stands: the word that is said and the mark that goes with it. */
@@ -20,7 +21,7 @@ enum Standing {
   }
 
   String word() {
-    return word;
+    return Say.known(word);
   }
 
   /** A plan stands as the worst of its yarns. */

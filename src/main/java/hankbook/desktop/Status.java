@@ -73,6 +73,9 @@ public final class Status {
 
   /** What a failure means to the user. */
   static String words(Throwable trouble) {
+    if (trouble instanceof NotDone notDone) {
+      return Wording.phrase(notDone.phrase());
+    }
     if (isSaid(trouble)) {
       return Objects.requireNonNullElse(trouble.getMessage(), "");
     }

@@ -9,8 +9,12 @@ import hankbook.cost.CostWish;
 import hankbook.exchange.BadInput;
 import hankbook.gear.Gear;
 import hankbook.plan.Plan;
+import hankbook.plan.Variation;
 import hankbook.reckon.Offer;
+import hankbook.studio.Alternative;
 import hankbook.studio.CheckPlan;
+import hankbook.studio.ComparePlans;
+import hankbook.studio.CopyPlan;
 import hankbook.studio.CostPlan;
 import hankbook.studio.CostedPlan;
 import hankbook.studio.Draw;
@@ -90,6 +94,21 @@ public final class StudioPlanDesk implements PlanDesk {
   @Override
   public List<PlanStep> steps(String name) {
     return new FollowPlan(studio).named(name);
+  }
+
+  @Override
+  public String duplicate(String name) throws NotDone {
+    return new CopyPlan(studio).duplicate(name, Optional.empty());
+  }
+
+  @Override
+  public String vary(String name, Variation variation) throws BadInput, NotDone {
+    return new CopyPlan(studio).vary(name, variation, Optional.empty());
+  }
+
+  @Override
+  public ComparePlans.Compared compare(List<Alternative> wanted) {
+    return new ComparePlans(studio).of(wanted);
   }
 
   @Override

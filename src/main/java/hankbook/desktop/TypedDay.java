@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -43,7 +44,7 @@ final class TypedDay {
 
   private void read(String typed) {
     Optional<LocalDate> found = parsed(typed.strip());
-    message.set(found.isPresent() || typed.isBlank() ? "" : "Wanted: a day such as 2026-12-20.");
+    message.set(found.isPresent() || typed.isBlank() ? "" : Say.text("Wanted: {0}.", Say.text("a day such as 2026-12-20")));
     day.set(found);
   }
 

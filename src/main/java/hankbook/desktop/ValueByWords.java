@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.ValueBy;
 
 /** What a valuation is grouped by, in words. */
@@ -8,15 +9,15 @@ final class ValueByWords {
 
   static String name(ValueBy by) {
     return switch (by) {
-      case YARN -> "Yarn";
-      case FIBRE -> "Fibre";
-      case PLACE -> "Where in the book";
-      case LOCATION -> "Where it lies";
+      case YARN -> Say.text("Yarn");
+      case FIBRE -> Say.text("Fibre");
+      case PLACE -> Say.text("Where in the book");
+      case LOCATION -> Say.text("Where it lies");
     };
   }
 
   /** What stands for the group of which the skeins say nothing. */
   static String unsaid(ValueBy by) {
-    return by == ValueBy.FIBRE ? "fibre not said" : "not said where";
+    return by == ValueBy.FIBRE ? Say.text("fibre not said") : Say.text("not said where");
   }
 }

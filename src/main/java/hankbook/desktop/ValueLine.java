@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.ValueBy;
 import hankbook.studio.ValueRow;
 import hankbook.studio.ValuedStock;
@@ -21,7 +22,7 @@ record ValueLine(String name, String metres, String mass, String value, String p
   }
 
   static ValueLine total(ValuedStock stock) {
-    return of("In all", stock.total());
+    return of(Say.text("In all"), stock.total());
   }
 
   private static ValueLine of(String name, ValueRow row) {
@@ -31,6 +32,6 @@ record ValueLine(String name, String metres, String mass, String value, String p
 
   /** A part whose grist is not known makes the mass a least one. */
   private static String mass(ValueRow row) {
-    return row.mass().milligrams() == 0 ? "" : (row.withoutMass().isZero() ? "" : "over ") + Wording.mass(row.mass());
+    return row.mass().milligrams() == 0 ? "" : row.withoutMass().isZero() ? Wording.mass(row.mass()) : Say.text("over {0}", Wording.mass(row.mass()));
   }
 }

@@ -109,12 +109,12 @@ public final class ValueModel {
   }
 
   private void adopted(ValueMethod now) {
-    status.done("The stock is valued by " + ValueMethodWords.name(now).toLowerCase(Locale.ROOT) + " now.");
+    status.done(Say.text("The stock is valued by {0} now.", ValueMethodWords.name(now).toLowerCase(Locale.ROOT)));
     ask();
   }
 
   private void ask() {
-    dayMessage.set(on.day().filter(day -> day.isAfter(studio.today())).map(_ -> "That day is yet to come.").orElse(on.messageProperty().get()));
+    dayMessage.set(on.day().filter(day -> day.isAfter(studio.today())).map(_ -> Say.text("That day is yet to come.")).orElse(on.messageProperty().get()));
     answer.ask();
     judge();
   }
@@ -129,6 +129,6 @@ public final class ValueModel {
 
   private void judge() {
     Optional<ValueMethod> inForce = answer.foundProperty().get().map(Found::inForce);
-    adopt.judge(method.get().isEmpty() || method.get().equals(inForce) ? "This method is in force." : "");
+    adopt.judge(method.get().isEmpty() || method.get().equals(inForce) ? Say.text("This method is in force.") : "");
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.cost.Worth;
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.studio.ValuedStock;
 import java.util.ArrayList;
@@ -20,35 +21,37 @@ final class ValueNotes {
     List<Node> notes = new ArrayList<>(List.of(named(Labels.heading(total(home)), "value-total")));
     Worth ordered = home.value().ordered();
     if (!ordered.length().isZero()) {
-      notes.add(named(Labels.quiet("On order, not in this: " + Wording.metres(ordered.length()) + " for " + Wording.money(ordered.cost()) + "."), "value-ordered"));
+      notes.add(named(Labels.quiet(Say.text("On order, not in this: {0} for {1}.", Wording.metres(ordered.length()), Wording.money(ordered.cost()))), "value-ordered"));
     }
     SortedMap<String, Length> without = home.withoutCost();
     if (!without.isEmpty()) {
       notes.add(named(Labels.quiet(without(without)), "value-without"));
     }
     stocks.stream().skip(1).filter(other -> !other.value().inTheHouse().isEmpty()).forEach(other -> notes.add(Labels.quiet(other(other))));
-    notes.add(named(Labels.quiet(ValuedStock.CAUTION), "value-caution"));
+    notes.add(named(Labels.quiet(Say.known(ValuedStock.CAUTION)), "value-caution"));
     return notes;
   }
 
   private static String total(ValuedStock stock) {
     ValueLine total = ValueLine.total(stock);
-    String when = stock.on().map(day -> "At the end of " + day + " in all ").orElse("In all ");
-    String mass = total.mass().isEmpty() ? "" : ", " + total.mass();
-    return when + Wording.money(stock.total().worth().cost()) + " for " + total.metres() + mass + (total.perMetre().isEmpty() ? "" : "; " + total.perMetre() + " a metre") + ".";
+    String worth = Wording.money(stock.total().worth().cost());
+    String amount = total.mass().isEmpty() ? total.metres() : total.metres() + ", " + total.mass();
+    String said = stock.on().map(day -> Say.text("At the end of {0} in all {1} for {2}", day, worth, amount)).orElseGet(() -> Say.text("In all {0} for {1}", worth, amount));
+    return said + (total.perMetre().isEmpty() ? "" : "; " + Say.text("{0} a metre", total.perMetre())) + ".";
   }
 
   private static String without(SortedMap<String, Length> skeins) {
     Length all = skeins.values().stream().reduce(Length.ZERO, Length::plus);
     List<String> first = skeins.entrySet().stream().limit(NAMED).map(skein -> skein.getKey() + " " + Wording.metres(skein.getValue())).toList();
-    String more = skeins.size() > NAMED ? " and " + (skeins.size() - NAMED) + " more" : "";
-    return "Without a known cost, not in this: " + Wording.count(skeins.size(), "skein", "skeins") + ", " + Wording.metres(all) + " (" + String.join(", ", first) + more
-        + "). A purchase that names them brings them in.";
+    String names = String.join(", ", first);
+    String named = skeins.size() > NAMED ? Say.text("{0} and {1} more", names, skeins.size() - NAMED) : names;
+    return Say.count(skeins.size(), "Without a known cost, not in this: {0} skein, {1} ({2}). A purchase that names them brings them in.",
+        "Without a known cost, not in this: {0} skeins, {1} ({2}). A purchase that names them brings them in.", Wording.metres(all), named);
   }
 
   private static String other(ValuedStock other) {
-    return "Paid in " + other.value().currency() + ", not in this: " + Wording.metres(other.value().total().length()) + " worth " + Wording.money(other.value().total().cost())
-        + ". Two currencies are never added; enter a purchase with its rate to count it.";
+    return Say.text("Paid in {0}, not in this: {1} worth {2}. Two currencies are never added; enter a purchase with its rate to count it.",
+        other.value().currency(), Wording.metres(other.value().total().length()), Wording.money(other.value().total().cost()));
   }
 
   private static Label named(Label label, String id) {

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.cost.ValueMethod;
+import hankbook.desktop.say.Say;
 import hankbook.studio.ValueBy;
 import java.util.Arrays;
 import java.util.List;
@@ -27,11 +28,11 @@ final class ValuePage extends CostsPage {
 
   /** @param enter leads to where a purchase is entered */
   ValuePage(ValueModel model, Runnable enter) {
-    super("Value of the stock");
+    super(Say.text("Value of the stock"));
     this.model = model;
     table = new ValueTable(enter);
-    day = new FieldBox("At the end of", "", model.on().textProperty(), model.dayMessageProperty()).named("value-on");
-    day.field().setPromptText("now");
+    day = new FieldBox(Say.text("At the end of"), "", model.on().textProperty(), model.dayMessageProperty()).named("value-on");
+    day.field().setPromptText(Say.text("now"));
     day.setPrefWidth(110);
     below.getStyleClass().add("value-below");
     VBox.setVgrow(table, Priority.ALWAYS);
@@ -65,7 +66,7 @@ final class ValuePage extends CostsPage {
     Node methods = choices("method", Arrays.asList(ValueMethod.values()), ValueMethodWords::name, one -> model.methodProperty().set(Optional.of(one)), group ->
         model.answer().foundProperty().subscribe(found -> found.ifPresent(now -> select(group, model.methodProperty().get().orElse(now.inForce())))));
     Node groups = choices("by", Arrays.asList(ValueBy.values()), ValueByWords::name, model.byProperty()::set, group -> model.byProperty().subscribe(by -> select(group, by)));
-    FieldRow row = new FieldRow(day, named("Valued by", methods), named("Grouped by", groups));
+    FieldRow row = new FieldRow(day, named(Say.text("Valued by"), methods), named(Say.text("Grouped by"), groups));
     row.getStyleClass().add("value-choices");
     return row;
   }
@@ -108,7 +109,8 @@ final class ValuePage extends CostsPage {
     words.setId("value-meaning");
     HBox.setHgrow(words, Priority.ALWAYS);
     words.setMaxWidth(Double.MAX_VALUE);
-    ActButton adopt = new ActButton("Value by it from now on", model::adopt, model.adoptAct().possibleProperty(), model.adoptAct().whyNotProperty().map(_ -> "")).named("value-adopt");
+    ActButton adopt = new ActButton(Say.text("Value by it from now on"), model::adopt, model.adoptAct().possibleProperty(),
+        model.adoptAct().whyNotProperty().map(_ -> "")).named("value-adopt");
     Labels.showOnly(adopt, model.adoptAct().possibleProperty());
     HBox line = new HBox(words, adopt);
     line.getStyleClass().add("reason-line");
@@ -117,8 +119,10 @@ final class ValuePage extends CostsPage {
 
   private String meaning(ValueModel.Found found) {
     ValueMethod method = found.home().value().method();
-    String state = method == found.inForce() ? " In force in this ledger." : " Only looked at: in force is " + ValueMethodWords.name(found.inForce()).toLowerCase(Locale.ROOT) + ".";
-    return ValueMethodWords.name(method) + ". " + ValueMethodWords.meaning(method) + state;
+    String state = method == found.inForce()
+        ? Say.text("In force in this ledger.")
+        : Say.text("Only looked at: in force is {0}.", ValueMethodWords.name(found.inForce()).toLowerCase(Locale.ROOT));
+    return ValueMethodWords.name(method) + ". " + ValueMethodWords.meaning(method) + " " + state;
   }
 
   private void show() {

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.studio.ValuedStock;
 import java.util.List;
 import java.util.function.Function;
@@ -14,28 +15,30 @@ import javafx.scene.layout.VBox;
 final class ValueTable extends TableView<ValueLine> {
   private static final double ROW_HEIGHT = 30;
 
-  private final TableColumn<ValueLine, String> name = column("Yarn", 150, ValueLine::name);
-  private final TableColumn<ValueLine, String> value = column("Value", 84, ValueLine::value);
+  private final TableColumn<ValueLine, String> name = column(Say.text("Yarn"), 150, ValueLine::name);
+  private final TableColumn<ValueLine, String> value = column(Say.text("Value"), 84, ValueLine::value);
 
   /** @param enter leads to where a purchase is entered */
   ValueTable(Runnable enter) {
-    List<TableColumn<ValueLine, String>> amounts = List.of(column("Metres", 92, ValueLine::metres), column("Mass", 92, ValueLine::mass), value, column("per m", 64, ValueLine::perMetre));
+    List<TableColumn<ValueLine, String>> amounts = List.of(column(Say.text("Metres"), 92, ValueLine::metres), column(Say.text("Mass"), 92, ValueLine::mass),
+        value, column(Say.text("per m"), 64, ValueLine::perMetre));
     amounts.forEach(column -> column.getStyleClass().add("amount"));
     getColumns().add(name);
     getColumns().addAll(amounts);
     setId("value");
-    setAccessibleText("Value of the stock");
+    setAccessibleText(Say.text("Value of the stock"));
     setFixedCellSize(ROW_HEIGHT);
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     setPlaceholder(nothing(enter));
   }
 
   private static VBox nothing(Runnable enter) {
-    Label words = Labels.quiet("Yarn counts here once it is known what was paid for it. Enter a purchase and say which skeins it paid for, or type a price when a skein is received.");
-    Button purchase = new Button("Enter a purchase");
+    Label words = Labels.quiet(Say.text("Yarn counts here once it is known what was paid for it. Enter a purchase and say which skeins it paid for, or type "
+            + "a price when a skein is received."));
+    Button purchase = new Button(Say.text("Enter a purchase"));
     purchase.setId("value-enter");
     purchase.setOnAction(_ -> enter.run());
-    VBox nothing = new VBox(Labels.heading("No yarn of known cost is in the house"), words, purchase);
+    VBox nothing = new VBox(Labels.heading(Say.text("No yarn of known cost is in the house")), words, purchase);
     nothing.getStyleClass().addAll("nothing-yet", "costs-nothing");
     return nothing;
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.plan.ClothPattern;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
@@ -39,7 +40,7 @@ final class WholeCloth extends Pane {
     getChildren().addAll(new ImageView(image(palette)), frame);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText(words);
-    setAccessibleHelp("Arrow keys move the closer look.");
+    setAccessibleHelp(Say.text("Arrow keys move the closer look."));
     moving();
   }
 
@@ -64,7 +65,7 @@ final class WholeCloth extends Pane {
   /** Says that the cloth is longer than it is drawn, where it is. */
   static Optional<String> squeezed(ClothPattern cloth) {
     double tall = tall(cloth);
-    return tall * NARROWEST <= TALLEST ? Optional.empty() : Optional.of("It is drawn shorter than it is: it is " + Math.round(tall) + " times as long as wide.");
+    return tall * NARROWEST <= TALLEST ? Optional.empty() : Optional.of(Say.text("It is drawn shorter than it is: it is {0} times as long as wide.", Math.round(tall)));
   }
 
   private WritableImage image(YarnPalette palette) {

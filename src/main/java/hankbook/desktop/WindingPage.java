@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.allot.WindingWish;
+import hankbook.desktop.say.Say;
 import hankbook.plan.Bout;
 import java.util.Optional;
 import javafx.css.PseudoClass;
@@ -24,7 +25,7 @@ final class WindingPage extends PlanPage {
   private final FieldBox threads;
 
   WindingPage(PlansModel model) {
-    super("Winding", model);
+    super("winding", Say.text("Winding"), model);
     this.winding = model.winding();
     this.threads = FieldRow.field("Threads together", "the plan's", "winding-threads", FIELD, winding.threads());
     CheckBox across = new CheckBox("Across colours");

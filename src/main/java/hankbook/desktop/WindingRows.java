@@ -2,9 +2,13 @@ package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
 import hankbook.allot.Feed;
+import hankbook.allot.PassesBecause;
 import hankbook.allot.Share;
 import hankbook.allot.Stint;
 import hankbook.allot.WindingSheet;
+import hankbook.desktop.say.Say;
+import hankbook.desktop.why.Opened;
+import hankbook.desktop.why.WhyBelow;
 import hankbook.exchange.WindingSteps;
 import hankbook.exchange.WindingWords;
 import hankbook.plan.Bout;
@@ -21,6 +25,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A winding sheet in rows that can be read from the warping board. */
 final class WindingRows extends VBox {
@@ -36,6 +41,9 @@ final class WindingRows extends VBox {
     this.yarns = skeins.stream().collect(Collectors.toMap(held -> held.skein().code(), held -> held.skein().yarn()));
     getStyleClass().add("winding-rows");
     getChildren().add(PlanPage.text(WindingWords.whole(sheet), "winding-words"));
+    WhyBelow below = new WhyBelow("winding", new Opened(), BecauseWords.ON_SCREEN);
+    String passes = Wording.number(BigFraction.of(sheet.passes()), 0);
+    getChildren().addAll(new FigureBox(Say.text("passes"), below.figure("passes", Say.text("passes"), passes, () -> PassesBecause.of(sheet))), below);
     if (sheet.check().isShort()) {
       Label mark = StandingMark.labelled(Standing.SHORT);
       getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " What has a skein can be wound.", "winding-words")));

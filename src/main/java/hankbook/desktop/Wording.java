@@ -8,7 +8,9 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
+import hankbook.measure.LengthUnit;
 import hankbook.measure.Mass;
+import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.GristSample;
@@ -48,6 +50,12 @@ final class Wording {
   /** A length of cloth or of the warp; short ones in the unit of widths. */
   static String cloth(Length length) {
     return quantities().cloth(length);
+  }
+
+  /** A length along the warp, to a hundredth of a metre or yard however short, so that its parts stand alike. */
+  static String along(Length length) {
+    LengthUnit unit = units.cloth().longUnit();
+    return quantities().number(length.in(unit), "#,##0.00") + " " + unit.symbol();
   }
 
   /** A width of cloth or in the reed. */
@@ -118,7 +126,7 @@ final class Wording {
 
   /** What is said beside a field whose text cannot be taken. */
   static String wanted(Unreadable unreadable) {
-    return wanted(unreadable.found(), unreadable.wanted());
+    return wanted(unreadable.found(), phrase(unreadable.phrase()));
   }
 
   /**
@@ -134,7 +142,26 @@ final class Wording {
 
   /** Why what was typed in several places cannot be taken together. */
   static String refused(Unreadable unreadable) {
-    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), Say.known(unreadable.wanted()));
+    return unreadable.found().isBlank() ? wanted(unreadable) : Say.text("{0}: wanted {1}.", unreadable.found(), phrase(unreadable.phrase()));
+  }
+
+  /** A sentence from below the window, in the user's language and units. */
+  static String phrase(Phrase phrase) {
+    return Say.phrase(phrase, Wording::written);
+  }
+
+  private static String written(Object value) {
+    return switch (value) {
+      case Phrase.As as when as.quantity() instanceof Number -> as.english();
+      case Phrase.As as -> written(as.quantity());
+      case Phrase.Width width -> width(width.length());
+      case Phrase.Percent percent -> percent(percent.part(), percent.places());
+      case Length length -> yarn(length);
+      case Mass mass -> mass(mass);
+      case Sett sett -> sett(sett);
+      case Money money -> money(money);
+      default -> value.toString();
+    };
   }
 
   /** So many of a thing, with its plural. */
@@ -156,37 +183,37 @@ final class Wording {
 
   private static String place(Place place, String plan) {
     String name = switch (place.kind()) {
-      case MAKER -> "maker";
-      case ORDERED -> "on order";
-      case SHELF -> "shelf";
-      case RESERVED -> "reserved";
-      case LOOM -> "loom";
-      case CLOTH -> "cloth";
-      case THRUMS -> "thrums";
-      case SAMPLE -> "samples";
-      case AWAY -> "away";
-      case RECOUNT -> "recounts";
-      case REWOUND -> "other skein";
+      case MAKER -> Say.text("maker");
+      case ORDERED -> Say.text("on order");
+      case SHELF -> Say.text("shelf");
+      case RESERVED -> Say.text("reserved");
+      case LOOM -> Say.text("loom");
+      case CLOTH -> Say.text("cloth");
+      case THRUMS -> Say.text("thrums");
+      case SAMPLE -> Say.text("samples");
+      case AWAY -> Say.text("away");
+      case RECOUNT -> Say.text("recounts");
+      case REWOUND -> Say.text("other skein");
     };
-    return plan.isEmpty() ? name : name + ", " + plan;
+    return plan.isEmpty() ? name : Say.text("{0}, {1}", name, plan);
   }
 
   /** What happened, in a word or two. */
   static String happened(EntryKind kind) {
     return switch (kind) {
-      case EXPECT -> "Expected";
-      case RECEIVE -> "Received";
-      case RESERVE -> "Reserved";
-      case RELEASE -> "Released";
-      case DRAW -> "Drawn";
-      case RETURN -> "Returned";
-      case WOVEN -> "Woven";
-      case WASTE -> "Loom waste";
-      case SAMPLE -> "Sampled";
-      case RECOUNT -> "Recounted";
-      case PART_WITH -> "Parted with";
-      case REWIND -> "Rewound";
-      case REVERSAL -> "Reversal";
+      case EXPECT -> Say.text("Expected");
+      case RECEIVE -> Say.text("Received");
+      case RESERVE -> Say.text("Reserved");
+      case RELEASE -> Say.text("Released");
+      case DRAW -> Say.text("Drawn");
+      case RETURN -> Say.text("Returned");
+      case WOVEN -> Say.text("Woven");
+      case WASTE -> Say.text("Loom waste");
+      case SAMPLE -> Say.text("Sampled");
+      case RECOUNT -> Say.text("Recounted");
+      case PART_WITH -> Say.text("Parted with");
+      case REWIND -> Say.text("Rewound");
+      case REVERSAL -> Say.text("Reversal");
     };
   }
 }

@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.reckon.Actuals;
 import hankbook.yarn.OneLine;
@@ -69,7 +70,7 @@ public record ActualsFile(Optional<String> plan, Actuals actuals) {
   private static String note(String text) {
     String note = text.strip();
     if (note.length() > LONGEST_NOTE || note.codePoints().anyMatch(c -> (Character.isISOControl(c) && c != '\n' && c != '\t') || Character.getType(c) == Character.SURROGATE)) {
-      throw new Unreadable(note.substring(0, Math.min(note.length(), 20)).replaceAll("\\p{Cntrl}|\\p{Cs}", "�") + "…", "at most " + LONGEST_NOTE + " printable characters");
+      throw new Unreadable(note.substring(0, Math.min(note.length(), 20)).replaceAll("\\p{Cntrl}|\\p{Cs}", "�") + "…", Phrase.of("at most {0} printable characters", LONGEST_NOTE));
     }
     return note;
   }

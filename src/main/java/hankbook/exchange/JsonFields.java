@@ -3,6 +3,7 @@ package hankbook.exchange;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import hankbook.measure.Arithmetic;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class JsonFields {
         .forEachRemaining(
             key -> {
               if (!known.contains(key)) {
-                throw new Refused(at(key), new Unreadable(key, "one of " + String.join(", ", known.stream().sorted().toList())));
+                throw new Refused(at(key), new Unreadable(key, Phrase.of("one of {0}", String.join(", ", known.stream().sorted().toList()))));
               }
             });
   }
@@ -66,7 +67,7 @@ final class JsonFields {
   /** Written out, a number such as 1e999999999 would fill the memory. */
   private String plain(String key, BigDecimal number) {
     if (number.precision() > MOST_DIGITS || Math.abs(number.scale()) > MOST_DIGITS) {
-      throw new Refused(at(key), new Unreadable(number.toString(), "a number of at most " + MOST_DIGITS + " digits"));
+      throw new Refused(at(key), new Unreadable(number.toString(), Phrase.of("a number of at most {0} digits", MOST_DIGITS)));
     }
     return number.toPlainString();
   }

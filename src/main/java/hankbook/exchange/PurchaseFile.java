@@ -8,6 +8,7 @@ import hankbook.cost.ExchangeRate;
 import hankbook.cost.Purchase;
 import hankbook.cost.PurchaseLine;
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.math.BigDecimal;
@@ -89,7 +90,7 @@ public final class PurchaseFile {
     Optional<LocalDate> day = fields.read("rateDate", StockRow::date);
     if (!fields.has("rate")) {
       day.ifPresent(without -> fields.check("rate", () -> {
-        throw new Unreadable("", "the rate of " + without + ", as home money for one foreign unit");
+        throw new Unreadable("", Phrase.of("the rate of {0}, as home money for one foreign unit", without));
       }));
       return Optional.empty();
     }
@@ -102,9 +103,9 @@ public final class PurchaseFile {
     String stripped = text.strip();
     String example = BigDecimal.valueOf(5940).movePointLeft(currency.getDecimalPlaces()).toPlainString();
     Money amount = readable(stripped.contains(" ") ? stripped : stripped + " " + currency.getCode())
-        .orElseThrow(() -> new Unreadable(text, "an amount such as " + example + " or " + example + " " + currency.getCode()));
+        .orElseThrow(() -> new Unreadable(text, Phrase.of("an amount such as {0} or {1} {2}", example, example, currency.getCode())));
     if (!orHome && !amount.getCurrencyUnit().equals(currency)) {
-      throw new Unreadable(text, "an amount in " + currency + ", the currency of the purchase");
+      throw new Unreadable(text, Phrase.of("an amount in {0}, the currency of the purchase", currency));
     }
     return amount;
   }

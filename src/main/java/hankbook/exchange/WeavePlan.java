@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Need.Role;
@@ -90,7 +91,7 @@ public final class WeavePlan {
   private YarnColour yarn(Role role, WeaveColour colour) {
     YarnColour yarn = yarns.get(new WeaveUse(role, colour));
     if (yarn == null) {
-      throw new Unreadable("", "a yarn for " + colour + " in the " + (role == Role.WARP ? "warp" : "weft"));
+      throw new Unreadable("", Phrase.of("a yarn for {0} in the {1}", colour, role == Role.WARP ? "warp" : "weft"));
     }
     return yarn;
   }

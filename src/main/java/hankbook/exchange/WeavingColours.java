@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.Collection;
 import java.util.HashMap;
@@ -68,7 +69,7 @@ final class WeavingColours {
     int number = WeavingNumber.whole(text.split(",", 2)[0].strip(), 0, MOST, NUMBER);
     WeaveColour colour = colours.get(number);
     if (colour == null && number > 0 && !colours.isEmpty()) {
-      throw new Unreadable(text, "the number of a colour in " + WeavingFaults.heading(TABLE));
+      throw new Unreadable(text, Phrase.of("the number of a colour in {0}", WeavingFaults.heading(TABLE)));
     }
     return colour != null ? colour : new WeaveColour(number, "");
   }

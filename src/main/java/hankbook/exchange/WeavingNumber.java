@@ -1,5 +1,6 @@
 package hankbook.exchange;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class WeavingNumber {
         return number;
       }
     }
-    throw new Unreadable(text, wanted + " from " + least + " to " + most);
+    throw new Unreadable(text, Phrase.of("{0} from {1} to {2}", wanted, least, most));
   }
 
   /** Whole numbers with commas between them; none where nothing is written. */

@@ -2,6 +2,7 @@ package hankbook.gear;
 
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
 import java.util.OptionalInt;
@@ -42,7 +43,7 @@ public record Sleying(Reed reed, Sley sley, int ends, Selvedge selvedge) {
 
   public Sleying {
     if (ends < 1 || ends < selvedge.ends()) {
-      throw new Unreadable(ends + " ends", "at least 1 end, and no fewer than the " + selvedge.ends() + " of the selvedges");
+      throw new Unreadable(ends + " ends", Phrase.of("at least 1 end, and no fewer than the {0} of the selvedges", selvedge.ends()));
     }
     int used = sley.dentsFor(ends - selvedge.ends()) + selvedge.dents();
     if (reed.count().isPresent() && used > reed.count().getAsInt()) {

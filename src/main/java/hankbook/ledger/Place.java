@@ -1,5 +1,7 @@
 package hankbook.ledger;
 
+import hankbook.measure.Phrase;
+
 /** Where a length of a skein can be. Its text form, {@code SHELF} or {@code RESERVED(Quay towels)}, is stable: it is stored and hashed. */
 public sealed interface Place {
   /** Places by sort, leaving out the plan. */
@@ -160,7 +162,12 @@ public sealed interface Place {
 
   /** As the weaver would say it. */
   default String words() {
-    return Places.words(this);
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  default Phrase phrase() {
+    return Places.phrase(this);
   }
 
   /** Reads the stable form. */

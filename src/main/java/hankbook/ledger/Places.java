@@ -1,5 +1,7 @@
 package hankbook.ledger;
 
+import hankbook.measure.Phrase;
+
 /** What can be told of a place by looking at which it is. */
 final class Places {
   private Places() {}
@@ -31,19 +33,19 @@ final class Places {
     };
   }
 
-  static String words(Place place) {
+  static Phrase phrase(Place place) {
     return switch (place) {
-      case Place.Maker _ -> "the maker";
-      case Place.Ordered _ -> "what is on order";
-      case Place.Shelf _ -> "the shelf";
-      case Place.Reserved(String plan) -> "what is set aside for " + plan;
-      case Place.Loom(String plan) -> "the loom for " + plan;
-      case Place.Cloth(String plan) -> "the cloth of " + plan;
-      case Place.Thrums(String plan) -> "the thrums of " + plan;
-      case Place.Sample(String plan) -> "the samples for " + plan;
-      case Place.Away _ -> "what left the house";
-      case Place.Recount _ -> "the recounts";
-      case Place.Rewound _ -> "what was wound onto another skein";
+      case Place.Maker _ -> Phrase.of("the maker");
+      case Place.Ordered _ -> Phrase.of("what is on order");
+      case Place.Shelf _ -> Phrase.of("the shelf");
+      case Place.Reserved(String plan) -> Phrase.of("what is set aside for {0}", plan);
+      case Place.Loom(String plan) -> Phrase.of("the loom for {0}", plan);
+      case Place.Cloth(String plan) -> Phrase.of("the cloth of {0}", plan);
+      case Place.Thrums(String plan) -> Phrase.of("the thrums of {0}", plan);
+      case Place.Sample(String plan) -> Phrase.of("the samples for {0}", plan);
+      case Place.Away _ -> Phrase.of("what left the house");
+      case Place.Recount _ -> Phrase.of("the recounts");
+      case Place.Rewound _ -> Phrase.of("what was wound onto another skein");
     };
   }
 

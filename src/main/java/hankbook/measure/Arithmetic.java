@@ -72,7 +72,7 @@ public final class Arithmetic {
 
   private static Term evaluate(String text, String wanted) {
     if (text.length() > LONGEST) {
-      throw new Unreadable(text.substring(0, 30) + "…", wanted + " of at most " + LONGEST + " characters");
+      throw new Unreadable(text.substring(0, 30) + "…", Phrase.of("{0} of at most {1} characters", wanted, LONGEST));
     }
     Arithmetic reader = new Arithmetic(text.toLowerCase(Locale.ROOT), wanted);
     Term term = reader.sum();

@@ -8,14 +8,23 @@ public final class Unreadable extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
   private final String found;
-  private final String wanted;
+  /** Transient only because its values do not promise that they can be serialised. */
+  private final transient Phrase wanted;
 
   /**
    * @param found the rejected value as it was written
    * @param wanted what would have been accepted, as a noun phrase ("a length such as 70 cm")
    */
   public Unreadable(String found, String wanted) {
-    super("found " + quoted(found) + ", wanted " + wanted);
+    this(found, Phrase.of(wanted));
+  }
+
+  /**
+   * @param found the rejected value as it was written
+   * @param wanted what would have been accepted, as a noun phrase with values in it
+   */
+  public Unreadable(String found, Phrase wanted) {
+    super("found " + quoted(found) + ", wanted " + wanted.english());
     this.found = found;
     this.wanted = wanted;
   }
@@ -27,6 +36,11 @@ public final class Unreadable extends IllegalArgumentException {
 
   /** What would have been accepted. */
   public String wanted() {
+    return wanted.english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
     return wanted;
   }
 

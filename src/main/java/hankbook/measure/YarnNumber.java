@@ -26,7 +26,7 @@ public record YarnNumber(NumberingSystem system, BigDecimal number, int fold) {
       throw new Unreadable(number.toPlainString() + "/" + fold, "a yarn number over zero, folded from at least one");
     }
     if (fold > 1 && system.fold() == NumberingSystem.Fold.NONE) {
-      throw new Unreadable(number.toPlainString() + "/" + fold + " " + system.symbol(), "the resulting " + system.symbol() + " without a fold");
+      throw new Unreadable(number.toPlainString() + "/" + fold + " " + system.symbol(), Phrase.of("the resulting {0} without a fold", system.symbol()));
     }
   }
 

@@ -1,6 +1,7 @@
 package hankbook.plan;
 
 import hankbook.measure.Exact;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -25,7 +26,7 @@ public final class Apportionment {
   public static List<Long> of(long whole, List<BigFraction> shares, String whose) {
     BigFraction sum = shares.stream().reduce(BigFraction.ZERO, BigFraction::add);
     if (sum.subtract(BigFraction.ONE).abs().compareTo(TOLERANCE) > 0) {
-      throw new Unreadable(Exact.plain(sum, 9), "shares of " + whose + " that sum to 1");
+      throw new Unreadable(Exact.plain(sum, 9), Phrase.of("shares of {0} that sum to 1", whose));
     }
     List<BigFraction> exact = shares.stream().map(share -> share.multiply(whole)).toList();
     List<Long> floors = exact.stream().map(part -> Exact.whole(part, RoundingMode.FLOOR)).toList();

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,11 +31,11 @@ public record Bout(int firstPass, int lastPass, int ends) {
     int[] pairs = pairs(passes);
     int widest = Arrays.stream(pairs).max().orElse(0);
     if (widest > most) {
-      throw new Unreadable(Integer.toString(most), "a bout of at least " + widest + " ends, which one pass there and back lays");
+      throw new Unreadable(Integer.toString(most), Phrase.of("a bout of at least {0} ends, which one pass there and back lays", widest));
     }
     EvenCuts cuts = new EvenCuts(pairs, most);
     if (cuts.fewest() > MOST_BOUTS) {
-      throw new Unreadable(Integer.toString(most), "a bout of more ends, so that there are at most " + MOST_BOUTS + " bouts");
+      throw new Unreadable(Integer.toString(most), Phrase.of("a bout of more ends, so that there are at most {0} bouts", MOST_BOUTS));
     }
     List<Bout> bouts = new ArrayList<>();
     int first = 0;

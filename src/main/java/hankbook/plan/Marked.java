@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.YarnColour;
 import java.util.List;
@@ -21,10 +22,10 @@ sealed interface Marked permits OrderEntry, Weft {
     for (String mark : written.marks()) {
       long known = yarns.stream().filter(yarn -> yarn.mark().equals(mark)).count();
       if (known == 0) {
-        throw new Unreadable(mark, "one of the order's marks: " + String.join(", ", yarns.stream().map(Marked::mark).distinct().toList()));
+        throw new Unreadable(mark, Phrase.of("one of the order's marks: {0}", String.join(", ", yarns.stream().map(Marked::mark).distinct().toList())));
       }
       if (known > 1) {
-        throw new Unreadable(mark, "a mark that only one yarn has, not " + known);
+        throw new Unreadable(mark, Phrase.of("a mark that only one yarn has, not {0}", known));
       }
     }
   }

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ final class RepairEnds {
   static List<Long> added(List<Long> ends, List<OrderEntry> order, int allowed) {
     int named = order.stream().mapToInt(OrderEntry::repairEnds).reduce(0, Math::addExact);
     if (allowed > 0 && named > allowed) {
-      throw new Unreadable(named + " repair ends in the order", "at most the " + allowed + " of the allowances");
+      throw new Unreadable(named + " repair ends in the order", Phrase.of("at most the {0} of the allowances", allowed));
     }
     List<Long> added = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -16,7 +17,7 @@ public record Repeat(long times, Succession group) implements SuccessionPart {
       throw new Unreadable(Long.toString(times), "repeats of at least 1");
     }
     if (times > Succession.MOST / group.threads()) {
-      throw new Unreadable(times + " x " + group.threads() + " threads", "an order of at most " + Succession.MOST + " threads");
+      throw new Unreadable(times + " x " + group.threads() + " threads", Phrase.of("an order of at most {0} threads", Succession.MOST));
     }
   }
 

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.yarn.OneLine;
 import java.util.Map;
@@ -19,7 +20,7 @@ public record Run(long count, String mark) implements SuccessionPart {
   public Run {
     mark = OneLine.of(mark);
     if (count < 1 || count > Succession.MOST) {
-      throw new Unreadable(Long.toString(count), "a count from 1 to " + Succession.MOST);
+      throw new Unreadable(Long.toString(count), Phrase.of("a count from 1 to {0}", Succession.MOST));
     }
     if (mark.isEmpty()) {
       throw new Unreadable("", "a mark, the short name of a yarn in the order");

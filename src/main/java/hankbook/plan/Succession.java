@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -33,7 +34,7 @@ public record Succession(List<SuccessionPart> parts) {
     for (SuccessionPart part : parts) {
       threads += part.threads();
       if (threads > MOST) {
-        throw new Unreadable("more", "an order of at most " + MOST + " threads");
+        throw new Unreadable("more", Phrase.of("an order of at most {0} threads", MOST));
       }
     }
   }

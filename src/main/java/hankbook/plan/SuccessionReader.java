@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ final class SuccessionReader {
 
   static Succession read(String text) {
     if (text.length() > LONGEST) {
-      throw new Unreadable(text.substring(0, SHOWN) + "…", "an order of at most " + LONGEST + " characters");
+      throw new Unreadable(text.substring(0, SHOWN) + "…", Phrase.of("an order of at most {0} characters", LONGEST));
     }
     if (text.isBlank()) {
       throw new Unreadable(text, WANTED);
@@ -172,6 +173,6 @@ final class SuccessionReader {
   private Unreadable wanted(String what) {
     String rest = text.substring(at);
     String found = rest.length() > SHOWN ? rest.substring(0, SHOWN) + "…" : rest;
-    return new Unreadable(found, what + " at character " + (at + 1) + " of the order");
+    return new Unreadable(found, Phrase.of("{0} at character {1} of the order", what, at + 1));
   }
 }

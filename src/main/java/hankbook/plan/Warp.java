@@ -1,6 +1,7 @@
 package hankbook.plan;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Sett;
 import hankbook.measure.Unreadable;
 import java.math.BigInteger;
@@ -43,7 +44,7 @@ public record Warp(
       throw new Unreadable("a selvedge of " + selvedge.get().yarn() + " and no ends of it", "selvedge ends of at least 1 beside it");
     }
     if (ends.isPresent() && ends.getAsInt() <= selvedgeEnds) {
-      throw new Unreadable(Integer.toString(ends.getAsInt()), "more ends than the " + selvedgeEnds + " of the selvedges");
+      throw new Unreadable(Integer.toString(ends.getAsInt()), Phrase.of("more ends than the {0} of the selvedges", selvedgeEnds));
     }
     if (length.isPresent() && !length.get().isPositive()) {
       throw new Unreadable(length.get().toString(), "a warp length over zero");

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.OrderEntry.Ends;
 import hankbook.plan.OrderEntry.Share;
@@ -82,7 +83,7 @@ public final class WarpOrder {
       if (entry.amount() instanceof Ends given && given.ends() != made) {
         long over = given.ends() - made;
         String difference = Math.abs(over) + (over > 0 ? " too many" : " too few");
-        throw new Unreadable(given.ends() + " ends of " + entry.mark(), made + ", as the written order makes: " + difference);
+        throw new Unreadable(given.ends() + " ends of " + entry.mark(), Phrase.of("{0}, as the written order makes: {1}", made, difference));
       }
     }
   }

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,7 +30,7 @@ public record WarpRuns(List<WoundRun> warp, List<WoundRun> spare) {
   public static WarpRuns of(Plan plan, Yardage yardage) {
     int ends = yardage.width().ends();
     if (ends > MOST_ENDS) {
-      throw new Unreadable(ends + " ends", "a warp of at most " + MOST_ENDS + " ends to wind");
+      throw new Unreadable(ends + " ends", Phrase.of("a warp of at most {0} ends to wind", MOST_ENDS));
     }
     Map<String, WoundEnd> kinds = WoundEnds.byMark(plan, yardage);
     List<WoundRun> runs = new ArrayList<>();

@@ -1,5 +1,6 @@
 package hankbook.reckon;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import java.time.Duration;
@@ -44,7 +45,7 @@ public record Actuals(
     }
     times.forEach((kind, time) -> {
       if (time.isNegative()) {
-        throw new Unreadable(time.toString(), "a time for " + kind.key() + " of at least zero");
+        throw new Unreadable(time.toString(), Phrase.of("a time for {0} of at least zero", kind.key()));
       }
     });
   }

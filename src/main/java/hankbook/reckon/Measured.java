@@ -1,6 +1,7 @@
 package hankbook.reckon;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,13 +13,13 @@ final class Measured {
 
   static void overZero(String what, Optional<Length> length) {
     if (length.filter(measured -> !measured.isPositive()).isPresent()) {
-      throw new Unreadable(length.get().toString(), what + " over zero");
+      throw new Unreadable(length.get().toString(), Phrase.of("{0} over zero", what));
     }
   }
 
   static void zeroOrMore(String what, Optional<Length> length) {
     if (length.filter(Length::isNegative).isPresent()) {
-      throw new Unreadable(length.get().toString(), what + " of at least zero");
+      throw new Unreadable(length.get().toString(), Phrase.of("{0} of at least zero", what));
     }
   }
 
@@ -28,7 +29,7 @@ final class Measured {
 
   static void atLeast(String what, OptionalLong count, int least) {
     if (count.isPresent() && count.getAsLong() < least) {
-      throw new Unreadable(Long.toString(count.getAsLong()), what + " of at least " + least);
+      throw new Unreadable(Long.toString(count.getAsLong()), Phrase.of("{0} of at least {1}", what, least));
     }
   }
 }

@@ -183,11 +183,6 @@ public final class Entries implements Known {
     return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.FROM_PLAN.eq(plan).or(TRANSFER.TO_PLAN.eq(plan)))));
   }
 
-  /** Every entry that moves a skein, first to last. */
-  public List<RecordedEntry> ofSkein(String skein) {
-    return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.SKEIN.eq(skein))));
-  }
-
   /** An entry and all that came after it, first to last. */
   public List<RecordedEntry> since(UUID id) {
     return recorded(ENTRY.NUMBER.ge(DSL.select(ENTRY.NUMBER).from(ENTRY).where(ENTRY.ID.eq(id))));

@@ -41,6 +41,12 @@ public final class PlanVersions {
         .fetchOptional(row -> new PlanVersion(row.value1(), row.value2(), row.value3()));
   }
 
+  /** When a plan was kept first. */
+  public Optional<Instant> begun(String plan) {
+    return sql.select(PLAN_VERSION.RECORDED_AT).from(PLAN_VERSION).where(PLAN_VERSION.PLAN.eq(plan)).orderBy(PLAN_VERSION.VERSION).limit(1)
+        .fetchOptional(row -> row.value1().toInstant());
+  }
+
   /** A plan as it was at a moment. */
   public Optional<PlanVersion> at(String plan, Instant moment) {
     return sql.select(PLAN_VERSION.VERSION, PLAN_VERSION.BODY, PLAN_VERSION.AUTHOR)

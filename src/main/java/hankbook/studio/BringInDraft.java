@@ -43,7 +43,7 @@ public final class BringInDraft {
     String name = Plans.named(plan.text(PlanField.of(PlanPart.PLAN, "name")));
     return studio.write(session -> {
       if (Plans.text(session, name).isPresent()) {
-        throw NotDone.because("There is a plan " + name + " already; give this one another name.");
+        throw NotDone.because("There is a plan {0} already; give this one another name.", name);
       }
       new Plans(studio).keep(session, name, plan.json());
       return name;

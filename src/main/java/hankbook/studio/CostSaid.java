@@ -2,6 +2,7 @@ package hankbook.studio;
 
 import hankbook.cost.LandedSkein;
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.store.Session;
 import hankbook.yarn.Skein;
 import java.util.Optional;
@@ -24,20 +25,21 @@ final class CostSaid {
    *
    * @param known the skein as the ledger has it
    */
-  Optional<String> wanted(Optional<Skein> known, Optional<Money> said) {
+  Optional<Phrase> wanted(Optional<Skein> known, Optional<Money> said) {
     if (said.isEmpty() || known.flatMap(Skein::cost).equals(said)) {
       return Optional.empty();
     }
     if (known.filter(skein -> session.balances().woundOnly().contains(skein.code())).isPresent()) {
-      return Optional.of("none, since it was wound off another skein, whose cost came with it; say what was paid for that one");
+      return Optional.of(Phrase.of("none, since it was wound off another skein, whose cost came with it; say what was paid for that one"));
     }
     CurrencyUnit currency = home.orElse(said.get().getCurrencyUnit());
     home = Optional.of(currency);
     if (!said.get().getCurrencyUnit().equals(currency)) {
-      return Optional.of("an amount in " + currency + ", the currency of this ledger; leave it out, and enter what was paid and its rate with purchase add");
+      return Optional.of(
+          Phrase.of("an amount in {0}, the currency of this ledger; leave it out, and enter what was paid and its rate with purchase add", currency));
     }
     return known.flatMap(skein -> session.purchases().thatPaidFor(skein.code())).map(paid ->
-        "the cost that purchase " + paid.number() + " gives it; to change that, purchase correct " + paid.number());
+        Phrase.of("the cost that purchase {0} gives it; to change that, purchase correct {0}", paid.number()));
   }
 
   /** A skein that comes: what was said of its cost before its purchase was entered says nothing new when it is read once more. */
@@ -49,14 +51,15 @@ final class CostSaid {
 
   /** @throws NotDone if a cost cannot be said of a skein of the ledger */
   void refuse(String code, Optional<Skein> known, Optional<Money> said) throws NotDone {
-    Optional<String> wanted = wanted(known, said);
+    Optional<Phrase> wanted = wanted(known, said);
     if (wanted.isPresent()) {
-      throw NotDone.because("The cost of " + code + ": found '" + MoneyText.print(said.orElseThrow()) + "', wanted " + wanted.get() + ". Nothing was changed.");
+      throw NotDone.because("The cost of {0}: found '{1}', wanted {2}. Nothing was changed.", code,
+          new Phrase.As(said.orElseThrow(), MoneyText.print(said.orElseThrow())), wanted.get());
     }
   }
 
   /** A fault of a row of a file, without where the row stands. */
   Optional<String> fault(Optional<Skein> known, Optional<Money> said) {
-    return wanted(known, said).map(wanted -> "cost: found '" + MoneyText.print(said.orElseThrow()) + "', wanted " + wanted);
+    return wanted(known, said).map(wanted -> "cost: found '" + new Phrase.As(said.orElseThrow(), MoneyText.print(said.orElseThrow())) + "', wanted " + wanted);
   }
 }

@@ -6,6 +6,8 @@ import hankbook.allot.Purchase;
 import hankbook.allot.PutUp;
 import hankbook.allot.Setting;
 import hankbook.cost.Comparison;
+import hankbook.cost.CostBecause;
+import hankbook.cost.CostLine;
 import hankbook.cost.CostWish;
 import hankbook.cost.Costing;
 import hankbook.cost.PlanCost;
@@ -16,6 +18,7 @@ import hankbook.cost.UnitTime;
 import hankbook.cost.Worth;
 import hankbook.exchange.BadInput;
 import hankbook.measure.Exact;
+import hankbook.plan.Because;
 import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
 import hankbook.reckon.Offer;
@@ -43,6 +46,7 @@ public final class CostedPlan {
   private final CostMeans means;
   private final CostWish wish;
   private final CurrencyUnit currency;
+  private final Costing costing;
   private final PlanCost cost;
   private final List<String> atNamedPrice = new ArrayList<>();
 
@@ -52,7 +56,8 @@ public final class CostedPlan {
     this.means = means;
     this.wish = wish;
     this.currency = currency(answer.judgement(), means, wish);
-    this.cost = Answer.reckoned(source, () -> PlanCost.of(answer.check(), answer.stock(), costing()));
+    this.costing = Answer.reckoned(source, this::costing);
+    this.cost = Answer.reckoned(source, () -> PlanCost.of(answer.check(), answer.stock(), costing));
   }
 
   /**
@@ -122,6 +127,11 @@ public final class CostedPlan {
   /** What it costs. */
   public PlanCost cost() {
     return cost;
+  }
+
+  /** Why a line of it costs what it does. */
+  public Because because(CostLine line) {
+    return CostBecause.of(cost, costing, line);
   }
 
   /** What it is to be sold for, where that was asked. */

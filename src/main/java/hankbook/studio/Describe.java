@@ -38,10 +38,10 @@ public final class Describe {
   private static Skein known(Session session, String code, SkeinFacts facts) throws NotDone {
     Optional<Skein> known = session.skeins().find(code);
     if (known.isEmpty()) {
-      throw NotDone.because("There is no skein " + code + " in the ledger; nothing was changed.");
+      throw NotDone.because("There is no skein {0} in the ledger; nothing was changed.", code);
     }
     if (facts.received().isPresent() && ExpectedYarn.isOnOrder(session, code)) {
-      throw NotDone.because(code + " is still on order and has not come on any day; say that it arrived.");
+      throw NotDone.because("{0} is still on order and has not come on any day; say that it arrived.", code);
     }
     return known.get();
   }

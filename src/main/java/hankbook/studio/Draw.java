@@ -6,7 +6,7 @@ import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import java.util.Optional;
@@ -33,7 +33,7 @@ public final class Draw {
       if (!done) {
         FinishedPlans.refuseIfSquared(session, name);
       }
-      Optional<ChainedEntry> drawn = reserved.move(session, id, "Nothing is reserved for " + name + "; reserve its yarn before it is wound.");
+      Optional<ChainedEntry> drawn = reserved.move(session, id, Phrase.of("Nothing is reserved for {0}; reserve its yarn before it is wound.", name));
       if (!done) {
         refuseIfItLacks(session, name);
       }
@@ -45,7 +45,7 @@ public final class Draw {
     Length lacks = lacks(session, name);
     if (lacks.isPositive()) {
       throw NotDone.because(
-          "What is reserved for " + name + " is " + lacks.print(LengthUnit.METRE, 1) + " less than it takes as it is now; reserve again, then draw. Nothing was drawn.");
+          "What is reserved for {0} is {1} less than it takes as it is now; reserve again, then draw. Nothing was drawn.", name, Phrase.yarn(lacks, 1));
     }
   }
 
@@ -54,7 +54,7 @@ public final class Draw {
       Reservation wanted = Reservation.of(CheckPlan.named(studio, name, session).check(), Shelf.everySkein(session));
       return wanted.lacking().stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
     } catch (BadInput unfinished) {
-      throw NotDone.because(name + " cannot be reckoned as it is now; mend it and reserve again before it is wound. Nothing was drawn.");
+      throw NotDone.because("{0} cannot be reckoned as it is now; mend it and reserve again before it is wound. Nothing was drawn.", name);
     }
   }
 }

@@ -64,7 +64,7 @@ final class EnterPurchase {
     List<LocalDate> days = Stream.concat(Stream.of(purchase.date()), purchase.rate().stream().map(ExchangeRate::day)).toList();
     Optional<LocalDate> late = days.stream().filter(day -> day.isAfter(studio.today())).findFirst();
     if (late.isPresent()) {
-      throw NotDone.because("Yarn cannot have been paid on " + late.get() + ", which is yet to come; give today or a day that is past.");
+      throw NotDone.because("Yarn cannot have been paid on {0}, which is yet to come; give today or a day that is past.", late.get());
     }
   }
 

@@ -7,6 +7,7 @@ import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
+import hankbook.measure.Phrase;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import hankbook.yarn.Skein;
@@ -65,7 +66,7 @@ public final class Expect {
       CostSaid costs = new CostSaid(session);
       for (Skein skein : skeins) {
         if (session.skeins().find(skein.code()).isPresent() && !session.skeins().wasEver(skein)) {
-          throw NotDone.because("Another skein bears the code " + skein.code() + "; nothing was put on order.");
+          throw NotDone.because("Another skein bears the code {0}; nothing was put on order.", skein.code());
         }
         if (session.balances().ofSkein(skein.code()).lengths().isEmpty()) {
           if (session.skeins().find(skein.code()).isEmpty()) {
@@ -81,7 +82,7 @@ public final class Expect {
 
   private void refusePast(LocalDate due) throws NotDone {
     if (due.isBefore(studio.today())) {
-      throw NotDone.because("Yarn cannot be expected on " + due + ", which is past; give today or a day to come.");
+      throw NotDone.because("Yarn cannot be expected on {0}, which is past; give today or a day to come.", due);
     }
   }
 
@@ -195,17 +196,19 @@ public final class Expect {
     for (String given : codes) {
       String code = OneLine.of(given);
       if (session.skeins().find(code).isEmpty()) {
-        throw NotDone.because("There is no skein " + code + " in the ledger; nothing was changed.");
+        throw NotDone.because("There is no skein {0} in the ledger; nothing was changed.", code);
       }
       if (!ExpectedYarn.isOnOrder(session, code)) {
-        throw NotDone.because(code + " is not on order: " + whereItIs(session, code) + "; nothing was changed.");
+        throw NotDone.because(notOnOrder(session, code));
       }
       found.add(code);
     }
     return found;
   }
 
-  private static String whereItIs(Session session, String code) {
-    return session.balances().ofSkein(code).lengths().isEmpty() ? "it never was, or that was taken back" : "it has come";
+  private static Phrase notOnOrder(Session session, String code) {
+    return session.balances().ofSkein(code).lengths().isEmpty()
+        ? Phrase.of("{0} is not on order: it never was, or that was taken back; nothing was changed.", code)
+        : Phrase.of("{0} is not on order: it has come; nothing was changed.", code);
   }
 }

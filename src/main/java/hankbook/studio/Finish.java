@@ -5,6 +5,7 @@ import hankbook.exchange.BadInput;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.reckon.Actuals;
 import hankbook.store.ActualsVersion;
 import hankbook.store.Session;
@@ -71,7 +72,7 @@ public final class Finish {
       }
       Optional<ActualsVersion> former = session.actuals().standing(name);
       if (former.isPresent()) {
-        throw NotDone.because(name + " was finished already, by " + former.get().author() + "; finish it again with a reason, or take that back.");
+        throw NotDone.because("{0} was finished already, by {1}; finish it again with a reason, or take that back.", name, former.get().author());
       }
       return finish(session, id, name, actuals);
     });
@@ -99,14 +100,14 @@ public final class Finish {
   }
 
   private Finished again(UUID id, String name, Actuals actuals, String reason, OptionalInt seen) throws BadInput, NotDone {
-    String why = reason(reason, "finished again");
+    String why = reason(reason, Phrase.of("Say why it is finished again; the journal keeps the reason."));
     return studio.write(session -> {
       if (isDone(session, id, name, actuals)) {
         return new Finished(List.of(), Optional.empty());
       }
       FormerFinish former = former(session, name);
       if (seen.isPresent() && seen.getAsInt() != former.version().number()) {
-        throw NotDone.because(name + " was finished meanwhile, by " + former.version().author() + "; open it again to see by what. Nothing was changed.");
+        throw NotDone.because("{0} was finished meanwhile, by {1}; open it again to see by what. Nothing was changed.", name, former.version().author());
       }
       return finishAgain(session, id, name, actuals, former, why);
     });
@@ -120,7 +121,7 @@ public final class Finish {
    */
   public Finished takeBack(UUID id, String plan, String reason) throws NotDone {
     String name = OneLine.of(plan);
-    String why = reason(reason, "taken back");
+    String why = reason(reason, Phrase.of("Say why it is taken back; the journal keeps the reason."));
     return studio.write(session -> {
       if (session.actuals().of(id).isPresent()) {
         return new Finished(List.of(), Optional.empty());
@@ -131,10 +132,10 @@ public final class Finish {
     });
   }
 
-  private static String reason(String reason, String deed) throws NotDone {
+  private static String reason(String reason, Phrase wanted) throws NotDone {
     String why = Note.of(reason);
     if (why.isEmpty()) {
-      throw NotDone.because("Say why it is " + deed + "; the journal keeps the reason.");
+      throw NotDone.because(wanted);
     }
     return why;
   }
@@ -142,7 +143,7 @@ public final class Finish {
   private static FormerFinish former(Session session, String name) throws NotDone {
     Optional<FormerFinish> former = FormerFinish.of(session, name);
     if (former.isEmpty()) {
-      throw NotDone.because(name + " was not finished, so there is nothing to take back.");
+      throw NotDone.because("{0} was not finished, so there is nothing to take back.", name);
     }
     return former.get();
   }
@@ -199,15 +200,17 @@ public final class Finish {
   private static void refuseWithoutReason(Finishing finishing, Actuals actuals) throws NotDone {
     List<UsedAgainstPlan> wanting = finishing.wantingReason();
     if (!wanting.isEmpty() && actuals.reason().isBlank()) {
-      String yarns = wanting.stream().map(Finish::unexplained).collect(Collectors.joining("; "));
-      throw NotDone.because("What was used cannot be explained without a reason: " + yarns + ". Look at what was measured again, or give a reason. Nothing was posted.");
+      Phrase.Listed yarns = new Phrase.Listed(wanting.stream().<Object>map(Finish::unexplained).toList(), "; ");
+      throw NotDone.because("What was used cannot be explained without a reason: {0}. Look at what was measured again, or give a reason. "
+          + "Nothing was posted.", yarns);
     }
   }
 
-  private static String unexplained(UsedAgainstPlan yarn) {
-    boolean less = yarn.unexplained().isNegative();
-    return yarn.yarn() + " " + (less ? yarn.unexplained().negated() : yarn.unexplained()).print(LengthUnit.METRE, 1) + (less ? " less" : " more") + " than explained, and "
-        + yarn.mayStay().print(LengthUnit.METRE, 1) + " may stay so";
+  private static Phrase unexplained(UsedAgainstPlan yarn) {
+    Phrase.As mayStay = Phrase.yarn(yarn.mayStay(), 1);
+    return yarn.unexplained().isNegative()
+        ? Phrase.of("{0} {1} less than explained, and {2} may stay so", yarn.yarn(), Phrase.yarn(yarn.unexplained().negated(), 1), mayStay)
+        : Phrase.of("{0} {1} more than explained, and {2} may stay so", yarn.yarn(), Phrase.yarn(yarn.unexplained(), 1), mayStay);
   }
 
   private void keep(

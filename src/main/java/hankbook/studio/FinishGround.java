@@ -54,10 +54,10 @@ record FinishGround(Session session, String name, Plan plan, int version, Balanc
   private Length found(Leftover leftover) throws NotDone {
     Optional<Skein> skein = session.skeins().find(leftover.skein());
     if (skein.isEmpty()) {
-      throw NotDone.because("There is no skein " + leftover.skein() + " in the ledger.");
+      throw NotDone.because("There is no skein {0} in the ledger.", leftover.skein());
     }
     if (ExpectedYarn.isOnOrder(session, leftover.skein())) {
-      throw NotDone.because(leftover.skein() + " is still on order; say that it arrived before it is measured.");
+      throw NotDone.because("{0} is still on order; say that it arrived before it is measured.", leftover.skein());
     }
     return switch (leftover.left()) {
       case Leftover.Left.UsedUp _ -> Length.ZERO;

@@ -47,7 +47,7 @@ record FinishWork(Studio studio, Session session, String name) {
     FinishGround ground = FinishGround.of(session, name, version, balances);
     Squared squared = switch (ground.squaring(actuals).outcome()) {
       case Squared done -> done;
-      case Unsquared why -> throw NotDone.because(why.message() + " Nothing was posted.");
+      case Unsquared why -> throw NotDone.because("{0} Nothing was posted.", why.phrase());
     };
     YarnsUsed used = new YarnsUsed(session, name, after(balances, squared), actuals, aside);
     Made made = Answer.reckoned(name, () -> new Made(ground.plan(), actuals, used.inOrderOf(ground.plan())));
@@ -57,11 +57,11 @@ record FinishWork(Studio studio, Session session, String name) {
 
   private LocalDate date(LocalDate date, TakenFor taken, Set<UUID> aside) throws NotDone {
     if (date.isAfter(studio.today())) {
-      throw NotDone.because("A cloth cannot have been cut off on " + date + ", which is yet to come; give today or a day that is past.");
+      throw NotDone.because("A cloth cannot have been cut off on {0}, which is yet to come; give today or a day that is past.", date);
     }
     Optional<LocalDate> lastTaken = taken.lastTaken(aside);
     if (lastTaken.filter(date::isBefore).isPresent()) {
-      throw NotDone.because(name + " cannot have been cut off on " + date + ", before its yarn was taken on " + lastTaken.get() + "; give that day or a later one.");
+      throw NotDone.because("{0} cannot have been cut off on {1}, before its yarn was taken on {2}; give that day or a later one.", name, date, lastTaken.get());
     }
     return date;
   }

@@ -51,7 +51,7 @@ public final class FinishedPlans {
   /** Yarn that was taken again for a plan whose book is squared could never be squared. */
   static void refuseIfSquared(Session session, String plan) throws NotDone {
     if (session.actuals().standing(plan).isPresent()) {
-      throw NotDone.because(plan + " was woven and its book squared; keep it under a new name to weave it again.");
+      throw NotDone.because("{0} was woven and its book squared; keep it under a new name to weave it again.", plan);
     }
   }
 
@@ -105,7 +105,7 @@ public final class FinishedPlans {
     String body = draft.json();
     studio.write(session -> {
       if (Plans.text(session, name).isEmpty()) {
-        throw NotDone.because("There is no plan " + name + " in the ledger.");
+        throw NotDone.because("There is no plan {0} in the ledger.", name);
       }
       if (session.actuals().draft(name).filter(kept -> kept.body().equals(body)).isEmpty()) {
         session.actuals().add(new ActualsVersion(
@@ -139,7 +139,7 @@ public final class FinishedPlans {
         .map(code -> DraftRow.BLANK.with("skein", code))
         .toList();
     if (leftovers.isEmpty()) {
-      throw NotDone.because("Nothing is on the loom for " + name + "; draw its yarn first.");
+      throw NotDone.because("Nothing is on the loom for {0}; draw its yarn first.", name);
     }
     DraftRow head = DraftRow.BLANK.with("plan", name).with("date", studio.today().toString());
     return new ActualsDraft(Map.of(

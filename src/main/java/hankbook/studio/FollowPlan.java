@@ -24,7 +24,8 @@ public final class FollowPlan {
   /** Every step of a plan, in their order, those to come too. */
   public List<PlanStep> named(String plan) {
     String name = OneLine.of(plan);
-    return studio.read(session -> PlanSteps.of(name, session.entries().ofPlan(name).stream().map(RecordedEntry::entry).toList(), ending(session, name)));
+    return studio.read(session -> PlanSteps.of(
+        name, session.plans().begun(name).map(studio::dayOf), session.entries().ofPlan(name).stream().map(RecordedEntry::chained).toList(), ending(session, name)));
   }
 
   private PlanSteps.Ending ending(Session session, String name) {

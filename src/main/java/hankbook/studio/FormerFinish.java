@@ -8,7 +8,7 @@ import hankbook.ledger.Holding;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.reckon.Actuals;
 import hankbook.store.ActualsVersion;
 import hankbook.store.PlanVersion;
@@ -92,7 +92,7 @@ record FormerFinish(Session session, ActualsVersion version) {
     for (Map.Entry<String, Length> came : onShelf(standing()).entrySet()) {
       Length gone = came.getValue().minus(session.balances().ofSkein(came.getKey()).at(came.getKey(), SHELF));
       if (gone.isPositive() && came.getValue().isPositive()) {
-        throw NotDone.because(words(gone) + " of what came back on " + came.getKey() + " have since gone elsewhere; return them to the shelf first. Nothing was changed.");
+        throw NotDone.because("{0} of what came back on {1} have since gone elsewhere; return them to the shelf first. Nothing was changed.", words(gone), came.getKey());
       }
     }
   }
@@ -106,8 +106,8 @@ record FormerFinish(Session session, ActualsVersion version) {
       Length free = session.balances().ofSkein(skein).at(skein, SHELF).minus(came.getOrDefault(skein, Length.ZERO));
       Length lacks = free.plus(comes.getValue()).negated();
       if (lacks.isPositive()) {
-        throw NotDone.because(words(lacks) + " of what " + version.plan() + " used of " + skein + " by that have since gone elsewhere; return them to the shelf first,"
-            + " or measure again. Nothing was changed.");
+        throw NotDone.because("{0} of what {1} used of {2} by that have since gone elsewhere; return them to the shelf first, or "
+          + "measure again. Nothing was changed.", words(lacks), version.plan(), skein);
       }
     }
   }
@@ -125,7 +125,7 @@ record FormerFinish(Session session, ActualsVersion version) {
     return came;
   }
 
-  private static String words(Length length) {
-    return length.print(LengthUnit.METRE, 1);
+  private static Phrase.As words(Length length) {
+    return Phrase.yarn(length, 1);
   }
 }

@@ -72,7 +72,7 @@ public final class Grists {
     return grists.stream()
         .filter(grist -> grist.yarn().equals(yarn.strip()))
         .findFirst()
-        .orElseThrow(() -> NotDone.because("There is no skein of the yarn " + yarn.strip() + " in the ledger; give the yarn's name alone, as shelf shows it, without the colour."));
+        .orElseThrow(() -> NotDone.because("There is no skein of the yarn {0} in the ledger; give the yarn's name alone, as shelf shows it, without the colour.", yarn.strip()));
   }
 
   private static List<YarnGrist> all(Session session) {

@@ -27,7 +27,7 @@ public final class Looms {
   public void add(Loom loom, boolean replace) throws NotDone {
     studio.write(session -> {
       if (!replace && session.looms().find(loom.name()).filter(there -> !there.equals(loom)).isPresent()) {
-        throw NotDone.because("There is a loom " + loom.name() + " already that is another; replace it outright, or give this one another name.");
+        throw NotDone.because("There is a loom {0} already that is another; replace it outright, or give this one another name.", loom.name());
       }
       keep(session, loom, false);
       return loom;
@@ -42,7 +42,7 @@ public final class Looms {
   public void putAway(String name) throws NotDone {
     String loom = OneLine.of(name);
     studio.write(session -> {
-      keep(session, session.looms().find(loom).orElseThrow(() -> NotDone.because("There is no loom " + loom + "; loom list shows those there are.")), true);
+      keep(session, session.looms().find(loom).orElseThrow(() -> NotDone.because("There is no loom {0}; loom list shows those there are.", loom)), true);
       return loom;
     });
   }

@@ -33,13 +33,13 @@ final class ParcelOf {
     Map<String, Received> received = new HashMap<>();
     for (String code : codes) {
       Skein skein = session.skeins().find(code)
-          .orElseThrow(() -> NotDone.because("There is no skein " + code + " in the ledger; receive it or put it on order first. Nothing was changed."));
+          .orElseThrow(() -> NotDone.because("There is no skein {0} in the ledger; receive it or put it on order first. Nothing was changed.", code));
       if (session.balances().woundOnly().contains(code)) {
-        throw NotDone.because(code + " was wound off another skein and costs what that cost; enter what was paid for that one. Nothing was changed.");
+        throw NotDone.because("{0} was wound off another skein and costs what that cost; enter what was paid for that one. Nothing was changed.", code);
       }
       Optional<KeptPurchase> other = session.purchases().thatPaidFor(code).filter(kept -> kept.number() != number);
       if (other.isPresent()) {
-        throw NotDone.because(code + " was paid for in purchase " + other.get().number() + " already, and is paid for once; correct that one, or take it back. Nothing was changed.");
+        throw NotDone.because("{0} was paid for in purchase {1} already, and is paid for once; correct that one, or take it back. Nothing was changed.", code, other.get().number());
       }
       received.put(code, received(session, skein));
     }

@@ -1,6 +1,7 @@
 package hankbook.studio;
 
 import hankbook.exchange.BadInput;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Plan;
 import hankbook.plan.PlanChange;
@@ -72,7 +73,7 @@ public final class PlanSections {
   private static Sections changed(Sections sections, Wish wish) {
     int most = sections.sections().size();
     if (wish.number() < 1 || wish.number() > most) {
-      throw new Unreadable("section " + wish.number(), "a section from 1 to " + most);
+      throw new Unreadable("section " + wish.number(), Phrase.of("a section from 1 to {0}", most));
     }
     Section old = sections.sections().get(wish.number() - 1);
     return sections.with(wish.number(), new Section(old.name(), wish.repeats().orElse(old.repeats()), wish.units().orElse(old.units())));

@@ -3,7 +3,7 @@ package hankbook.studio;
 import hankbook.measure.Length;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.OptionalLong;
 
 /**
  * A step in the life of a plan.
@@ -13,9 +13,9 @@ import java.util.UUID;
  * @param date when it was come to; empty where it was not, or nobody wrote that down
  * @param amount of yarn that made it, or is in the cloth after it; nothing where it was not come to, or is made by no yarn
  * @param skeins how many skeins that is of
- * @param entry that made it last, where one did
+ * @param entry the number of the entry that made it last, where one did
  */
-public record PlanStep(Stage stage, State state, Optional<LocalDate> date, Length amount, int skeins, Optional<UUID> entry) {
+public record PlanStep(Stage stage, State state, Optional<LocalDate> date, Length amount, int skeins, OptionalLong entry) {
   /** The steps, in their order. */
   public enum Stage {
     PLANNED,

@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
@@ -14,18 +15,22 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The life of a plan as the ledger tells it: every step, those to come too. */
 public final class PlanSteps {
   private final String plan;
   private final List<Entry> standing;
+  private final Map<UUID, Long> numbers;
 
-  private PlanSteps(String plan, List<Entry> entries) {
+  private PlanSteps(String plan, List<ChainedEntry> entries) {
     this.plan = plan;
-    this.standing = standing(entries);
+    this.standing = standing(entries.stream().map(ChainedEntry::entry).toList());
+    this.numbers = entries.stream().collect(Collectors.toMap(entry -> entry.entry().id(), ChainedEntry::number));
   }
 
   /** What is known of a plan beside its entries: its cloth's end. */
@@ -36,13 +41,14 @@ public final class PlanSteps {
   /**
    * The steps of a plan.
    *
+   * @param begun when it was kept first
    * @param entries all that move its yarn, first to last, reversals among them
    */
-  static List<PlanStep> of(String plan, List<Entry> entries, Ending ending) {
+  static List<PlanStep> of(String plan, Optional<LocalDate> begun, List<ChainedEntry> entries, Ending ending) {
     PlanSteps steps = new PlanSteps(plan, entries);
     boolean cutOff = ending.isSquared() || (ending.isCutOff() && !steps.moved(Stage.ON_LOOM, EntryKind.DRAW, Place.Kind.LOOM, true).amount().isZero());
     return stated(List.of(
-        new PlanStep(Stage.PLANNED, State.DONE, Optional.empty(), Length.ZERO, 0, Optional.empty()),
+        new PlanStep(Stage.PLANNED, State.DONE, begun, Length.ZERO, 0, OptionalLong.empty()),
         steps.moved(Stage.RESERVED, EntryKind.RESERVE, Place.Kind.RESERVED, true),
         steps.moved(Stage.ON_LOOM, EntryKind.DRAW, Place.Kind.LOOM, !cutOff),
         cutOff ? steps.cutOff(ending) : notYet(Stage.CUT_OFF),
@@ -50,7 +56,7 @@ public final class PlanSteps {
   }
 
   private static PlanStep notYet(Stage stage) {
-    return new PlanStep(stage, State.LATER, Optional.empty(), Length.ZERO, 0, Optional.empty());
+    return new PlanStep(stage, State.LATER, Optional.empty(), Length.ZERO, 0, OptionalLong.empty());
   }
 
   /** Entries that hold: not taken back, or brought back after that; reversals themselves are not among them. */
@@ -111,9 +117,10 @@ public final class PlanSteps {
     return sums;
   }
 
-  private static PlanStep done(Stage stage, Optional<LocalDate> date, Map<String, Length> skeins, Optional<UUID> entry) {
+  private PlanStep done(Stage stage, Optional<LocalDate> date, Map<String, Length> skeins, Optional<UUID> entry) {
     Length all = skeins.values().stream().reduce(Length.ZERO, Length::plus);
-    return new PlanStep(stage, State.DONE, date, all, skeins.size(), entry);
+    OptionalLong number = entry.filter(numbers::containsKey).map(id -> OptionalLong.of(numbers.getOrDefault(id, 0L))).orElseGet(OptionalLong::empty);
+    return new PlanStep(stage, State.DONE, date, all, skeins.size(), number);
   }
 
   /** The last that was come to is where the plan is; what follows it is next. */

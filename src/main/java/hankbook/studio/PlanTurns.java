@@ -30,11 +30,11 @@ final class PlanTurns {
   static List<String> moved(List<String> turns, PlanMove move) throws NotDone {
     for (String name : List.of(move.plan(), move.beside())) {
       if (!turns.contains(name)) {
-        throw NotDone.because("There is no plan " + name + " in the ledger; the order of the plans is as it was.");
+        throw NotDone.because("There is no plan {0} in the ledger; the order of the plans is as it was.", name);
       }
     }
     if (move.plan().equals(move.beside())) {
-      throw NotDone.because(move.plan() + " cannot be moved beside itself; the order of the plans is as it was.");
+      throw NotDone.because("{0} cannot be moved beside itself; the order of the plans is as it was.", move.plan());
     }
     List<String> moved = new ArrayList<>(turns);
     moved.remove(move.plan());

@@ -4,6 +4,7 @@ import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
+import hankbook.measure.Phrase;
 import hankbook.store.Session;
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +12,11 @@ import java.util.UUID;
 
 /** Moves all that a plan has at one place to another. */
 record PlanYarn(Studio studio, EntryKind kind, Place from, Place to) {
-  Optional<ChainedEntry> move(UUID id, String nothingThere) throws NotDone {
+  Optional<ChainedEntry> move(UUID id, Phrase nothingThere) throws NotDone {
     return studio.write(session -> move(session, id, nothingThere));
   }
 
-  Optional<ChainedEntry> move(Session session, UUID id, String nothingThere) throws NotDone {
+  Optional<ChainedEntry> move(Session session, UUID id, Phrase nothingThere) throws NotDone {
     if (session.entries().entry(id).isPresent()) {
       return Optional.empty();
     }

@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanFile;
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.store.PlanVersion;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
@@ -70,7 +71,7 @@ public final class Plans {
     String name = PlanFile.read(file, text).name();
     return studio.write(session -> {
       if (!replace && text(session, name).filter(kept -> !kept.equals(text)).isPresent()) {
-        throw NotDone.because("There is a plan " + name + " already that says something else; replace it outright, or give this one another name.");
+        throw NotDone.because("There is a plan {0} already that says something else; replace it outright, or give this one another name.", name);
       }
       keep(session, name, text);
       return name;
@@ -87,9 +88,9 @@ public final class Plans {
     String name = named(to);
     studio.write(session -> {
       if (text(session, name).isPresent()) {
-        throw NotDone.because("There is a plan " + name + " already; choose another name.");
+        throw NotDone.because("There is a plan {0} already; choose another name.", name);
       }
-      refuseIfItHasYarn(session, from, "keeps its name");
+      refuseIfItHasYarn(session, from, Phrase.of("The journal has yarn under {0}, so it keeps its name.", from));
       keep(session, from, PUT_AWAY);
       return keep(session, name, text);
     });
@@ -102,7 +103,7 @@ public final class Plans {
    */
   public void putAway(String name) throws NotDone {
     studio.write(session -> {
-      refuseIfItHasYarn(session, name, "stays on the list");
+      refuseIfItHasYarn(session, name, Phrase.of("The journal has yarn under {0}, so it stays on the list.", name));
       return keep(session, name, PUT_AWAY);
     });
   }
@@ -115,9 +116,9 @@ public final class Plans {
     return plan;
   }
 
-  private static void refuseIfItHasYarn(Session session, String name, String so) throws NotDone {
+  private static void refuseIfItHasYarn(Session session, String name, Phrase why) throws NotDone {
     if (session.balances().ofPlan(name).lengths().values().stream().anyMatch(Length::isPositive)) {
-      throw NotDone.because("The journal has yarn under " + name + ", so it " + so + ".");
+      throw NotDone.because(why);
     }
   }
 
@@ -126,10 +127,19 @@ public final class Plans {
     int number = newest.map(PlanVersion::number).orElse(0);
     boolean absent = newest.filter(version -> !version.body().equals(PUT_AWAY)).isEmpty();
     if (number != expected && !(absent && expected == 0)) {
-      String by = newest.map(version -> ", by " + version.author()).orElse("");
-      String what = absent ? " was put away or given another name meanwhile" : " was changed meanwhile";
-      throw NotDone.because(name + what + by + "; nothing of it was changed now.");
+      throw NotDone.because(changed(name, newest.map(PlanVersion::author), absent));
     }
+  }
+
+  private static Phrase changed(String name, Optional<String> author, boolean absent) {
+    if (author.isEmpty()) {
+      return absent
+          ? Phrase.of("{0} was put away or given another name meanwhile; nothing of it was changed now.", name)
+          : Phrase.of("{0} was changed meanwhile; nothing of it was changed now.", name);
+    }
+    return absent
+        ? Phrase.of("{0} was put away or given another name meanwhile, by {1}; nothing of it was changed now.", name, author.get())
+        : Phrase.of("{0} was changed meanwhile, by {1}; nothing of it was changed now.", name, author.get());
   }
 
   int keep(Session session, String name, String text) {

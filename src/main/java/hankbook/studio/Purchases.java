@@ -112,7 +112,7 @@ public final class Purchases {
     return studio.write(session -> {
       KeptPurchase standing = standing(session, number);
       if (standing.version() != seen) {
-        throw NotDone.because("Purchase " + number + " was corrected by " + standing.author() + " meanwhile; look at it again.");
+        throw NotDone.because("Purchase {0} was corrected by {1} meanwhile; look at it again.", number, standing.author());
       }
       return new EnterPurchase(studio, session).as(number, purchase, Optional.of(standing), reason);
     });
@@ -148,13 +148,13 @@ public final class Purchases {
   private static KeptPurchase standing(Session session, int number) throws NotDone {
     KeptPurchase kept = session.purchases().numbered(number).orElseThrow(() -> unknown(number));
     if (!kept.stands()) {
-      throw NotDone.because("Purchase " + number + " was taken back; enter it anew with purchase add.");
+      throw NotDone.because("Purchase {0} was taken back; enter it anew with purchase add.", number);
     }
     return kept;
   }
 
   private static NotDone unknown(int number) {
-    return NotDone.because("There is no purchase " + number + "; purchase list shows those there are.");
+    return NotDone.because("There is no purchase {0}; purchase list shows those there are.", number);
   }
 
   private interface Entering {

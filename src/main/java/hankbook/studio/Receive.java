@@ -41,13 +41,13 @@ public final class Receive {
       Optional<Arrival> arrival = arrival(session, there, skein);
       Optional<String> another = arrival.flatMap(Arrival::anotherYarn);
       if (another.isPresent()) {
-        throw NotDone.because(skein.code() + ", " + another.get() + "; nothing was changed.");
+        throw NotDone.because("{0}, {1}; nothing was changed.", skein.code(), another.get());
       }
       if (there.isPresent() && arrival.isEmpty() && !session.skeins().wasEver(skein)) {
-        throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give this one a code of its own.");
+        throw NotDone.because("There is another skein {0} already, {1}; give this one a code of its own.", skein.code(), there.get().yarn());
       }
       if (isEmptied(session, skein)) {
-        throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known.");
+        throw NotDone.because("{0} has nothing on it; leave its length out where it is not known.", skein.code());
       }
       if (there.isEmpty() || arrival.isPresent()) {
         new CostSaid(session).refuse(skein.code(), there, arrival.map(Arrival::comes).orElse(skein).cost());

@@ -36,7 +36,7 @@ public final class Recount {
    */
   public Optional<ChainedEntry> skein(UUID id, String code, Length found, String note) throws NotDone {
     if (found.isNegative()) {
-      throw NotDone.because("A skein cannot hold less than nothing; found is " + found + ".");
+      throw NotDone.because("A skein cannot hold less than nothing; found is {0}.", found);
     }
     SkeinYarn skein = new SkeinYarn(studio, id, EntryKind.RECOUNT, code, Note.of(note));
     return studio.write(session -> correct(session, skein, found, Measures.NONE));
@@ -71,7 +71,7 @@ public final class Recount {
     return studio.write(session -> {
       Optional<Skein> known = session.skeins().find(code);
       if (known.isEmpty()) {
-        throw NotDone.because("There is no skein " + code + " in the ledger.");
+        throw NotDone.because("There is no skein {0} in the ledger.", code);
       }
       return correct(session, skein, found(session, known.get(), measures), measures);
     });
@@ -87,12 +87,12 @@ public final class Recount {
   static Length found(Session session, Skein skein, Measures measures) throws NotDone {
     boolean moistureUnknown = measures.weighing().flatMap(Weighing::regain).isPresent() && Regain.standard(skein.fibre()).isEmpty();
     if (moistureUnknown) {
-      throw NotDone.because("The standard regain of " + skein.code() + " is not known, its fibre being '" + skein.fibre() + "'; leave the regain out.");
+      throw NotDone.because("The standard regain of {0} is not known, its fibre being '{1}'; leave the regain out.", skein.code(), skein.fibre());
     }
     Measurement measurement = measures.measurement(skein.grist(), session.gristSamples().of(skein.yarn().yarn()), skein.fibre());
     Optional<Length> length = measurement.length();
     if (length.isEmpty()) {
-      throw NotDone.because("The weight of " + skein.code() + " alone gives no length, since no grist of it is known; weigh a sample of its yarn first, or give the length.");
+      throw NotDone.because("The weight of {0} alone gives no length, since no grist of it is known; weigh a sample of its yarn first, or give the length.", skein.code());
     }
     return length.get();
   }
@@ -102,11 +102,11 @@ public final class Recount {
     Optional<ShelfSkein> held = Shelf.skein(session, skein.code());
     Length reserved = held.map(ShelfSkein::allReserved).orElse(Length.ZERO);
     if (ExpectedYarn.isOnOrder(session, skein.code())) {
-      throw NotDone.because(skein.code() + " is still on order; say that it arrived before it is measured.");
+      throw NotDone.because("{0} is still on order; say that it arrived before it is measured.", skein.code());
     }
     if (found.compareTo(reserved) < 0) {
       throw NotDone.because(
-          "Of " + skein.code() + " " + reserved + " are reserved for plans, more than the " + found + " that were found; release what lacks first, then measure again.");
+          "Of {0} {1} are reserved for plans, more than the {2} that were found; release what lacks first, then measure again.", skein.code(), reserved, found);
     }
     Length more = found.minus(reserved).minus(held.map(ShelfSkein::free).orElse(Length.ZERO));
     Optional<ChainedEntry> correction = more.isZero() && held.isPresent() ? Optional.empty() : move(session, skein, more);

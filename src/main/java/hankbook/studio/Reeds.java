@@ -27,7 +27,7 @@ public final class Reeds {
   public void add(Reed reed, boolean replace) throws NotDone {
     studio.write(session -> {
       if (!replace && session.reeds().find(reed.name()).filter(there -> !there.equals(reed)).isPresent()) {
-        throw NotDone.because("There is a reed " + reed.name() + " already that is another; replace it outright, or give this one a name of its own.");
+        throw NotDone.because("There is a reed {0} already that is another; replace it outright, or give this one a name of its own.", reed.name());
       }
       keep(session, reed, false);
       return reed;
@@ -42,7 +42,7 @@ public final class Reeds {
   public void putAway(String name) throws NotDone {
     String reed = OneLine.of(name);
     studio.write(session -> {
-      keep(session, session.reeds().find(reed).orElseThrow(() -> NotDone.because("There is no reed " + reed + "; reed list shows those there are.")), true);
+      keep(session, session.reeds().find(reed).orElseThrow(() -> NotDone.because("There is no reed {0}; reed list shows those there are.", reed)), true);
       return reed;
     });
   }

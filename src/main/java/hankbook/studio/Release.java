@@ -3,6 +3,7 @@ package hankbook.studio;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
+import hankbook.measure.Phrase;
 import hankbook.yarn.OneLine;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,6 +24,6 @@ public final class Release {
   public Optional<ChainedEntry> plan(UUID id, String plan) throws NotDone {
     String name = OneLine.of(plan);
     return new PlanYarn(studio, EntryKind.RELEASE, new Place.Reserved(name), new Place.Shelf())
-        .move(id, "Nothing is reserved for " + name + ", so there is nothing to release.");
+        .move(id, Phrase.of("Nothing is reserved for {0}, so there is nothing to release.", name));
   }
 }

@@ -6,14 +6,13 @@ import hankbook.allot.Verdict;
 import hankbook.exchange.BadInput;
 import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.store.Session;
 import hankbook.yarn.OneLine;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
 /** Promises the yarn that a plan's check chose to that plan, so that no other plan takes it. */
 public final class Reserve {
@@ -56,11 +55,11 @@ public final class Reserve {
     FinishedPlans.refuseIfSquared(session, OneLine.of(name));
     PlanCheck check = CheckPlan.named(studio, name, session).check();
     if (check.isShort() && !evenIfShort) {
-      throw NotDone.shortOfYarn(shortage("Nothing was reserved for ", check));
+      throw NotDone.shortOfYarn(Phrase.of("Nothing was reserved for {0}, since it is short: {1}.", check.plan().name(), shortages(check)));
     }
     Reservation reservation = Reservation.of(check, Shelf.everySkein(session));
     if (check.isShort() && reservation.isNothingAtAll()) {
-      throw NotDone.shortOfYarn(shortage("There is nothing to reserve for ", check));
+      throw NotDone.shortOfYarn(Phrase.of("There is nothing to reserve for {0}, since it is short: {1}.", check.plan().name(), shortages(check)));
     }
     List<ChainedEntry> entered = new ArrayList<>();
     studio.post(session, releaseBeside(id), EntryKind.RELEASE, "no longer wanted by the plan", reservation.unwanted()).ifPresent(entered::add);
@@ -73,15 +72,14 @@ public final class Reserve {
     return UUID.nameUUIDFromBytes(("released beside " + id).getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String shortage(String so, PlanCheck check) {
-    String yarns = check.covers().stream().filter(cover -> cover.verdict() == Verdict.SHORT).map(Reserve::shortage).collect(Collectors.joining("; "));
-    return so + check.plan().name() + ", since it is short: " + yarns + ".";
+  private static Phrase.Listed shortages(PlanCheck check) {
+    List<Object> yarns = check.covers().stream().filter(cover -> cover.verdict() == Verdict.SHORT).<Object>map(Reserve::shortage).toList();
+    return new Phrase.Listed(yarns, "; ");
   }
 
-  private static String shortage(Cover cover) {
-    if (cover.margin().isNegative()) {
-      return cover.yarn() + " by " + cover.margin().negated().print(LengthUnit.METRE, 1);
-    }
-    return cover.yarn() + " has the metres but not in whole ends";
+  private static Phrase shortage(Cover cover) {
+    return cover.margin().isNegative()
+        ? Phrase.of("{0} by {1}", cover.yarn(), Phrase.yarn(cover.margin().negated(), 1))
+        : Phrase.of("{0} has the metres but not in whole ends", cover.yarn());
   }
 }

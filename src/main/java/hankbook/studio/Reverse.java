@@ -85,10 +85,12 @@ public final class Reverse {
   private static void refuse(Session session, String plan, Entry first, boolean takesBack) throws NotDone {
     boolean squares = session.actuals().standing(plan).filter(now -> now.entries().contains(first.id())).isPresent();
     if (squares && takesBack) {
-      throw NotDone.because("That entry squares the book of " + plan + " together with others; take back the whole under After the cloth, or by finish --take-back. Nothing was changed.");
+      throw NotDone.because("That entry squares the book of {0} together with others; take back the whole under After the cloth, or by finish "
+            + "--take-back. Nothing was changed.", plan);
     }
     if (!squares && !takesBack) {
-      throw NotDone.because("That entry squared the book of " + plan + " together with others, and was taken back with them; finish " + plan + " anew instead. Nothing was changed.");
+      throw NotDone.because("That entry squared the book of {0} together with others, and was taken back with them; finish {1} anew instead. "
+            + "Nothing was changed.", plan, plan);
     }
   }
 
@@ -98,7 +100,7 @@ public final class Reverse {
       String plan = transfer.to().planName();
       if (!plan.isEmpty() && Plans.text(session, plan).isEmpty()) {
         throw NotDone.because(
-            "Taking this back would put yarn under the plan " + plan + ", which was put away or given another name; add a plan of that name first.");
+            "Taking this back would put yarn under the plan {0}, which was put away or given another name; add a plan of that name first.", plan);
       }
     }
   }

@@ -1,5 +1,6 @@
 package hankbook.studio;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.YarnNumber;
 import hankbook.store.Session;
 import hankbook.yarn.MixedLots;
@@ -17,13 +18,13 @@ final class RewindRules {
   static ShelfSkein off(Session session, String code) throws NotDone {
     Optional<ShelfSkein> held = Shelf.skein(session, code);
     if (held.isEmpty()) {
-      throw NotDone.because("There is no skein " + code + " in the ledger.");
+      throw NotDone.because("There is no skein {0} in the ledger.", code);
     }
     if (ExpectedYarn.isOnOrder(session, code)) {
-      throw NotDone.because(code + " is still on order; say that it arrived before yarn is wound off it or onto it.");
+      throw NotDone.because("{0} is still on order; say that it arrived before yarn is wound off it or onto it.", code);
     }
     if (!held.get().skein().isMeasured()) {
-      throw NotDone.because("No length of " + code + " is known; measure it with recount first.");
+      throw NotDone.because("No length of {0} is known; measure it with recount first.", code);
     }
     return held.get();
   }
@@ -37,10 +38,10 @@ final class RewindRules {
       Skein skein = there.get();
       boolean gone = session.balances().woundOnly().contains(code) && session.balances().ofSkein(code).lengths().values().stream().allMatch(length -> length.isZero());
       if (!gone) {
-        throw NotDone.because("There is a skein " + code + " already, " + skein.yarn() + "; give a code of its own, or say that the two are to be joined. Nothing was changed.");
+        throw NotDone.because("There is a skein {0} already, {1}; give a code of its own, or say that the two are to be joined. Nothing was changed.", code, skein.yarn());
       }
       if (!skein.yarn().equals(off.skein().yarn()) || onto.form().filter(form -> form != skein.form()).isPresent()) {
-        throw NotDone.because(code + " was a " + skein.form() + " of " + skein.yarn() + " before that was taken back; give another code. Nothing was changed.");
+        throw NotDone.because("{0} was a {1} of {2} before that was taken back; give another code. Nothing was changed.", code, new Phrase.Word(skein.form().toString()), skein.yarn());
       }
     }
     return there;
@@ -53,19 +54,19 @@ final class RewindRules {
     Skein one = off.skein();
     Skein other = on.skein();
     if (!on.free().plus(on.allReserved()).isPositive()) {
-      throw NotDone.because("There is nothing on " + code + " to join onto; give the yarn a new code. Nothing was changed.");
+      throw NotDone.because("There is nothing on {0} to join onto; give the yarn a new code. Nothing was changed.", code);
     }
     if (!one.yarn().equals(other.yarn())) {
-      throw NotDone.because(one.code() + " is " + one.yarn() + " and " + code + " is " + other.yarn() + "; only yarn of one kind and colour is joined. Nothing was changed.");
+      throw NotDone.because("{0} is {1} and {2} is {3}; only yarn of one kind and colour is joined. Nothing was changed.", one.code(), one.yarn(), code, other.yarn());
     }
     if (one.grist().isPresent() && other.grist().isPresent() && !one.grist().map(YarnNumber::grist).equals(other.grist().map(YarnNumber::grist))) {
       throw NotDone.because(
-          one.code() + " is " + one.grist().get() + " and " + code + " is " + other.grist().get() + "; yarn of two grists would have no grist of its own. Nothing was changed.");
+          "{0} is {1} and {2} is {3}; yarn of two grists would have no grist of its own. Nothing was changed.", one.code(), one.grist().get(), code, other.grist().get());
     }
     Optional<CurrencyUnit> paid = one.cost().map(Money::getCurrencyUnit);
     Optional<CurrencyUnit> paidToo = other.cost().map(Money::getCurrencyUnit);
     if (paid.isPresent() && paidToo.isPresent() && !paid.equals(paidToo)) {
-      throw NotDone.because(one.code() + " was paid for in " + paid.get() + " and " + code + " in " + paidToo.get() + "; no two currencies are added. Nothing was changed.");
+      throw NotDone.because("{0} was paid for in {1} and {2} in {3}; no two currencies are added. Nothing was changed.", one.code(), paid.get(), code, paidToo.get());
     }
     return on;
   }
@@ -75,11 +76,11 @@ final class RewindRules {
     String together = MixedLots.together(one.lot(), other.lot());
     if (!one.lot().equals(other.lot()) && !mixLots) {
       throw NotDone.because(
-          one.code() + " is " + named(one.lot()) + " and " + other.code() + " is " + named(other.lot())
-              + "; joined they are of neither. Say that the lots may be mixed (--mix-lots) if that is meant. Nothing was changed.");
+          "{0} is {1} and {2} is {3}; joined they are of neither. Say that the lots may be mixed (--mix-lots) if that is "
+            + "meant. Nothing was changed.", one.code(), named(one.lot()), other.code(), named(other.lot()));
     }
     if (together.length() > OneLine.MOST) {
-      throw NotDone.because("The lots together would have a name of over " + OneLine.MOST + " characters; give one of them a shorter name first. Nothing was changed.");
+      throw NotDone.because("The lots together would have a name of over {0} characters; give one of them a shorter name first. Nothing was changed.", OneLine.MOST);
     }
     return together;
   }
@@ -90,7 +91,7 @@ final class RewindRules {
 
   private static void refuseItself(ShelfSkein off, String code) throws NotDone {
     if (off.skein().code().equals(code)) {
-      throw NotDone.because(code + " cannot be wound onto itself; give the code of another.");
+      throw NotDone.because("{0} cannot be wound onto itself; give the code of another.", code);
     }
   }
 }

@@ -6,6 +6,7 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.store.Remeasurement;
 import hankbook.store.Session;
 import hankbook.yarn.Doubts;
@@ -53,7 +54,7 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     ShelfSkein on = RewindRules.on(session, off, onto);
     String lot = RewindRules.lot(off.skein(), on.skein(), mixLots);
     if (much instanceof WoundOff.Weighed) {
-      throw NotDone.because("A weight says what is on " + onto + " in all, not what was wound onto it; give the length, then weigh all of it with recount.");
+      throw NotDone.because("A weight says what is on {0} in all, not what was wound onto it; give the length, then weigh all of it with recount.", onto);
     }
     Length length = length(off, much, on.skein());
     SkeinFacts facts = new SkeinFacts(Optional.of(lot), Optional.empty(), Optional.empty(), Optional.empty());
@@ -93,17 +94,28 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
       case WoundOff.Counted(var turns) -> turns.length();
       case WoundOff.Weighed _ -> Recount.found(session, onto, much.measures());
     };
-    String code = off.skein().code();
     if (!length.isPositive() && !(much instanceof WoundOff.All)) {
-      throw NotDone.because("The length must be over zero; it is " + length + ".");
+      throw NotDone.because("The length must be over zero; it is {0}.", length);
     }
     if (off.free().isZero() || length.compareTo(off.free()) > 0) {
-      String free = off.free().isZero() ? "Nothing of " + code + " is free" : "Of " + code + " only " + metres(off.free()) + " are free";
-      String wanted = off.free().isZero() ? "" : ", not the " + metres(length) + " to be wound off";
-      String reserved = off.allReserved().isZero() ? "" : "; " + metres(off.allReserved()) + " are reserved for plans and stay on it";
-      throw NotDone.because(free + wanted + reserved + ". Nothing was changed.");
+      throw NotDone.because(tooMuch(off, length));
     }
     return length;
+  }
+
+  private static Phrase tooMuch(ShelfSkein off, Length length) {
+    String code = off.skein().code();
+    Phrase.As free = Phrase.yarn(off.free(), 1);
+    Phrase.As reserved = Phrase.yarn(off.allReserved(), 1);
+    if (off.free().isZero()) {
+      return off.allReserved().isZero()
+          ? Phrase.of("Nothing of {0} is free. Nothing was changed.", code)
+          : Phrase.of("Nothing of {0} is free; {1} are reserved for plans and stay on it. Nothing was changed.", code, reserved);
+    }
+    Phrase.As wanted = Phrase.yarn(length, 1);
+    return off.allReserved().isZero()
+        ? Phrase.of("Of {0} only {1} are free, not the {2} to be wound off. Nothing was changed.", code, free, wanted)
+        : Phrase.of("Of {0} only {1} are free, not the {2} to be wound off; {3} are reserved for plans and stay on it. Nothing was changed.", code, free, wanted, reserved);
   }
 
   private static String metres(Length length) {

@@ -38,7 +38,7 @@ public record SkeinFacts(Optional<String> lot, Optional<String> location, Option
   /** @throws NotDone if yarn would have come on a day after today */
   void refuseWhatIsYetToCome(LocalDate today) throws NotDone {
     if (received.filter(day -> day.isAfter(today)).isPresent()) {
-      throw NotDone.because("Yarn cannot have come on " + received.get() + ", which is yet to come; give today or a day that is past.");
+      throw NotDone.because("Yarn cannot have come on {0}, which is yet to come; give today or a day that is past.", received.get());
     }
   }
 }

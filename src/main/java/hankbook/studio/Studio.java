@@ -112,7 +112,7 @@ public final class Studio implements AutoCloseable {
         }
       });
     } catch (EntryRefused refused) {
-      throw NotDone.because(refused.refusal().message());
+      throw NotDone.because(refused.refusal().phrase());
     } catch (TakenBack undone) {
       if (why.get() instanceof NotDone notDone) {
         throw notDone;

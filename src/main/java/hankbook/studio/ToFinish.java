@@ -77,7 +77,7 @@ public record ToFinish(Plan plan, List<Taken> skeins, Map<PackageForm, Mass> tar
         .flatMap(drawn -> Optional.ofNullable(held.get(drawn.code())).map(skein -> new Taken(skein, drawn)).stream())
         .toList();
     if (all.stream().noneMatch(Taken::isDrawn)) {
-      throw NotDone.because("Nothing is on the loom for " + name + "; draw its yarn first.");
+      throw NotDone.because("Nothing is on the loom for {0}; draw its yarn first.", name);
     }
     List<Taken> drawnFirst = all.stream().sorted((one, other) -> Boolean.compare(other.isDrawn(), one.isDrawn())).toList();
     return new ToFinish(ground.plan(), drawnFirst, tares(shelf), former.map(before -> before.version().number()).orElse(0));

@@ -59,7 +59,7 @@ public final class YarnWent {
     FinishedPlan finished = finished(name);
     Optional<Made> made = against == Against.RESERVED ? Optional.of(finished.asReserved()) : finished.asEdited();
     if (made.isEmpty()) {
-      throw NotDone.because(name + " does not add up as it was last edited; mend it, or hold what was used against it as its yarn was taken for it.");
+      throw NotDone.because("{0} does not add up as it was last edited; mend it, or hold what was used against it as its yarn was taken for it.", name);
     }
     return new Went(finished, against, made.get(), Answer.reckoned(name, () -> Reckoning.of(made.get())));
   }
@@ -72,6 +72,6 @@ public final class YarnWent {
     if (studio.read(session -> Plans.text(session, name)).isEmpty()) {
       throw CheckPlan.noSuchPlan(name);
     }
-    throw NotDone.because(name + " is not finished, so it is not known what it used; finish it first.");
+    throw NotDone.because("{0} is not finished, so it is not known what it used; finish it first.", name);
   }
 }

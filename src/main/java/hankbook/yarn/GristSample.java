@@ -5,6 +5,7 @@ import hankbook.measure.Grist;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -33,11 +34,12 @@ public record GristSample(Length length, Mass mass, Mass division, Length within
       throw new Unreadable(division.toString(), "a balance's division over zero");
     }
     if (within.isNegative() || within.compareTo(length) >= 0) {
-      throw new Unreadable(within.toString(), "less than the length of the sample, " + length);
+      throw new Unreadable(within.toString(), Phrase.of("less than the length of the sample, {0}", length));
     }
     double uncertainty = uncertainty(length, mass, division, within);
     if (uncertainty > LEAST_SURE) {
-      throw new Unreadable(mass + " on a balance of " + division, "a longer sample or a finer balance: the grist would be known to " + Math.round(100 * uncertainty) + " % only");
+      throw new Unreadable(mass + " on a balance of " + division,
+          Phrase.of("a longer sample or a finer balance: the grist would be known to {0} % only", Math.round(100 * uncertainty)));
     }
   }
 

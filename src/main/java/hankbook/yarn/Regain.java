@@ -3,6 +3,7 @@ package hankbook.yarn;
 import hankbook.measure.Exact;
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
 import java.util.List;
@@ -70,7 +71,7 @@ public final class Regain {
    * @throws Unreadable if it is not known
    */
   static Percentage known(String fibre) {
-    return standard(fibre).orElseThrow(() -> new Unreadable(fibre, "a fibre whose standard regain is known (" + fibres() + ", or a blend such as wool 70 linen 30)"));
+    return standard(fibre).orElseThrow(() -> new Unreadable(fibre, Phrase.of("a fibre whose standard regain is known ({0}, or a blend such as wool 70 linen 30)", fibres())));
   }
 
   static void refuseUnlessPossible(Percentage regain) {

@@ -2,6 +2,7 @@ package hankbook.yarn;
 
 import hankbook.measure.Grist;
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
 import java.time.LocalDate;
@@ -66,7 +67,7 @@ public record Skein(
     Optional<Length> tooLong =
         new Measures(label, turns, weighing).measurement(grist, Optional.empty(), fibre).length().filter(length -> length.compareTo(LONGEST) > 0);
     if (tooLong.isPresent()) {
-      throw new Unreadable(tooLong.get().toString(), "a skein of at most " + LONGEST);
+      throw new Unreadable(tooLong.get().toString(), Phrase.of("a skein of at most {0}", LONGEST));
     }
   }
 

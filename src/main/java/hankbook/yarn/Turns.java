@@ -1,6 +1,7 @@
 package hankbook.yarn;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 
 /**
@@ -17,7 +18,7 @@ public record Turns(int count, Length reel) {
       throw new Unreadable(Integer.toString(count), "at least one turn");
     }
     if (!reel.isPositive() || reel.compareTo(LARGEST_REEL) > 0) {
-      throw new Unreadable(reel.toString(), "the circumference of a reel, over zero and up to " + LARGEST_REEL);
+      throw new Unreadable(reel.toString(), Phrase.of("the circumference of a reel, over zero and up to {0}", LARGEST_REEL));
     }
   }
 

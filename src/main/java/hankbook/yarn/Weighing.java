@@ -2,6 +2,7 @@ package hankbook.yarn;
 
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.util.Optional;
 
@@ -15,7 +16,7 @@ import java.util.Optional;
 public record Weighing(Mass gross, Mass tare, Optional<Percentage> regain) {
   public Weighing {
     if (tare.compareTo(gross) > 0) {
-      throw new Unreadable(tare.toString(), "a tare of at most the gross, " + gross);
+      throw new Unreadable(tare.toString(), Phrase.of("a tare of at most the gross, {0}", gross));
     }
     regain.ifPresent(Regain::refuseUnlessPossible);
   }

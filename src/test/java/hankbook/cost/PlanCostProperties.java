@@ -15,6 +15,8 @@ import hankbook.measure.Exact;
 import hankbook.measure.Length;
 import hankbook.measure.MoneyText;
 import hankbook.measure.Percentage;
+import hankbook.plan.Amount;
+import hankbook.plan.Because;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
@@ -65,6 +67,10 @@ class PlanCostProperties {
     PlanCost cost() {
       return Mats.cost(plan, stock, worths, judgement, prices);
     }
+
+    Costing costing() {
+      return Mats.costing(PlanCheck.of(plan, stock, judgement), stock, worths, judgement, prices);
+    }
   }
 
   @Property(tries = 300, seed = "20261310")
@@ -94,6 +100,24 @@ class PlanCostProperties {
         assertThat(lines).doesNotContainKey(share.code());
       }
     }
+  }
+
+  /** That the parts of each tree make its figure is held as it is built. */
+  @Property(tries = 200, seed = "20261316")
+  void everyLineSaysWhatItIsMadeOfAndThatIsWhatItCosts(@ForAll @LongRange(max = 1_000_000) long seed) {
+    Case random = Case.of(seed);
+    PlanCost cost = random.cost();
+    explained(random, cost, cost.total());
+    cost.pieces().forEach(piece -> assertThat(CostBecause.each(piece).amount()).isEqualTo(Amount.Coins.of(piece.each())));
+  }
+
+  private static void explained(Case random, PlanCost cost, CostLine line) {
+    Because why = CostBecause.of(cost, random.costing(), line);
+    assertThat(why.amount()).isEqualTo(Amount.Coins.of(line.amount()));
+    if (cost.work().stream().anyMatch(work -> work.kind().key().equals(line.key()))) {
+      assertThat(why.parts().getFirst().amount().exact().subtract(why.amount().exact()).abs().subtract(1).signum()).as("within a coin").isNotPositive();
+    }
+    line.parts().forEach(part -> explained(random, cost, part));
   }
 
   @Property(tries = 300, seed = "20261312")

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.exchange.ActualsDraft;
 import hankbook.exchange.ActualsFile;
+import hankbook.ledger.ChainedEntry;
 import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
 import hankbook.reckon.Actuals;
@@ -60,12 +61,12 @@ class FollowPlanTest {
     assertThat(reserved).isEqualTo(reservedFor("Scarf"));
     assertThat(step(Stage.RESERVED).skeins()).isEqualTo(2);
     assertThat(step(Stage.RESERVED).date()).contains(studio.today());
-    assertThat(step(Stage.RESERVED).entry()).contains(last(EntryKind.RESERVE));
+    assertThat(step(Stage.RESERVED).entry()).hasValue(number(EntryKind.RESERVE));
     new Draw(studio).plan(UUID.randomUUID(), "Scarf");
     assertThat(states()).containsExactly(State.DONE, State.DONE, State.NOW, State.NEXT, State.LATER);
     assertThat(step(Stage.RESERVED).amount()).isEqualTo(reserved);
     assertThat(step(Stage.ON_LOOM).amount()).isEqualTo(reserved);
-    assertThat(step(Stage.ON_LOOM).entry()).contains(last(EntryKind.DRAW));
+    assertThat(step(Stage.ON_LOOM).entry()).hasValue(number(EntryKind.DRAW));
     new FinishedPlans(studio).keep("Scarf", ActualsDraft.of(LEFT));
     assertThat(states()).containsExactly(State.DONE, State.DONE, State.DONE, State.NOW, State.NEXT);
     assertThat(step(Stage.CUT_OFF).date()).contains(LocalDate.of(2026, 3, 14));
@@ -107,8 +108,16 @@ class FollowPlanTest {
     return new FollowPlan(studio).named("Scarf").get(stage.ordinal());
   }
 
+  private ChainedEntry newest(EntryKind kind) {
+    return studio.read(session -> session.entries().chain()).reversed().stream().filter(entry -> entry.entry().kind() == kind).findFirst().orElseThrow();
+  }
+
   private UUID last(EntryKind kind) {
-    return new Journal(studio).newestFirst().stream().map(entry -> entry.chained().entry()).filter(entry -> entry.kind() == kind).findFirst().orElseThrow().id();
+    return newest(kind).entry().id();
+  }
+
+  private long number(EntryKind kind) {
+    return newest(kind).number();
   }
 
   private Length reservedFor(String plan) {

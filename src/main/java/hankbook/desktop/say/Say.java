@@ -1,5 +1,9 @@
 package hankbook.desktop.say;
 
+import hankbook.measure.Phrase;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
 /**
  * Says a text in the language of whoever sits before the window. The English text stands in the code and is the key of its translations; values go where
  * {@code {0}}, {@code {1}} stand in it. The language is the same everywhere in the window, as the locale is everywhere in Java.
@@ -56,20 +60,29 @@ public final class Say {
     return tongue.catalogue().text(english);
   }
 
+  /**
+   * A sentence that comes from below the window.
+   *
+   * @param written how a quantity is written in the units of whoever sits before the window
+   */
+  public static String phrase(Phrase phrase, Function<Object, String> written) {
+    Catalogue catalogue = tongue.catalogue();
+    String form = phrase.isCounted()
+        ? phrase.form().equals(phrase.one()) ? catalogue.counted(phrase.one(), phrase.many()).one() : catalogue.counted(phrase.one(), phrase.many()).many()
+        : catalogue.text(phrase.many());
+    return Phrase.filled(form, phrase.values().stream().map(value -> value(value, written)).toList());
+  }
+
+  private static String value(Object value, Function<Object, String> written) {
+    return switch (value) {
+      case Phrase phrase -> phrase(phrase, written);
+      case Phrase.Word word -> known(word.english());
+      case Phrase.Listed listed -> listed.joined(each -> value(each, written));
+      default -> written.apply(value);
+    };
+  }
+
   private static String filled(String text, Object... values) {
-    if (values.length == 0) {
-      return text;
-    }
-    StringBuilder filled = new StringBuilder();
-    int from = 0;
-    for (int brace = text.indexOf('{'); brace >= 0; brace = text.indexOf('{', brace + 1)) {
-      int close = brace + 2;
-      if (close < text.length() && text.charAt(close) == '}' && Character.isDigit(text.charAt(brace + 1))) {
-        int place = text.charAt(brace + 1) - '0';
-        filled.append(text, from, brace).append(place < values.length ? values[place] : text.substring(brace, close + 1));
-        from = close + 1;
-      }
-    }
-    return filled.append(text, from, text.length()).toString();
+    return values.length == 0 ? text : Phrase.filled(text, Stream.of(values).map(Object::toString).toList());
   }
 }

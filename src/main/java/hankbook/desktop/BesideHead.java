@@ -1,0 +1,110 @@
+package hankbook.desktop;
+
+import atlantafx.base.theme.Styles;
+import hankbook.desktop.say.Say;
+import hankbook.studio.ShelfSkein;
+import hankbook.yarn.YarnColour;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+
+/** The head of a column: what it is, and of a variant what is said otherwise in it. */
+final class BesideHead extends VBox {
+  private final BesideModel model;
+  private final BesideColumn column;
+  private final String id;
+
+  /**
+   * @param place of the column, from 0
+   * @param yarns to choose from
+   */
+  BesideHead(BesideModel model, BesideColumn column, int place, Supplier<List<ShelfSkein>> yarns) {
+    this.model = model;
+    this.column = column;
+    this.id = "beside-" + (column.isVariant() ? column.letter().toLowerCase(Locale.ROOT) : place);
+    getStyleClass().add("beside-head");
+    Label name = new Label(column.name());
+    name.setId(id);
+    name.setWrapText(true);
+    name.getStyleClass().add(Styles.TEXT_BOLD);
+    HBox top = new HBox(6, name, Labels.gap());
+    if (place > 0) {
+      top.getChildren().add(away());
+    }
+    getChildren().add(top);
+    if (column.isVariant()) {
+      vary(() -> yarns.get().stream().map(held -> held.skein().yarn()).distinct().sorted().toList());
+    }
+  }
+
+  private Button away() {
+    Button away = new Button("×");
+    away.setId(id + "-away");
+    away.getStyleClass().addAll(Styles.FLAT, Styles.SMALL, "plan-remove");
+    away.setAccessibleText(Say.text("Take {0} away", column.name()));
+    away.setMinWidth(USE_PREF_SIZE);
+    away.setOnAction(_ -> model.remove(column));
+    return away;
+  }
+
+  private void vary(Supplier<List<YarnColour>> shelf) {
+    getChildren().add(Labels.quiet(Say.text("Of {0}; what stays blank stays as it is.", column.plan())));
+    field(Say.text("Sett"), "8/cm", "-sett", column.sett());
+    column.counts().forEach((kind, count) -> field(column.counts().size() == 1 ? Say.text("Pieces") : Say.text("Pieces, {0}", kind), "6", "-count-" + kind.substring(0, kind.indexOf(' ')), count));
+    field(Say.text("Width"), Wording.example("60 cm"), "-width", column.width());
+    field(Say.text("Sampling"), Wording.example("30 cm"), "-sampling", column.sampling());
+    getChildren().addAll(
+        chosen(Say.text("In the place of"), "-from", column.fromProperty(), column::yarns), chosen(Say.text("this yarn"), "-to", column.toProperty(), shelf));
+    Button make = new Button(Say.text("Make it a plan"));
+    make.setId(id + "-make");
+    make.getStyleClass().add(Styles.SMALL);
+    make.setOnAction(_ -> model.makePlan(column));
+    getChildren().add(make);
+  }
+
+  private void field(String name, String example, String key, TypedValue<?> value) {
+    FieldBox box = new FieldBox(name, example, value.textProperty(), value.messageProperty()).named(id + key);
+    box.field().setAccessibleText(Say.text("{0}: {1}", column.name(), name));
+    getChildren().add(box);
+  }
+
+  private VBox chosen(String name, String key, ObjectProperty<Optional<YarnColour>> value, Supplier<List<YarnColour>> choices) {
+    ComboBox<Optional<YarnColour>> box = new ComboBox<>();
+    box.setId(id + key);
+    box.setMaxWidth(Double.MAX_VALUE);
+    box.setAccessibleText(Say.text("{0}: {1}", column.name(), name));
+    box.setConverter(new StringConverter<>() {
+      @Override
+      public String toString(Optional<YarnColour> yarn) {
+        return yarn == null ? "" : yarn.map(YarnColour::toString).orElse(Say.text("no other"));
+      }
+
+      @Override
+      public Optional<YarnColour> fromString(String text) {
+        return Optional.empty();
+      }
+    });
+    box.setValue(value.get());
+    box.setOnShowing(_ -> {
+      Optional<YarnColour> now = value.get();
+      box.getItems().setAll(choices.get().stream().map(Optional::of).toList());
+      box.getItems().addFirst(Optional.empty());
+      box.setValue(now);
+    });
+    box.valueProperty().subscribe(chosen -> value.set(chosen == null ? value.get() : chosen));
+    Label label = new Label(name);
+    label.getStyleClass().add("field-name");
+    label.setLabelFor(box);
+    VBox both = new VBox(label, box);
+    both.getStyleClass().add("field-box");
+    return both;
+  }
+}

@@ -1,0 +1,176 @@
+package hankbook.desktop;
+
+import hankbook.desktop.say.Say;
+import hankbook.measure.Length;
+import hankbook.studio.NewPackage;
+import hankbook.studio.Rewind;
+import hankbook.studio.Rewound;
+import hankbook.studio.Studio;
+import hankbook.studio.WoundOff;
+import hankbook.yarn.PackageForm;
+import hankbook.yarn.Skein;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** Winding some of the chosen skein, or all that is free of it, onto a package of its own. */
+public final class WindingOff {
+  private final Studio studio;
+  private final Status status;
+  private final ShelfModel shelf;
+  private final Act act;
+  private final Typed<Length> length = new Typed<>(Length::parse);
+  private final BooleanProperty all = new SimpleBooleanProperty(false);
+  private final StringProperty code = new SimpleStringProperty("");
+  private final ObjectProperty<PackageForm> form = new SimpleObjectProperty<>(PackageForm.SKEIN);
+  private final StringProperty place = new SimpleStringProperty("");
+  private final ReadOnlyStringWrapper preview = new ReadOnlyStringWrapper("");
+  private final LiveAnswer<Rewound> tried;
+  private Optional<SkeinRow> skein = Optional.empty();
+
+  /** @param shelf whose codes are taken, and which is read anew once it is wound */
+  public WindingOff(Studio studio, Work work, Status status, ShelfModel shelf) {
+    this.studio = studio;
+    this.status = status;
+    this.shelf = shelf;
+    act = new Act(work);
+    tried = new LiveAnswer<>(work, this::question, Status::words);
+    tried.foundProperty().subscribe(this::show);
+    tried.troubleProperty().subscribe(this::judge);
+    tried.reckoningProperty().subscribe(this::judge);
+    length.textProperty().subscribe(this::changed);
+    all.subscribe(this::changed);
+    code.subscribe(this::changed);
+    form.subscribe(this::changed);
+    place.subscribe(this::changed);
+  }
+
+  Act act() {
+    return act;
+  }
+
+  /** How much, unless it is all. */
+  Typed<Length> length() {
+    return length;
+  }
+
+  /** Whether all of it that is free is wound off. */
+  BooleanProperty allProperty() {
+    return all;
+  }
+
+  /** The code of the new package. */
+  StringProperty codeProperty() {
+    return code;
+  }
+
+  ObjectProperty<PackageForm> formProperty() {
+    return form;
+  }
+
+  /** Where it will lie; where the other does while this is empty. */
+  StringProperty placeProperty() {
+    return place;
+  }
+
+  /** What both will hold, a line each, or empty. */
+  ReadOnlyStringProperty previewProperty() {
+    return preview.getReadOnlyProperty();
+  }
+
+  /** Turns to a skein, or to none; what was typed for another one is cleared. */
+  void turnTo(Optional<SkeinRow> row) {
+    boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));
+    skein = row;
+    if (another) {
+      clear();
+      row.map(SkeinRow::skein).map(Skein::form).ifPresent(form::set);
+    }
+    changed();
+  }
+
+  /** Reckons only while someone looks, and proposes a code. */
+  void watch(boolean looking) {
+    if (looking && code.get().isBlank()) {
+      code.set(NextCode.after(shelf.everySkein().stream().map(Skein::code).toList()));
+    }
+    tried.watch(looking);
+  }
+
+  /** Winds it off. */
+  void wind() {
+    if (act.isPossible()) {
+      String from = skein.orElseThrow().code();
+      NewPackage onto = onto();
+      WoundOff much = much().orElseThrow();
+      act.attempt(id -> new Rewind(studio).off(id, from, much, onto, ""), this::clear, () -> wound(from, onto.code()), status::wrong);
+    }
+  }
+
+  private void wound(String from, String onto) {
+    status.done(Say.text("Wound yarn of {0} onto {1}.", from, onto));
+    shelf.refresh();
+  }
+
+  private void clear() {
+    length.set("");
+    all.set(false);
+    code.set("");
+    place.set("");
+  }
+
+  private void changed() {
+    act.renew();
+    tried.ask();
+    judge();
+  }
+
+  private Optional<WoundOff> much() {
+    return all.get() ? Optional.of(new WoundOff.All()) : length.value().map(WoundOff.Metres::new);
+  }
+
+  private NewPackage onto() {
+    return new NewPackage(code.get(), Optional.of(form.get()), Optional.of(place.get().strip()).filter(text -> !text.isEmpty()));
+  }
+
+  private Optional<Callable<Rewound>> question() {
+    if (!missing().isEmpty()) {
+      return Optional.empty();
+    }
+    String from = skein.orElseThrow().code();
+    WoundOff much = much().orElseThrow();
+    NewPackage onto = onto();
+    return Optional.of(() -> new Rewind(studio).triedOff(from, much, onto));
+  }
+
+  private void show(Optional<Rewound> found) {
+    preview.set(found.map(after -> RewoundWords.of(after, shelf.doubts())).orElse(""));
+    judge();
+  }
+
+  private void judge() {
+    String missing = missing();
+    String reckoning = tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
+    act.judge(!missing.isEmpty() ? missing : tried.troubleProperty().get().isEmpty() ? reckoning : tried.troubleProperty().get());
+  }
+
+  private String missing() {
+    if (skein.isEmpty()) {
+      return Say.text("Choose a skein.");
+    }
+    if (!skein.get().free().length().isPositive()) {
+      return Say.text("None of it is free to be wound off.");
+    }
+    if (much().isEmpty()) {
+      return Say.text("Type how much is wound off.");
+    }
+    return code.get().isBlank() ? Say.text("Type a code for the new one.") : "";
+  }
+}
