@@ -128,6 +128,11 @@ public final class Entries implements Known {
     return recorded(ENTRY.NUMBER.between(first, last));
   }
 
+  /** Every entry that moves a skein, first to last. */
+  public List<RecordedEntry> ofSkein(String code) {
+    return recorded(ENTRY.ID.in(DSL.select(TRANSFER.ENTRY).from(TRANSFER).where(TRANSFER.SKEIN.eq(code))));
+  }
+
   /** For each of some entries that was taken back, by number: the number of the entry that did so. */
   public Map<Long, Long> takenBackBy(Collection<Long> numbers) {
     hankbook.store.schema.tables.Entry reversal = ENTRY.as("reversal");
