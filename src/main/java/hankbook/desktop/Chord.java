@@ -20,6 +20,8 @@ enum Chord {
   LOOMS(KeyCode.DIGIT7, "Ctrl+7"),
   SETTINGS(KeyCode.DIGIT8, "Ctrl+8"),
   SEARCH(KeyCode.F, "Ctrl+F"),
+  FIND_ANYTHING(KeyCode.K, "Ctrl+K"),
+  UNDO(KeyCode.Z, "Ctrl+Z"),
   RECEIVE(KeyCode.R, "Ctrl+R"),
   OTHER_THEME(KeyCode.T, "Ctrl+T"),
   LARGER("Ctrl++", anyShift(KeyCode.PLUS), anyShift(KeyCode.EQUALS), anyShift(KeyCode.ADD)),
@@ -77,7 +79,8 @@ enum Chord {
       case SMALLER -> Say.text("Show everything smaller");
       case OWN_SIZE -> Say.text("Show everything at its own size");
       case KEYS -> Say.text("Show all keys");
-      default -> "";
+      case FIND_ANYTHING -> Say.text("Find a skein, a plan, a screen or something to do");
+      case UNDO -> Say.text("Take back the last thing done with yarn; in a field, what was typed");
     };
   }
 

@@ -2,6 +2,10 @@ package hankbook.desktop;
 
 import hankbook.desktop.fault.FaultPane;
 import hankbook.desktop.fault.Faults;
+import hankbook.desktop.find.FindModel;
+import hankbook.desktop.find.FindPane;
+import hankbook.desktop.find.Sort;
+import hankbook.desktop.find.Thing;
 import hankbook.desktop.say.Say;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
@@ -11,10 +15,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
@@ -40,6 +44,10 @@ public final class Home {
   private final Screen costsScreen;
   private final Screen journalScreen;
   private final JournalView journalView;
+  private final List<Screen> screens;
+  private final FindModel finding;
+  private final UndoModel undo;
+  private final News news;
   private final LastPlan lastPlan;
   private final RememberedSwitch counting;
   private final MainWindow window;
@@ -50,9 +58,6 @@ public final class Home {
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
-  private OptionalLong known = OptionalLong.empty();
-  private boolean looking;
-  private boolean troubled;
 
   /**
    * @param work on the ledger, in the order in which the user acted
@@ -79,12 +84,18 @@ public final class Home {
     plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
     journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
-    shelfScreen = new Screen("Shelf", "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
-    plansScreen = new Screen("Plans", "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
-    journalScreen = new Screen("Journal", "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
+    shelfScreen = new Screen(Say.text("Shelf"), "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
+    plansScreen = new Screen(Say.text("Plans"), "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
+    journalScreen = new Screen(Say.text("Journal"), "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
     costsScreen = costsScreen(reckoning);
-    List<Screen> screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen(), settingsScreen());
+    Screen gearScreen = gearScreen();
+    screens = List.of(shelfScreen, plansScreen, journalScreen, aheadScreen(), afterScreen(), costsScreen, gearScreen, settingsScreen());
     window = new MainWindow(screens, status, name(studio.address()), studio.address().text(), remembered);
+    news = new News(studio, work, status, window::refresh);
+    undo = new UndoModel(studio, work, status, this::takenBack);
+    Anything anything = new Anything(studio, new Opens(this::openSkein, this::open, this::openEntry), () -> window.turnTo(gearScreen), this::openPurchase);
+    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning.away(), reckoning.here());
+    window.offer(new FindPane(finding), finding::open, new UndoBar(undo));
     whole = new Enlarged(window, window.enlargement());
     typing.add("receive", receiving::typed, receiving::type);
     typing.add("purchase", purchases.another()::typed, purchases.another()::type);
@@ -94,13 +105,13 @@ public final class Home {
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
-    return new Screen("Ahead", "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
+    return new Screen(Say.text("Ahead"), "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
   }
 
   private Screen afterScreen() {
     AfterView view = new AfterView(after);
     view.offer(name -> recordChooser.apply(name));
-    return new Screen("After", "after-mark", Chord.AFTER, view, after::refresh, view::search);
+    return new Screen(Say.text("After"), "after-mark", Chord.AFTER, view, after::refresh, view::search);
   }
 
   private void clothFinished() {
@@ -116,18 +127,18 @@ public final class Home {
       looms.refresh();
       reeds.refresh();
     };
-    return new Screen("Looms", "looms-mark", Chord.LOOMS, view, refresh, view::search);
+    return new Screen(Say.text("Looms"), "looms-mark", Chord.LOOMS, view, refresh, view::search);
   }
 
   private Screen costsScreen(Work reckoning) {
     CostsView view = new CostsView(purchases, new ValueModel(studio, reckoning, status));
-    return new Screen("Costs", "costs-mark", Chord.COSTS, view, view::refresh, view::search);
+    return new Screen(Say.text("Costs"), "costs-mark", Chord.COSTS, view, view::refresh, view::search);
   }
 
   private Screen settingsScreen() {
     SettingsModel settings = new SettingsModel(studio, work, status, plans::refresh);
     SettingsView view = new SettingsView(settings, you);
-    return new Screen("Settings", "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
+    return new Screen(Say.text("Settings"), "settings-mark", Chord.SETTINGS, view, settings::refresh, view::search);
   }
 
   private void lookAtPlans() {
@@ -159,6 +170,29 @@ public final class Home {
     journalView.open(number);
   }
 
+  /** Turns to the purchase with a number. */
+  void openPurchase(int number) {
+    window.turnTo(costsScreen);
+    purchases.open(number);
+  }
+
+  private List<Thing> waysAndActs() {
+    Stream<Thing> ways = screens.stream().map(screen -> Thing.of(Sort.SCREEN, screen.name(), screen.chord().words(), () -> window.turnTo(screen)));
+    Stream<Thing> acts = Stream.of(
+        Thing.of(Sort.ACT, Say.text("Receive a skein"), Chord.RECEIVE.words(), this::receive),
+        Thing.of(Sort.ACT, Say.text("Take back the last thing done"), Chord.UNDO.words(), undo::ask),
+        Thing.of(Sort.ACT, Say.text("Other theme"), Say.text("light or dark, {0}", Chord.OTHER_THEME.words()), window::otherTheme),
+        Thing.of(Sort.ACT, Say.text("Show everything larger"), Chord.LARGER.words(), window.enlargement()::larger),
+        Thing.of(Sort.ACT, Say.text("Show everything smaller"), Chord.SMALLER.words(), window.enlargement()::smaller));
+    return Stream.concat(acts, ways).toList();
+  }
+
+  private void takenBack() {
+    window.refresh();
+    yarnMoved();
+    plans.refresh();
+  }
+
   private void costsMoved() {
     shelf.refresh();
     plans.refresh();
@@ -172,28 +206,7 @@ public final class Home {
 
   /** Asks whether anything was written since, by whomever, and shows it. */
   public void lookForNews() {
-    if (!looking) {
-      looking = true;
-      work.run(studio::written, this::counted, this::notCounted);
-    }
-  }
-
-  /** Once is enough to say so; looking goes on. */
-  private void notCounted(Exception trouble) {
-    looking = false;
-    if (!troubled) {
-      troubled = true;
-      status.wrong(trouble);
-    }
-  }
-
-  private void counted(long written) {
-    looking = false;
-    troubled = false;
-    if (known.isPresent() && known.getAsLong() != written) {
-      window.refresh();
-    }
-    known = OptionalLong.of(written);
+    news.look();
   }
 
   private void yarnMoved() {
@@ -258,8 +271,8 @@ public final class Home {
     this.chooser = chooser;
     draftChooser = chooser;
     recordChooser = _ -> chooser.get();
-    window.listenTo(scene, this::receive);
-    window.showInstead(new StackPane(Labels.quiet("Reading the ledger…")));
+    window.listenTo(scene, this::receive, undo::ask);
+    window.showInstead(new StackPane(Labels.quiet(Say.text("Reading the ledger…"))));
     lookForNews();
     work.run(studio::isBlank, blank -> begin(blank), status::wrong);
   }

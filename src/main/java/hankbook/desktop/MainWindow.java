@@ -4,11 +4,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Spinner;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The whole window: the navigation, the screen turned to, and the status line. */
@@ -24,6 +29,8 @@ final class MainWindow extends BorderPane {
   private final Enlargement enlargement;
   private final VBox below = new VBox();
   private final Framed framed = new Framed();
+  private final StackPane centre = new StackPane(framed);
+  private Runnable find = () -> {};
   private Screen turnedTo;
   private boolean instead;
 
@@ -38,11 +45,11 @@ final class MainWindow extends BorderPane {
     this.remembered = remembered;
     enlargement = new Enlargement(remembered);
     turnedTo = screens.getFirst();
-    navigation = new Navigation(screens, this::turnTo, this::otherTheme, this::showKeys);
+    navigation = new Navigation(screens, this::turnTo, () -> find.run(), this::otherTheme, this::showKeys);
     getStyleClass().add("window");
     setLeft(beside(navigation));
     widthProperty().subscribe(width -> navigation.narrow(width.doubleValue() < NARROW));
-    setCenter(framed);
+    setCenter(centre);
     below.getChildren().add(new StatusLine(status, ledger, whole));
     setBottom(below);
     LookMemory looks = new LookMemory(remembered);
@@ -76,8 +83,22 @@ final class MainWindow extends BorderPane {
 
   /** Shows above the status line what is said of a fault, or nothing any more. */
   void showFault(Optional<? extends Node> said) {
-    below.getChildren().removeIf(node -> !(node instanceof StatusLine));
+    below.getChildren().removeIf(node -> !(node instanceof StatusLine || node instanceof UndoBar));
     said.ifPresent(node -> below.getChildren().addFirst(node));
+  }
+
+  /**
+   * Lets anything be found, and the last thing be taken back.
+   *
+   * @param pane lies over the screen while something is looked for
+   * @param bar stands above the status line while it is asked whether something is to be taken back
+   */
+  void offer(Node pane, Runnable opening, Node bar) {
+    find = opening;
+    StackPane.setAlignment(pane, Pos.TOP_LEFT);
+    centre.getChildren().add(pane);
+    centre.setMinSize(0, 0);
+    below.getChildren().addFirst(bar);
   }
 
   /** How large all of it is shown. */
@@ -86,12 +107,14 @@ final class MainWindow extends BorderPane {
   }
 
   /** Lets the keys work once the window stands in a scene. */
-  void listenTo(Scene scene, Runnable receive) {
+  void listenTo(Scene scene, Runnable receive, Runnable undo) {
     Map<Chord, Runnable> acts = new EnumMap<>(Chord.class);
     screens.forEach(screen -> acts.put(screen.chord(), () -> turnTo(screen)));
     acts.put(Chord.SEARCH, () -> turnedTo.search().run());
     acts.put(Chord.OTHER_THEME, this::otherTheme);
     acts.put(Chord.RECEIVE, receive);
+    acts.put(Chord.FIND_ANYTHING, () -> find.run());
+    acts.put(Chord.UNDO, () -> unlessTyping(undo));
     acts.put(Chord.LARGER, enlargement::larger);
     acts.put(Chord.SMALLER, enlargement::smaller);
     acts.put(Chord.OWN_SIZE, enlargement::ownSize);
@@ -143,7 +166,16 @@ final class MainWindow extends BorderPane {
     return !instead;
   }
 
-  private void otherTheme() {
+  /** In a field the same keys undo what was typed there. */
+  private void unlessTyping(Runnable undo) {
+    Node at = getScene().getFocusOwner();
+    boolean typing = at instanceof TextInputControl text && text.isEditable() || at instanceof ComboBoxBase<?> box && box.isEditable() || at instanceof Spinner<?>;
+    if (!typing) {
+      undo.run();
+    }
+  }
+
+  void otherTheme() {
     Theme theme = Theme.in(remembered).other();
     theme.on(getScene());
     theme.remember(remembered);

@@ -21,9 +21,9 @@ final class Navigation extends VBox {
   private final ToggleGroup group = new ToggleGroup();
   private final Map<Screen, ToggleButton> buttons = new LinkedHashMap<>();
 
-  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable otherTheme, Runnable keys) {
+  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme, Runnable keys) {
     getStyleClass().add("navigation");
-    getChildren().add(brand());
+    getChildren().addAll(brand(), find(find));
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
@@ -51,6 +51,18 @@ final class Navigation extends VBox {
     return button;
   }
 
+  private static Button find(Runnable find) {
+    Button button = new Button(Say.text("Find anything"), mark("find-mark"));
+    button.setId("open-find");
+    button.getStyleClass().add("find-button");
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.setWrapText(true);
+    button.setAccessibleText(Say.text("Find anything"));
+    button.setTooltip(Chord.FIND_ANYTHING.tip(Chord.FIND_ANYTHING.does()));
+    button.setOnAction(_ -> find.run());
+    return button;
+  }
+
   /** Marks a screen as the one shown. */
   void mark(Screen screen) {
     ToggleButton button = buttons.get(screen);
@@ -66,7 +78,7 @@ final class Navigation extends VBox {
 
   private ToggleButton button(Screen screen, Consumer<Screen> go) {
     ToggleButton button = new ToggleButton(screen.name(), mark(screen.mark()));
-    button.setId("go-" + screen.name().toLowerCase(Locale.ROOT));
+    button.setId("go-" + screen.chord().name().toLowerCase(Locale.ROOT));
     button.setToggleGroup(group);
     button.setMaxWidth(Double.MAX_VALUE);
     button.setAccessibleText(screen.name());

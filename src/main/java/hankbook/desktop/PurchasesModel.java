@@ -115,6 +115,14 @@ public final class PurchasesModel {
     judge();
   }
 
+  /** Turns to the purchase with a number. */
+  void open(int number) {
+    work.run(() -> PurchaseGround.of(studio), latest.only(ground -> {
+      show(ground);
+      rows.stream().filter(row -> row.number() == number).findFirst().ifPresent(row -> choose(Optional.of(row)));
+    }), status::wrong);
+  }
+
   /** Begins to correct the chosen purchase. */
   void correct() {
     if (correct.isPossible()) {

@@ -1,6 +1,5 @@
 package hankbook.studio;
 
-import hankbook.ledger.Entry;
 import hankbook.store.Entries;
 import hankbook.store.RecordedEntry;
 import java.util.Collection;

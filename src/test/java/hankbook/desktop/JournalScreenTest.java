@@ -2,15 +2,16 @@ package hankbook.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
 import hankbook.studio.Journal;
 import hankbook.studio.NotDone;
 import hankbook.studio.PartWith;
+import hankbook.studio.Reverse;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import java.util.UUID;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,7 +33,7 @@ class JournalScreenTest extends ScreenTest {
   @Test
   void entriesStandNewestFirstAndAnswerToWordsOfTheNote() {
     TableView<?> entries = lookup("#entries").queryTableView();
-    assertThat(((JournalRow) entries.getItems().getFirst()).what()).isEqualTo("Parted with");
+    assertThat(((JournalLine) entries.getItems().getFirst()).rowProperty().get().orElseThrow().what()).isEqualTo("Parted with");
     clickOn("#search-journal").write("fair S010");
     settle();
     assertThat(entries.getItems()).hasSize(1);
@@ -54,13 +55,99 @@ class JournalScreenTest extends ScreenTest {
   }
 
   @Test
-  void aRefusalIsSaidInPlaceAndTheReasonStays() {
+  void beforeAnEntryIsTakenBackItIsSaidWhatThatWouldDoAndWhyItCannotBe() {
+    choose("fair");
+    assertThat(lookup("50.0 m → 950.0 m").query().isVisible()).isTrue();
+    clickOn("#search-journal").eraseText(4);
     choose("S010 maker");
-    clickOn("#reason").write("never came\n");
+    clickOn("#reason").write("never came");
     settle();
-    assertThat(textOf("#refusal")).startsWith("Not enough S010: the shelf holds 50 m");
+    assertThat(lookup("#take-back").query().isDisabled()).isTrue();
+    assertThat(lookup((Labeled label) -> label.getText() != null && label.getText().startsWith("Not enough S010: the shelf holds 50 m")).query().isVisible()).isTrue();
+  }
+
+  @Test
+  void aRefusalIsSaidInPlaceAndTheReasonStays() throws NotDone {
+    refused();
+    assertThat(textOf("#refusal")).contains("has already been taken back");
     assertThat(textOf("#status")).endsWith("was not taken back.");
-    assertThat(new Journal(studio()).newestFirst()).noneMatch(entry -> entry.chained().entry().kind() == EntryKind.REVERSAL);
+    assertThat(lookup("#reason").queryTextInputControl().getText()).isEqualTo("wrong skein");
+    clickOn("#earlier");
+    settle();
+    assertThat(lookup(".said-trouble").queryLabeled().getText()).startsWith("Not done: Entry ");
+  }
+
+  /** Someone else takes it back just before. */
+  private void refused() throws NotDone {
+    choose("fair");
+    new Reverse(studio()).numbered(UUID.randomUUID(), 58, "by someone else");
+    clickOn("#reason").write("wrong skein\n");
+    settle();
+  }
+
+  @Test
+  void enterOpensWhatAnEntrySpeaksOfAndTheWayBackLeadsToTheEntry() {
+    choose("fair");
+    interact(() -> lookup("#entries").query().requestFocus());
+    push(KeyCode.ENTER);
+    settle();
+    assertThat(lookup("#search-shelf").query().isVisible()).isTrue();
+    assertThat(lookup(".side-page").query().isVisible()).isTrue();
+    interact(() -> home().openEntry(58));
+    settle();
+    assertThat(textOf("#entry-headline")).startsWith("Entry 58: Parted with");
+  }
+
+  @Test
+  void theLastActIsTakenBackByItsKeysAfterItWasShownWhatThatDoes() {
+    interact(() -> lookup("#entries").query().requestFocus());
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    assertThat(textOf("#undo-words")).isEqualTo("Take back: parted with 900.0 m of S010 (entry 58, 2026-03-14)?");
+    push(KeyCode.ESCAPE);
+    settle();
+    assertThat(lookup("#undo-bar").query().isVisible()).isFalse();
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    assertThat(textOf("#status")).isEqualTo("Took back: parted with 900.0 m of S010.");
+    assertThat(new Shelf(studio()).skein("S010").orElseThrow().free()).isEqualTo(Length.metres(950));
+    assertThat(lookup("#undo-bar").query().isVisible()).isFalse();
+  }
+
+  @Test
+  void inAFieldTheKeysUndoWhatWasTypedAndNothingElse() {
+    clickOn("#search-journal").write("f");
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    assertThat(lookup("#search-journal").queryTextInputControl().getText()).isEmpty();
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    assertThat(lookup("#undo-bar").query().isVisible()).isFalse();
+  }
+
+  @Test
+  void anythingIsFoundByAFewLettersAndOpenedByTheKeyboardAlone() {
+    press(KeyCode.CONTROL, KeyCode.K).release(KeyCode.K, KeyCode.CONTROL);
+    settle();
+    write("quay");
+    settle();
+    push(KeyCode.ENTER);
+    settle();
+    assertThat(lookup("#plan-list").query().isVisible()).isTrue();
+    press(KeyCode.CONTROL, KeyCode.K).release(KeyCode.K, KeyCode.CONTROL);
+    settle();
+    write("58");
+    settle();
+    push(KeyCode.ENTER);
+    settle();
+    assertThat(textOf("#entry-headline")).startsWith("Entry 58: ");
+    press(KeyCode.CONTROL, KeyCode.K).release(KeyCode.K, KeyCode.CONTROL);
+    settle();
+    push(KeyCode.ESCAPE);
+    settle();
+    assertThat(lookup("#find-pane").query().isVisible()).isFalse();
   }
 
   @Test
@@ -72,16 +159,6 @@ class JournalScreenTest extends ScreenTest {
     interact(home()::lookForNews);
     settle();
     assertThat(entries.getItems()).hasSize(before + 1);
-  }
-
-  @Test
-  void ofWhatWasSaidBeforeTroublesAreMarked() {
-    choose("S010 maker");
-    clickOn("#reason").write("never came\n");
-    settle();
-    clickOn("#earlier");
-    settle();
-    assertThat(lookup(".said-trouble").queryLabeled().getText()).startsWith("Not done: Entry ");
   }
 
   @Test
