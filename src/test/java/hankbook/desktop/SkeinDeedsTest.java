@@ -77,7 +77,7 @@ class SkeinDeedsTest {
     WindingOff winding = deeds.windingOff();
     winding.watch(true);
     winding.length().set("1001 m");
-    assertThat(winding.act().whyNotProperty().get()).startsWith("Of S1 only 1000 m are free");
+    assertThat(winding.act().whyNotProperty().get()).startsWith("Of S1 only 1\u202F000.0 m are free");
     winding.length().set("10 m");
     winding.codeProperty().set("S2");
     assertThat(winding.act().whyNotProperty().get()).startsWith("There is a skein S2 already");
