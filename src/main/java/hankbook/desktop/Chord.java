@@ -29,6 +29,7 @@ enum Chord {
   OWN_SIZE("Ctrl+0", anyShift(KeyCode.DIGIT0), anyShift(KeyCode.NUMPAD0)),
   KEYS("Shift+F1", new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN));
 
+  @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody changes, of combinations that cannot be changed.
   private final List<KeyCombination> keys;
   private final String words;
 
