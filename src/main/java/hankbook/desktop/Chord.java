@@ -27,8 +27,10 @@ enum Chord {
   LARGER("Ctrl++", anyShift(KeyCode.PLUS), anyShift(KeyCode.EQUALS), anyShift(KeyCode.ADD)),
   SMALLER("Ctrl+-", anyShift(KeyCode.MINUS), anyShift(KeyCode.SUBTRACT)),
   OWN_SIZE("Ctrl+0", anyShift(KeyCode.DIGIT0), anyShift(KeyCode.NUMPAD0)),
+  GUIDE("F1", new KeyCodeCombination(KeyCode.F1)),
   KEYS("Shift+F1", new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN));
 
+  @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody changes, of combinations that cannot be changed.
   private final List<KeyCombination> keys;
   private final String words;
 
@@ -78,6 +80,7 @@ enum Chord {
       case LARGER -> Say.text("Show everything larger");
       case SMALLER -> Say.text("Show everything smaller");
       case OWN_SIZE -> Say.text("Show everything at its own size");
+      case GUIDE -> Say.text("Open the guide at what is shown");
       case KEYS -> Say.text("Show all keys");
       case FIND_ANYTHING -> Say.text("Find a skein, a plan, a screen or something to do");
       case UNDO -> Say.text("Take back the last thing done with yarn; in a field, what was typed");

@@ -72,7 +72,10 @@ public final class DesktopApplication extends Application {
 
   /** The window stays until what was typed last is kept; it closes all the same on a second request. */
   private void closeWith(Stage stage) {
-    Closing closing = new Closing(then -> atHome.ifPresentOrElse(home -> home.keep(then), () -> then.accept(true)), status, stage::hide);
+    Closing closing = new Closing(then -> atHome.ifPresentOrElse(home -> home.keep(then), () -> then.accept(true)), status, () -> {
+      atHome.ifPresent(Home::closeGuide);
+      stage.hide();
+    });
     PauseTransition patience = new PauseTransition(TO_KEEP);
     patience.setOnFinished(_ -> closing.tire());
     stage.setOnCloseRequest(request -> {
@@ -102,6 +105,13 @@ public final class DesktopApplication extends Application {
     getHostServices().showDocument(folder.toUri().toString());
   }
 
+  /** Only what a browser shows is handed on; another kind of address could start whatever the system has for it. */
+  private void showOutside(String address) {
+    if (address.startsWith("https://") || address.startsWith("http://")) {
+      getHostServices().showDocument(address);
+    }
+  }
+
   private void opened(Studio studio) {
     open = Optional.of(studio);
     atHome(studio).begin(scene);
@@ -113,6 +123,7 @@ public final class DesktopApplication extends Application {
   private Home atHome(Studio studio) {
     Home home = new Home(studio, work, new Work(reckoners, Platform::runLater, faults::tell), status, remembered);
     home.hear(faults, this::show);
+    home.leadsOut(this::showOutside);
     home.whenOtherwise(() -> home.keep(kept -> otherwise(studio, kept)));
     atHome = Optional.of(home);
     scene.setRoot(home.node());
@@ -123,7 +134,10 @@ public final class DesktopApplication extends Application {
   private void otherwise(Studio studio, boolean kept) {
     if (kept) {
       String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
-      atHome(studio).resume(scene, focus);
+      Optional<String> guide = atHome.flatMap(Home::closeGuide);
+      Home home = atHome(studio);
+      home.resume(scene, focus);
+      guide.ifPresent(home::openGuide);
     } else {
       status.wrong(Say.text("What you typed is not kept yet, so the window stays as it is until it is opened again."));
     }

@@ -6,6 +6,7 @@ import hankbook.desktop.find.FindModel;
 import hankbook.desktop.find.FindPane;
 import hankbook.desktop.find.Sort;
 import hankbook.desktop.find.Thing;
+import hankbook.desktop.guide.GuideWindow;
 import hankbook.desktop.say.Say;
 import hankbook.gear.Loom;
 import hankbook.gear.Reed;
@@ -53,7 +54,9 @@ public final class Home {
   private final MainWindow window;
   private final Enlarged whole;
   private final YouGroup you;
+  private final GuideWindow guide;
   private Runnable otherwise = () -> {};
+  private Consumer<String> out = _ -> {};
   private String focus = "";
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
@@ -97,6 +100,8 @@ public final class Home {
     finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning.away(), reckoning.here());
     window.offer(new FindPane(finding), finding::open, new UndoBar(undo));
     whole = new Enlarged(window, window.enlargement());
+    guide = new GuideWindow(beside -> SameLook.put(whole.getScene(), beside, window.enlargement()), address -> out.accept(address));
+    window.offerGuide(guide::show);
     typing.add("receive", receiving::typed, receiving::type);
     typing.add("purchase", purchases.another()::typed, purchases.another()::type);
     you.offer(window.enlargement());
@@ -183,7 +188,8 @@ public final class Home {
         Thing.of(Sort.ACT, Say.text("Take back the last thing done"), Chord.UNDO.words(), undo::ask),
         Thing.of(Sort.ACT, Say.text("Other theme"), Say.text("light or dark, {0}", Chord.OTHER_THEME.words()), window::otherTheme),
         Thing.of(Sort.ACT, Say.text("Show everything larger"), Chord.LARGER.words(), window.enlargement()::larger),
-        Thing.of(Sort.ACT, Say.text("Show everything smaller"), Chord.SMALLER.words(), window.enlargement()::smaller));
+        Thing.of(Sort.ACT, Say.text("Show everything smaller"), Chord.SMALLER.words(), window.enlargement()::smaller),
+        Thing.of(Sort.ACT, Say.text("Open the guide"), Chord.GUIDE.words(), window::showGuide));
     return Stream.concat(acts, ways).toList();
   }
 
@@ -252,6 +258,21 @@ public final class Home {
   /** Is run once the window is to speak another language or in other units, so that all that stands in it is to be made anew. */
   void whenOtherwise(Runnable anew) {
     otherwise = anew;
+  }
+
+  /** Is given the address of what lies outside of the program, to be shown by the system. */
+  void leadsOut(Consumer<String> address) {
+    out = address;
+  }
+
+  /** Closes the guide, with the window or before there is another one; tells at which page it was open. */
+  Optional<String> closeGuide() {
+    return guide.close();
+  }
+
+  /** Opens the guide at the page of a file. */
+  void openGuide(String page) {
+    guide.show(page);
   }
 
   /** Begins as {@link #begin(Scene)} does, then puts the keyboard where it was in the window before. */

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -31,8 +32,9 @@ final class MainWindow extends BorderPane {
   private final Framed framed = new Framed();
   private final StackPane centre = new StackPane(framed);
   private Runnable find = () -> {};
+  private Consumer<String> guide = _ -> {};
   private Screen turnedTo;
-  private boolean instead;
+  private Optional<Node> instead = Optional.empty();
 
   /**
    * @param screens at least one
@@ -45,7 +47,7 @@ final class MainWindow extends BorderPane {
     this.remembered = remembered;
     enlargement = new Enlargement(remembered);
     turnedTo = screens.getFirst();
-    navigation = new Navigation(screens, this::turnTo, () -> find.run(), this::otherTheme, this::showKeys);
+    navigation = new Navigation(screens, this::turnTo, () -> find.run(), this::otherTheme, this::showGuide, this::showKeys);
     getStyleClass().add("window");
     setLeft(beside(navigation));
     widthProperty().subscribe(width -> navigation.narrow(width.doubleValue() < NARROW));
@@ -101,6 +103,16 @@ final class MainWindow extends BorderPane {
     below.getChildren().addFirst(bar);
   }
 
+  /** @param opening opens the guide at the page of a file */
+  void offerGuide(Consumer<String> opening) {
+    guide = opening;
+  }
+
+  /** Opens the guide at the page that speaks of what is shown. */
+  void showGuide() {
+    guide.accept(instead.map(GuideWay::insteadOfScreen).orElseGet(() -> GuideWay.of(turnedTo)));
+  }
+
   /** How large all of it is shown. */
   Enlargement enlargement() {
     return enlargement;
@@ -118,6 +130,7 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.LARGER, enlargement::larger);
     acts.put(Chord.SMALLER, enlargement::smaller);
     acts.put(Chord.OWN_SIZE, enlargement::ownSize);
+    acts.put(Chord.GUIDE, this::showGuide);
     acts.put(Chord.KEYS, this::showKeys);
     Chord.on(scene, acts);
   }
@@ -132,7 +145,7 @@ final class MainWindow extends BorderPane {
   void turnTo(Screen screen) {
     turnedTo = screen;
     remembered.put(KEY, screen.chord().name());
-    instead = false;
+    instead = Optional.empty();
     framed.show(screen.node());
     navigation.mark(screen);
     screen.refresh().run();
@@ -149,27 +162,27 @@ final class MainWindow extends BorderPane {
 
   /** Lets the screen that is shown ask the ledger anew. */
   void refresh() {
-    if (!instead) {
+    if (instead.isEmpty()) {
       turnedTo.refresh().run();
     }
   }
 
   /** Shows something in place of a screen. */
   void showInstead(Node node) {
-    instead = true;
+    instead = Optional.of(node);
     framed.show(node);
     navigation.markNone();
   }
 
   /** Whether a screen is shown, rather than something in its place. */
   boolean showsScreen() {
-    return !instead;
+    return instead.isEmpty();
   }
 
   /** In a field the same keys undo what was typed there. */
   private void unlessTyping(Runnable undo) {
     Node at = getScene().getFocusOwner();
-    boolean typing = at instanceof TextInputControl text && text.isEditable() || at instanceof ComboBoxBase<?> box && box.isEditable() || at instanceof Spinner<?>;
+    boolean typing = (at instanceof TextInputControl text && text.isEditable()) || (at instanceof ComboBoxBase<?> box && box.isEditable()) || at instanceof Spinner<?>;
     if (!typing) {
       undo.run();
     }

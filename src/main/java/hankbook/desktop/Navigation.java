@@ -21,13 +21,14 @@ final class Navigation extends VBox {
   private final ToggleGroup group = new ToggleGroup();
   private final Map<Screen, ToggleButton> buttons = new LinkedHashMap<>();
 
-  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme, Runnable keys) {
+  Navigation(List<Screen> screens, Consumer<Screen> go, Runnable find, Runnable otherTheme, Runnable guide, Runnable keys) {
     getStyleClass().add("navigation");
     getChildren().addAll(brand(), find(find));
     screens.forEach(screen -> getChildren().add(button(screen, go)));
     VBox room = new VBox();
     VBox.setVgrow(room, Priority.ALWAYS);
     getChildren().addAll(room, below(Say.text("Theme"), "theme-mark", Chord.OTHER_THEME, otherTheme, "other-theme"));
+    getChildren().add(below(Say.text("Guide"), "guide-mark", Chord.GUIDE, guide, "show-guide"));
     getChildren().add(below(Say.text("Keys"), "keys-mark", Chord.KEYS, keys, "show-keys"));
   }
 

@@ -40,6 +40,7 @@ public final class ShelfModel {
   private final ReadOnlyStringWrapper nothing = new ReadOnlyStringWrapper("");
   private final ShelfGroups groups = new ShelfGroups();
   private ShelfQuestion question = ShelfQuestion.NONE;
+  private boolean beingShown;
   private boolean read;
   private List<Skein> ever = List.of();
   private Doubts doubts = Doubts.DEFAULT;
@@ -106,6 +107,11 @@ public final class ShelfModel {
     return chosen.getReadOnlyProperty();
   }
 
+  /** Whether the choice changes only since the shelf was read anew: a table then chooses a row for a moment by itself. */
+  boolean isBeingShown() {
+    return beingShown;
+  }
+
   /** Chooses a skein, or none. */
   void choose(Optional<SkeinRow> row) {
     chosen.set(row);
@@ -140,12 +146,14 @@ public final class ShelfModel {
 
   private void show(Stock stock) {
     Optional<String> code = chosen.get().map(SkeinRow::code);
+    beingShown = true;
     read = true;
     doubts = stock.doubts();
     ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
     all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
     filter();
     choose(code.flatMap(this::row));
+    beingShown = false;
   }
 
   private Optional<SkeinRow> row(String code) {

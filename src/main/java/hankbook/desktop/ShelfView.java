@@ -50,7 +50,7 @@ public final class ShelfView extends BorderPane {
     shelf.chosenProperty().subscribe(chosen -> {
       skein.turnTo(chosen);
       deeds.turnTo(chosen);
-      if (chosen.isPresent() || getRight() == page) {
+      if ((chosen.isPresent() && !shelf.isBeingShown()) || getRight() == page) {
         setRight(chosen.isPresent() ? page : null);
       }
     });

@@ -50,6 +50,11 @@ abstract class ScreenTest extends ApplicationTest {
     return 1000;
   }
 
+  /** What the file of the ledger is called; no two windows may share one. */
+  String ledger() {
+    return UUID.randomUUID().toString();
+  }
+
   final Studio studio() {
     return Objects.requireNonNull(studio);
   }
@@ -69,7 +74,7 @@ abstract class ScreenTest extends ApplicationTest {
 
   @Override
   public void start(Stage stage) throws LedgerUnavailable, NotDone {
-    studio = Studio.open(new LedgerAddress.InFile(dir.resolve(UUID.randomUUID().toString())), "Ada", NOON);
+    studio = Studio.open(new LedgerAddress.InFile(dir.resolve(ledger())), "Ada", NOON);
     fill(studio);
     Work work = new Work(Runnable::run, Platform::runLater);
     home = new Home(studio, work, work, new Status(), remembered());

@@ -84,7 +84,7 @@ final class GuideBody extends VBox {
           words.getStyleClass().add("guide-item");
           HBox.setHgrow(words, Priority.ALWAYS);
           Label mark = new Label(first == 0 ? "–" : number + ".");
-          mark.getStyleClass().add("guide-mark");
+          mark.getStyleClass().add("guide-number");
           box.getChildren().add(new HBox(mark, words));
           new Setter(words).visitChildren(item);
           number++;

@@ -50,6 +50,11 @@ public final class GuideView extends BorderPane {
     });
   }
 
+  /** The file of the page that is shown. */
+  String page() {
+    return pages.getSelectionModel().getSelectedItem().file();
+  }
+
   private void show(GuidePage chosen) {
     page.setContent(new GuideBody(chosen.text(), this::follow));
     page.setVvalue(0);

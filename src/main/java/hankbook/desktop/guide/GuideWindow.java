@@ -20,7 +20,7 @@ public final class GuideWindow {
   private record Open(Stage stage, GuideView view) {}
 
   /**
-   * @param look puts the window's look on a scene
+   * @param look lets a scene look as the main window does, from then on
    * @param elsewhere is given the address of a link that leads out of the guide
    */
   public GuideWindow(Consumer<Scene> look, Consumer<String> elsewhere) {
@@ -32,26 +32,23 @@ public final class GuideWindow {
   public void show(String file) {
     Open shown = open.orElseGet(this::made);
     open = Optional.of(shown);
-    look.accept(shown.stage().getScene());
     shown.stage().show();
     shown.stage().toFront();
     shown.view().turnTo(file);
   }
 
-  /** Lets it follow a change of the look. */
-  public void lookAgain() {
-    open.ifPresent(shown -> look.accept(shown.stage().getScene()));
-  }
-
-  /** Closes it with the program. */
-  public void close() {
+  /** Closes it, and tells the file of the page it was open at. */
+  public Optional<String> close() {
+    Optional<String> page = open.filter(shown -> shown.stage().isShowing()).map(shown -> shown.view().page());
     open.ifPresent(shown -> shown.stage().close());
+    return page;
   }
 
   private Open made() {
     GuideView view = new GuideView(Guide.read(), elsewhere);
     Scene scene = new Scene(view, WIDTH, HEIGHT);
     Stage stage = new Stage();
+    look.accept(scene);
     scene.getAccelerators().put(new KeyCodeCombination(KeyCode.ESCAPE), stage::hide);
     stage.setTitle(Say.text("Guide to Hankbook"));
     stage.setScene(scene);
