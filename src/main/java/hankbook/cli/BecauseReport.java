@@ -37,7 +37,7 @@ final class BecauseReport implements BecauseText.Written {
   @Override
   public String formula(Because figure) {
     String formula = figure.read().term().formula();
-    return figure.read() == figure ? formula : formula + " " + figure.term().formula();
+    return figure.read().equals(figure) ? formula : formula + " " + figure.term().formula();
   }
 
   @Override

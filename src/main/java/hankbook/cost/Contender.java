@@ -27,7 +27,7 @@ public record Contender(String name, PlanCheck check, PlanCost cost) {
 
   /** The highest risk that one of its yarns runs short. */
   Risk risk() {
-    return check.covers().stream().map(Cover::chance).max(Comparator.comparing(Risk::chance)).orElse(new Risk(0));
+    return check.covers().stream().map(Cover::chance).max(Comparator.comparingDouble(Risk::chance)).orElse(new Risk(0));
   }
 
   /** Its warp's yarns, then its weft's. */

@@ -55,10 +55,10 @@ public final class AheadView extends BorderPane {
     FieldBox until = new FieldBox(Say.text("Counted until"), Say.text("any day"), model.until().textProperty(), model.until().messageProperty()).named("count-until");
     until.getChildren().removeFirst();
     until.field().setPrefColumnCount(9);
-    HBox day = new HBox(new Label("until"), until);
+    HBox day = new HBox(new Label(Say.text("until")), until);
     day.getStyleClass().add("beside");
     Labels.showOnly(day, model.countingProperty());
-    Label reckoning = Labels.quiet("reckoning…");
+    Label reckoning = Labels.quiet(Say.text("reckoning…"));
     reckoning.setMinWidth(USE_PREF_SIZE);
     Labels.showOnly(reckoning, model.reckoningProperty());
     HBox top = new HBox(Labels.title(Say.text("Ahead")), summary, reckoning, Labels.gap(), counting, day);

@@ -36,7 +36,7 @@ final class BecauseWords implements BecauseText.Written {
   @Override
   public String formula(Because figure) {
     String formula = Say.known(figure.read().term().formula());
-    return figure.read() == figure ? formula : (formula + " " + Say.known(figure.term().formula())).strip();
+    return figure.read().equals(figure) ? formula : (formula + " " + Say.known(figure.term().formula())).strip();
   }
 
   @Override

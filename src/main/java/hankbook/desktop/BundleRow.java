@@ -32,7 +32,7 @@ final class BundleRow extends HBox {
     getStyleClass().add("found-bundle");
     getChildren().addAll(yarn(ground, sort), amount);
     if (editor.draftProperty().get().rows(part).size() > 1) {
-      getChildren().add(out(sort));
+      getChildren().add(out());
     }
   }
 
@@ -73,7 +73,7 @@ final class BundleRow extends HBox {
     }
   }
 
-  private Button out(String sort) {
+  private Button out() {
     Button out = new Button(Say.text("Take out"));
     out.setId("take-out-" + part.key() + "-" + row);
     out.setAccessibleText(part == ActualsPart.THRUMS ? Say.text("Take out thrums {0}", row) : Say.text("Take out samples {0}", row));

@@ -29,11 +29,11 @@ final class CauseTable extends ScrollPane {
     }
     heads.add(new Label(Say.text("All yarns")));
     addRow(heads);
-    row("planned", reckoning.yarns().stream().map(YarnAccount::planned).toList(), reckoning.planned(), Styles.TEXT_BOLD, false);
+    row("planned", Say.text("planned"), reckoning.yarns().stream().map(YarnAccount::planned).toList(), reckoning.planned(), Styles.TEXT_BOLD, false);
     for (Cause cause : Cause.values()) {
-      row(Say.known(cause.words()), reckoning.yarns().stream().map(yarn -> yarn.part(cause)).toList(), reckoning.part(cause), Styles.TEXT, true);
+      row(cause.words(), Say.known(cause.words()), reckoning.yarns().stream().map(yarn -> yarn.part(cause)).toList(), reckoning.part(cause), Styles.TEXT, true);
     }
-    row("used", reckoning.yarns().stream().map(YarnAccount::used).toList(), reckoning.used(), Styles.TEXT_BOLD, false);
+    row("used", Say.text("used"), reckoning.yarns().stream().map(YarnAccount::used).toList(), reckoning.used(), Styles.TEXT_BOLD, false);
     setContent(grid);
     setId("causes");
     setFitToHeight(true);
@@ -42,13 +42,13 @@ final class CauseTable extends ScrollPane {
     getStyleClass().add("cause-table");
   }
 
-  private void row(String name, List<Length> each, Length all, String style, boolean signed) {
+  private void row(String key, String name, List<Length> each, Length all, String style, boolean signed) {
     List<Label> cells = new ArrayList<>(List.of(new Label(name)));
     List<Length> lengths = new ArrayList<>(each);
     lengths.add(all);
     lengths.forEach(length -> cells.add(new Label(!signed ? Wording.yarn(length) : length.isZero() ? "–" : AfterWords.signed(length))));
     cells.forEach(cell -> cell.getStyleClass().add(style));
-    cells.getLast().setId("cause-" + name.replace(' ', '-'));
+    cells.getLast().setId("cause-" + key.replace(' ', '-'));
     addRow(cells);
     grid.setAccessibleText(Say.text("Where the yarn went, {0} yarns", reckoning.yarns().size()));
   }

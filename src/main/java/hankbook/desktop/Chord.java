@@ -30,6 +30,7 @@ enum Chord {
   GUIDE("F1", new KeyCodeCombination(KeyCode.F1)),
   KEYS("Shift+F1", new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN));
 
+  @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody changes, of combinations that cannot be changed.
   private final List<KeyCombination> keys;
   private final String words;
 

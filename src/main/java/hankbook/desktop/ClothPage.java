@@ -6,6 +6,7 @@ import hankbook.plan.Band;
 import hankbook.plan.ClothPattern;
 import hankbook.plan.Plan;
 import hankbook.plan.SectionSum;
+import java.util.function.LongFunction;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -27,16 +28,16 @@ final class ClothPage extends PlanPage {
     Plan plan = reckoned.check().plan();
     ClothPattern cloth = ClothPattern.of(plan);
     String warp = BandWords.warp(plan, cloth.warp());
-    section(this, Say.text("In the reed"), order(cloth.warp(), warp, "end", "ends"));
-    cloth.weft().ifPresent(weft -> section(this, Say.text("Picks, from the first"), order(weft, BandWords.weft(plan, weft), "pick", "picks")));
+    section(this, Say.text("In the reed"), order(cloth.warp(), warp, ends -> Say.count(ends, "{0} end", "{0} ends")));
+    cloth.weft().ifPresent(weft -> section(this, Say.text("Picks, from the first"), order(weft, BandWords.weft(plan, weft), picks -> Say.count(picks, "{0} pick", "{0} picks"))));
     section(this, Say.text("Woven plain"), woven(plan, cloth, warp));
     plan.warp().sections().ifPresent(units -> section(this, Say.text("Ends counted in units"), new SectionTable(SectionSum.of(units, plan.warp().sett(), plan.warp().selvedgeEnds())),
         new SectionTry(new SectionTrial(plan, model().editor()))));
   }
 
-  private Node order(Band band, String words, String one, String many) {
+  private Node order(Band band, String words, LongFunction<String> counted) {
     Label said = text(words, "cloth-words");
-    VBox both = new VBox(new OrderFigure(band, palette(), words, one, many), said);
+    VBox both = new VBox(new OrderFigure(band, palette(), words, counted), said);
     both.getStyleClass().add("plan-figure");
     return both;
   }

@@ -50,11 +50,17 @@ public final class Describing {
     return received;
   }
 
+  /** What can be said anew of a skein. */
+  private record Facts(String code, String lot, Optional<Money> cost, Optional<LocalDate> received) {
+    static Facts of(Skein skein) {
+      return new Facts(skein.code(), skein.lot(), skein.cost(), skein.received());
+    }
+  }
+
   /** Turns to a skein, or to none; what was typed and not written down stays as long as it is the same skein and nothing else is said of it. */
   void turnTo(Optional<SkeinRow> row) {
     Optional<Skein> now = row.map(SkeinRow::skein);
-    boolean same = now.map(Skein::code).equals(skein.map(Skein::code)) && now.map(Skein::lot).equals(skein.map(Skein::lot))
-        && now.map(Skein::cost).equals(skein.map(Skein::cost)) && now.map(Skein::received).equals(skein.map(Skein::received));
+    boolean same = now.map(Facts::of).equals(skein.map(Facts::of));
     skein = now;
     if (!same) {
       fill();

@@ -11,7 +11,6 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -56,7 +55,7 @@ final class DraftView extends VBox {
     return () -> {
       FileChooser chooser = new FileChooser();
       chooser.setTitle(Say.text("Choose a draft"));
-      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter("Weaving Information File", "*.wif", "*.WIF"), new FileChooser.ExtensionFilter(Say.text("Any file"), "*.*"));
+      chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Say.text("Weaving Information File"), "*.wif", "*.WIF"), new FileChooser.ExtensionFilter(Say.text("Any file"), "*.*"));
       return Optional.ofNullable(chooser.showOpenDialog(owner.getScene().getWindow())).map(File::toPath);
     };
   }
@@ -77,16 +76,14 @@ final class DraftView extends VBox {
     return DraftWords.of(preview).stream().map(line -> PlanPage.text(line, "fact")).toList();
   }
 
+  private static String yarn(String only) {
+    return only.equals(DraftModel.ANY_YARN) ? Say.text("any yarn") : only;
+  }
+
   private Node onlyOne() {
-    ComboBox<String> yarn = new ComboBox<>(model.yarns());
-    yarn.setId("draft-only");
-    yarn.setAccessibleText(Say.text("Propose colours of"));
-    yarn.valueProperty().subscribe(chosen -> {
-      if (chosen != null) {
-        model.onlyProperty().set(chosen);
-      }
-    });
-    model.onlyProperty().subscribe(yarn::setValue);
+    Choice<String> yarn = new Choice<>(Say.text("Propose colours of"), "draft-only", model.yarns(), DraftView::yarn, model.onlyProperty()::set);
+    yarn.setItems(model.yarns());
+    model.onlyProperty().subscribe(only -> yarn.show(only));
     Label name = Labels.quiet(Say.text("Propose colours of"));
     name.setLabelFor(yarn);
     Button all = new Button(Say.text("Take all as proposed"));

@@ -21,8 +21,8 @@ final class DraftWords {
     List<String> lines = new ArrayList<>();
     WeaveThreads warp = preview.draft().warp();
     WeaveThreads weft = preview.draft().weft();
-    lines.add(Wording.count(warp.count(), "end", "ends") + sett(warp) + ": " + order(preview.warpOrder()));
-    lines.add(weft.count() == 0 ? Say.text("No weft.") : Wording.count(weft.count(), "pick", "picks") + " to the repeat" + sett(weft) + ": " + order(preview.weftOrder()));
+    lines.add(warp(warp, order(preview.warpOrder())));
+    lines.add(weft.count() == 0 ? Say.text("No weft.") : weft(weft, order(preview.weftOrder())));
     Optional.of(loom(preview.draft().shafts())).filter(words -> !words.isEmpty()).ifPresent(lines::add);
     lines.addAll(preview.draft().notes());
     return lines;
@@ -30,11 +30,20 @@ final class DraftWords {
 
   /** So many ends or picks. */
   static String threads(DraftChoice choice) {
-    return choice.use().role() == Role.WARP ? "warp, " + Wording.count(choice.threads(), "end", "ends") : "weft, " + Wording.count(choice.threads(), "pick", "picks");
+    return choice.use().role() == Role.WARP ? Say.count(choice.threads(), "warp, {0} end", "warp, {0} ends") : Say.count(choice.threads(), "weft, {0} pick", "weft, {0} picks");
   }
 
-  private static String sett(WeaveThreads threads) {
-    return threads.sett().map(sett -> ", " + sett + " as the draft spaces them").orElse("");
+  private static String warp(WeaveThreads warp, String order) {
+    return warp.sett()
+        .map(sett -> Say.count(warp.count(), "{0} end, {1} as the draft spaces them: {2}", "{0} ends, {1} as the draft spaces them: {2}", Wording.sett(sett), order))
+        .orElseGet(() -> Say.count(warp.count(), "{0} end: {1}", "{0} ends: {1}", order));
+  }
+
+  private static String weft(WeaveThreads weft, String order) {
+    return weft.sett()
+        .map(sett -> Say.count(
+            weft.count(), "{0} pick to the repeat, {1} as the draft spaces them: {2}", "{0} picks to the repeat, {1} as the draft spaces them: {2}", Wording.sett(sett), order))
+        .orElseGet(() -> Say.count(weft.count(), "{0} pick to the repeat: {1}", "{0} picks to the repeat: {1}", order));
   }
 
   private static String order(Optional<Succession> order) {
@@ -46,8 +55,12 @@ final class DraftWords {
     if (shafts.shafts() == 0) {
       return "";
     }
-    boolean lifted = shafts.liftPlan() || shafts.treadles() == 0;
-    String below = lifted ? "" : ", " + Wording.count(shafts.treadles(), "treadle", "treadles");
-    return Wording.count(shafts.shafts(), "shaft", "shafts") + below + (shafts.liftPlan() ? Say.text(", by a lift plan") : "") + (shafts.risingShed() ? "." : Say.text(", sinking shed."));
+    String numbers = shafts.liftPlan() || shafts.treadles() == 0
+        ? Say.count(shafts.shafts(), "{0} shaft", "{0} shafts")
+        : Say.count(shafts.shafts(), "{0} shaft, {1}", "{0} shafts, {1}", Say.count(shafts.treadles(), "{0} treadle", "{0} treadles"));
+    if (shafts.liftPlan()) {
+      return shafts.risingShed() ? Say.text("{0}, by a lift plan.", numbers) : Say.text("{0}, by a lift plan, sinking shed.", numbers);
+    }
+    return shafts.risingShed() ? numbers + "." : Say.text("{0}, sinking shed.", numbers);
   }
 }

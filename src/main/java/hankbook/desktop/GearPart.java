@@ -55,6 +55,7 @@ final class GearPart<T> extends VBox {
 
   private TableColumn<GearRow<T>, String> column(GearField field) {
     TableColumn<GearRow<T>, String> column = new TableColumn<>(field.caption());
+    column.setId(TableMemory.id(field.key()));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue().text(field.key())));
     column.setSortable(false);
     column.setMinWidth(104);
@@ -64,6 +65,7 @@ final class GearPart<T> extends VBox {
 
   private TableColumn<GearRow<T>, GearRow<T>> learnt() {
     TableColumn<GearRow<T>, GearRow<T>> column = new TableColumn<>(model.kind().learntCaption());
+    column.setId(TableMemory.id("learnt"));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
     column.setCellFactory(_ -> new GearLearntCell<>(model::takeOver));
     column.setSortable(false);

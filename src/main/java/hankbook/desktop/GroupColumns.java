@@ -36,18 +36,18 @@ final class GroupColumns {
 
   /** Gives the table its columns. */
   void add() {
-    TableColumn<ShelfLine, ShelfLine> name = column(Say.text("Yarn and colour"), ROOM_FOR_NAME, line -> line);
+    TableColumn<ShelfLine, ShelfLine> name = column("yarn-and-colour", Say.text("Yarn and colour"), ROOM_FOR_NAME, line -> line);
     name.setCellFactory(_ -> new ShelfLineCell(turn));
-    TableColumn<ShelfLine, ShelfLine> stand = column("", 110, line -> line);
+    TableColumn<ShelfLine, ShelfLine> stand = column("", "", 110, line -> line);
     stand.setPrefWidth(ROOM_FOR_LEGEND);
     stand.setCellFactory(_ -> new StandCell(most));
     stand.setGraphic(legend(stand));
-    TableColumn<ShelfLine, Amount> held = amount(Say.text("Held"), 84, ShelfLine::held);
-    TableColumn<ShelfLine, Amount> free = amount(Say.text("Free"), 84, ShelfLine::free);
-    TableColumn<ShelfLine, Amount> reserved = amount(Say.text("Reserved"), 84, ShelfLine::reserved);
-    TableColumn<ShelfLine, Amount> onLoom = amount(Say.text("On the loom"), 94, ShelfLine::onLoom);
-    TableColumn<ShelfLine, String> sort = column(Say.text("Skeins"), 124, ShelfLine::sort);
-    TableColumn<ShelfLine, String> apart = column(Say.text("Off by"), 60, line -> line instanceof ShelfLine.OfGroup(GroupRow row) ? row.apart() : "");
+    TableColumn<ShelfLine, Amount> held = amount("held", Say.text("Held"), 84, ShelfLine::held);
+    TableColumn<ShelfLine, Amount> free = amount("free", Say.text("Free"), 84, ShelfLine::free);
+    TableColumn<ShelfLine, Amount> reserved = amount("reserved", Say.text("Reserved"), 84, ShelfLine::reserved);
+    TableColumn<ShelfLine, Amount> onLoom = amount("on-the-loom", Say.text("On the loom"), 94, ShelfLine::onLoom);
+    TableColumn<ShelfLine, String> sort = column("skeins", Say.text("Skeins"), 124, ShelfLine::sort);
+    TableColumn<ShelfLine, String> apart = column("off-by", Say.text("Off by"), 60, line -> line instanceof ShelfLine.OfGroup(GroupRow row) ? row.apart() : "");
     apart.visibleProperty().bind(groups.orderProperty().map(order -> order == GroupOrder.NEARNESS).flatMap(near -> groups.pickedProperty().map(hex -> near && !hex.isEmpty())));
     table.getColumns().setAll(List.of(name, apart, held, stand, free, reserved, onLoom, sort));
     GivingWay.below(940, table, onLoom);
@@ -74,14 +74,15 @@ final class GroupColumns {
     return label;
   }
 
-  private static TableColumn<ShelfLine, Amount> amount(String name, double width, Function<ShelfLine, Amount> of) {
-    TableColumn<ShelfLine, Amount> column = column(name, width, of);
+  private static TableColumn<ShelfLine, Amount> amount(String id, String name, double width, Function<ShelfLine, Amount> of) {
+    TableColumn<ShelfLine, Amount> column = column(id, name, width, of);
     column.getStyleClass().add("amount");
     return column;
   }
 
-  private static <T> TableColumn<ShelfLine, T> column(String name, double width, Function<ShelfLine, T> of) {
+  private static <T> TableColumn<ShelfLine, T> column(String id, String name, double width, Function<ShelfLine, T> of) {
     TableColumn<ShelfLine, T> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);

@@ -19,15 +19,15 @@ final class JournalTable extends TableView<JournalLine> {
   /** @param open what follows where a line is opened by the keyboard or by a double click */
   JournalTable(JournalModel model, Runnable open) {
     this.model = model;
-    TableColumn<JournalLine, String> number = column(Say.text("No."), 56, row -> Long.toString(row.number()));
+    TableColumn<JournalLine, String> number = column("no", Say.text("No."), 56, row -> Long.toString(row.number()));
     number.setCellValueFactory(cell -> new ReadOnlyStringWrapper(Long.toString(cell.getValue().number())));
     number.getStyleClass().add("amount");
-    TableColumn<JournalLine, String> note = column(Say.text("Note"), 70, JournalRow::note);
+    TableColumn<JournalLine, String> note = column("note", Say.text("Note"), 70, JournalRow::note);
     note.setCellFactory(_ -> new TippedCell<>());
     getColumns().setAll(List.of(
-        number, column(Say.text("Date"), 92, JournalRow::date), column(Say.text("What"), 88, JournalRow::what), column(Say.text("Yarn"), 158, JournalRow::yarn),
-        column(Say.text("From where to where"), 200, JournalRow::way), column(Say.text("By"), 46, JournalRow::by), note,
-        column(Say.text("State"), 128, JournalRow::state)));
+        number, column("date", Say.text("Date"), 92, JournalRow::date), column("what", Say.text("What"), 88, JournalRow::what), column("yarn", Say.text("Yarn"), 158, JournalRow::yarn),
+        column("from-where-to-where", Say.text("From where to where"), 200, JournalRow::way), column("by", Say.text("By"), 46, JournalRow::by), note,
+        column("state", Say.text("State"), 128, JournalRow::state)));
     setId("entries");
     setAccessibleText(Say.text("Entries"));
     setFixedCellSize(ROW_HEIGHT);
@@ -68,8 +68,9 @@ final class JournalTable extends TableView<JournalLine> {
     }
   }
 
-  private static TableColumn<JournalLine, String> column(String name, double width, Function<JournalRow, String> of) {
+  private static TableColumn<JournalLine, String> column(String id, String name, double width, Function<JournalRow, String> of) {
     TableColumn<JournalLine, String> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> cell.getValue().rowProperty().map(row -> row.map(of).orElse("")));
     column.setMinWidth(width);
     column.setPrefWidth(width);

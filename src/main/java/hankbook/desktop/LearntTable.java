@@ -18,10 +18,10 @@ final class LearntTable extends TableView<Finding> {
   LearntTable(LearntModel model) {
     super(model.rows());
     getColumns().setAll(List.of(
-        column(Say.text("What"), 92, finding -> Say.known(finding.which().words())), column(Say.text("Cloths"), 112, finding -> finding.group().words()),
-        amount(column(Say.text("Plans"), 52, finding -> Integer.toString(finding.count()))),
-            amount(column(Say.text("Mean"), 84, finding -> finding.which().unit().printInFull(finding.mean()))),
-        amount(column(Say.text("Spread"), 66, LearntWords::spread)), column(Say.text("Next, 95 of 100"), 112, LearntWords::range), column(Say.text("Odd ones"), 84, LearntWords::odd)));
+        column("what", Say.text("What"), 92, finding -> Say.known(finding.which().words())), column("cloths", Say.text("Cloths"), 112, finding -> finding.group().words()),
+        amount(column("plans", Say.text("Plans"), 52, finding -> Integer.toString(finding.count()))),
+            amount(column("mean", Say.text("Mean"), 84, finding -> finding.which().unit().printInFull(finding.mean()))),
+        amount(column("spread", Say.text("Spread"), 66, LearntWords::spread)), column("next-95-of-100", Say.text("Next, 95 of 100"), 112, LearntWords::range), column("odd-ones", Say.text("Odd ones"), 84, LearntWords::odd)));
     setId("learnt-findings");
     setAccessibleText(Say.text("What was learnt"));
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
@@ -33,8 +33,9 @@ final class LearntTable extends TableView<Finding> {
     return column;
   }
 
-  private static TableColumn<Finding, String> column(String name, double width, Function<Finding, String> of) {
+  private static TableColumn<Finding, String> column(String id, String name, double width, Function<Finding, String> of) {
     TableColumn<Finding, String> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setCellFactory(_ -> new Wrapped());
     column.setMinWidth(width);

@@ -182,7 +182,7 @@ final class MainWindow extends BorderPane {
   /** In a field the same keys undo what was typed there. */
   private void unlessTyping(Runnable undo) {
     Node at = getScene().getFocusOwner();
-    boolean typing = at instanceof TextInputControl text && text.isEditable() || at instanceof ComboBoxBase<?> box && box.isEditable() || at instanceof Spinner<?>;
+    boolean typing = (at instanceof TextInputControl text && text.isEditable()) || (at instanceof ComboBoxBase<?> box && box.isEditable()) || at instanceof Spinner<?>;
     if (!typing) {
       undo.run();
     }

@@ -56,16 +56,16 @@ final class OnOrderPart extends VBox {
 
   private Node table() {
     TableView<ExpectedRow> table = new TableView<>(model.rows());
-    TableColumn<ExpectedRow, Amount> metres = column(Say.text("Metres"), 90, ExpectedRow::metres);
+    TableColumn<ExpectedRow, Amount> metres = column("metres", Say.text("Metres"), 90, ExpectedRow::metres);
     metres.getStyleClass().add("amount");
-    TableColumn<ExpectedRow, String> price = column(Say.text("Price"), 80, ExpectedRow::price);
+    TableColumn<ExpectedRow, String> price = column("price", Say.text("Price"), 80, ExpectedRow::price);
     price.getStyleClass().add("amount");
-    TableColumn<ExpectedRow, ExpectedRow> state = column(Say.text("When"), 110, row -> row);
+    TableColumn<ExpectedRow, ExpectedRow> state = column("when", Say.text("When"), 110, row -> row);
     state.setCellFactory(_ -> new LateCell());
     table.getColumns().setAll(List.of(
-        column(Say.text("Code"), 60, ExpectedRow::code), column(Say.text("Yarn"), 110, row -> row.skein().yarn().yarn()),
-            column(Say.text("Colour"), 90, row -> row.skein().yarn().colour()),
-        column(Say.text("Lot"), 60, row -> row.skein().lot()), metres, price, column(Say.text("Expected"), 90, ExpectedRow::due), state));
+        column("code", Say.text("Code"), 60, ExpectedRow::code), column("yarn", Say.text("Yarn"), 110, row -> row.skein().yarn().yarn()),
+            column("colour", Say.text("Colour"), 90, row -> row.skein().yarn().colour()),
+        column("lot", Say.text("Lot"), 60, row -> row.skein().lot()), metres, price, column("expected", Say.text("Expected"), 90, ExpectedRow::due), state));
     table.setId("on-order");
     table.setAccessibleText(Say.text("Yarn on order"));
     table.setFixedCellSize(ROW_HEIGHT);
@@ -102,8 +102,9 @@ final class OnOrderPart extends VBox {
     return new ActButton(name, doing, act.possibleProperty(), act.whyNotProperty()).named(id);
   }
 
-  private static <T> TableColumn<ExpectedRow, T> column(String name, double width, Function<ExpectedRow, T> of) {
+  private static <T> TableColumn<ExpectedRow, T> column(String id, String name, double width, Function<ExpectedRow, T> of) {
     TableColumn<ExpectedRow, T> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);

@@ -3,6 +3,7 @@ package hankbook.desktop;
 import atlantafx.base.theme.Styles;
 import hankbook.plan.Band;
 import hankbook.yarn.YarnColour;
+import java.util.function.LongFunction;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -11,14 +12,13 @@ import javafx.scene.layout.VBox;
 final class OrderFigure extends VBox {
   /**
    * @param words the band in words
-   * @param one what a thread of it is called
-   * @param many what several are
+   * @param counted so many threads of it in words
    */
-  OrderFigure(Band band, YarnPalette palette, String words, String one, String many) {
+  OrderFigure(Band band, YarnPalette palette, String words, LongFunction<String> counted) {
     getStyleClass().add("plan-figure");
     FlowPane legend = new FlowPane();
     legend.getStyleClass().add("plan-legend");
-    BandWords.counts(band).forEach((yarn, count) -> legend.getChildren().add(entry(yarn, Wording.count(count, one, many), palette)));
+    BandWords.counts(band).forEach((yarn, count) -> legend.getChildren().add(entry(yarn, counted.apply(count), palette)));
     getChildren().addAll(new BandStrip(band, palette, words), legend);
   }
 

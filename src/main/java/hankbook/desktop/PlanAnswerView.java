@@ -82,7 +82,7 @@ final class PlanAnswerView extends PlanPage {
 
   private static Node reed(PlanCheck check, YarnPalette palette) {
     Band warp = ClothPattern.of(check.plan()).warp();
-    return new OrderFigure(warp, palette, Say.text("The warp's order: {0}", BandWords.warp(check.plan(), warp)), "end", "ends");
+    return new OrderFigure(warp, palette, Say.text("The warp's order: {0}", BandWords.warp(check.plan(), warp)), ends -> Say.count(ends, "{0} end", "{0} ends"));
   }
 
   private static VBox column() {

@@ -15,8 +15,6 @@ import javafx.scene.layout.VBox;
 
 /** The fields of the open plan, in groups. Rebuilt only where rows come or go, so that typing is never disturbed. */
 final class PlanForm extends VBox {
-  private static final double GAP = 8;
-  private static final double NAME_SEEN = 170;
 
   private final PlansModel model;
   private final PlanEditor editor;
@@ -91,11 +89,6 @@ final class PlanForm extends VBox {
     acts.getStyleClass().add("plan-name-acts");
     getChildren().addAll(new VBox(4, head, acts), fields.message("plan"));
     getChildren().addAll(groups.build());
-  }
-
-  /** The name stands beside the acts where enough of it is to be seen there, else above them. */
-  private static double besideActs(double width, double beside) {
-    return Math.floor(beside >= NAME_SEEN ? beside : width);
   }
 
   private static Button act(String id, String words, Runnable doing) {

@@ -17,15 +17,15 @@ final class PurchaseTable extends TableView<PurchaseRow> {
   private static final double ROOM_FOR_NUMBER = 400;
 
   PurchaseTable(PurchasesModel model) {
-    TableColumn<PurchaseRow, Integer> number = column(Say.text("No."), 42, PurchaseRow::number);
-    TableColumn<PurchaseRow, Integer> lines = column(Say.text("Lines"), 48, PurchaseRow::lines);
-    TableColumn<PurchaseRow, String> total = column(Say.text("Total"), 96, PurchaseRow::total);
-    TableColumn<PurchaseRow, String> landed = column(Say.text("Landed"), 100, PurchaseRow::landed);
-    TableColumn<PurchaseRow, String> from = column(Say.text("From whom"), 84, PurchaseRow::from);
+    TableColumn<PurchaseRow, Integer> number = column("no", Say.text("No."), 42, PurchaseRow::number);
+    TableColumn<PurchaseRow, Integer> lines = column("lines", Say.text("Lines"), 48, PurchaseRow::lines);
+    TableColumn<PurchaseRow, String> total = column("total", Say.text("Total"), 96, PurchaseRow::total);
+    TableColumn<PurchaseRow, String> landed = column("landed", Say.text("Landed"), 100, PurchaseRow::landed);
+    TableColumn<PurchaseRow, String> from = column("from-whom", Say.text("From whom"), 84, PurchaseRow::from);
     from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(
-        number, column(Say.text("Date"), 92, PurchaseRow::date), from, lines, total, landed, column(Say.text("State"), 84, PurchaseRow::state)));
+        number, column("date", Say.text("Date"), 92, PurchaseRow::date), from, lines, total, landed, column("state", Say.text("State"), 84, PurchaseRow::state)));
     setId("purchases");
     setAccessibleText(Say.text("Purchases"));
     setFixedCellSize(ROW_HEIGHT);
@@ -49,8 +49,9 @@ final class PurchaseTable extends TableView<PurchaseRow> {
     return nothing;
   }
 
-  private static <T> TableColumn<PurchaseRow, T> column(String name, double width, Function<PurchaseRow, T> of) {
+  private static <T> TableColumn<PurchaseRow, T> column(String id, String name, double width, Function<PurchaseRow, T> of) {
     TableColumn<PurchaseRow, T> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);

@@ -38,7 +38,7 @@ final class RemedyList extends VBox {
     }
     for (Remedy remedy : remedies.found()) {
       getChildren().add(remedies.canBeTried(remedy)
-          ? row(Wording.phrase(remedy.phrase()), button("Try", "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
+          ? row(Wording.phrase(remedy.phrase()), button(Say.text("Try"), "try-" + remedy.change().key(), () -> remedies.attempt(remedy)))
           : row(Wording.phrase(remedy.phrase())));
     }
     remedies.notEnough().forEach(words -> getChildren().add(Labels.quiet(words)));

@@ -49,7 +49,7 @@ final class SectionTable extends VBox {
       row(grid, at++, List.of(row.name(), units, Integer.toString(row.ends()), width(row.width()), width(row.from().plus(row.width()))), Styles.TEXT);
     }
     row(grid, at, List.of(Say.text("All"), Integer.toString(sum.units()), Integer.toString(sum.endsByStretch()), width(sum.width()), ""), Styles.TEXT_BOLD);
-    Label arithmetic = new Label(sum.arithmetic() + " = " + Wording.count(sum.ends(), "end", "ends"));
+    Label arithmetic = new Label(Say.count(sum.ends(), "{1} = {0} end", "{1} = {0} ends", sum.arithmetic()));
     arithmetic.setId("section-arithmetic");
     arithmetic.setWrapText(true);
     getChildren().setAll(grid, arithmetic);

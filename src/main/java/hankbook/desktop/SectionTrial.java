@@ -27,15 +27,13 @@ import javafx.beans.property.StringProperty;
 
 /** Another form of one section of the open plan, and what it would change; nothing of it is in the plan before it is kept. */
 final class SectionTrial {
-  private static final String UNCHANGED = "Change repeats or units to see what that would do.";
-
   private final Plan plan;
   private final PlanEditor editor;
   private final List<Section> sections;
   private final IntegerProperty chosen = new SimpleIntegerProperty();
   private final StringProperty repeats = new SimpleStringProperty("");
   private final StringProperty units = new SimpleStringProperty("");
-  private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper(UNCHANGED);
+  private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper(unchanged());
   private final ReadOnlyBooleanWrapper keepable = new ReadOnlyBooleanWrapper();
 
   /**
@@ -54,7 +52,7 @@ final class SectionTrial {
   List<String> names() {
     List<String> names = new ArrayList<>();
     for (int i = 0; i < sections.size(); i++) {
-      names.add(sections.get(i).name().isEmpty() ? "section " + (i + 1) : sections.get(i).name());
+      names.add(sections.get(i).name().isEmpty() ? Say.text("section {0}", i + 1) : sections.get(i).name());
     }
     return names;
   }
@@ -96,13 +94,17 @@ final class SectionTrial {
       int often = Arithmetic.count(repeats.get());
       int each = Arithmetic.count(units.get());
       boolean other = often != section.repeats() || each != section.units();
-      words.set(other ? changed(often, each) : UNCHANGED);
+      words.set(other ? changed(often, each) : unchanged());
       keepable.set(other);
     } catch (Unreadable unreadable) {
       refuse(Wording.wanted(unreadable));
     } catch (BadInput refused) {
       refuse(PlanWords.why(refused, ""));
     }
+  }
+
+  private static String unchanged() {
+    return Say.text("Change repeats or units to see what that would do.");
   }
 
   private void refuse(String why) {

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.PlanCheck;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -139,9 +140,9 @@ final class SettModel {
 
   private void judge() {
     Optional<SettTrial> now = trial.foundProperty().get();
-    noSett.set(now.isEmpty() ? "Nothing is tried." : now.get().change().isEmpty() ? "The plan has this sett." : "");
+    noSett.set(now.isEmpty() ? Say.text("Nothing is tried.") : now.get().change().isEmpty() ? Say.text("The plan has this sett.") : "");
     boolean none = now.flatMap(SettTrial::sleyed).isEmpty();
-    noSleying.set(none ? "There is no sleying to take." : now.get().isSleyedAlready() && now.get().change().isEmpty() ? "The plan has this sleying." : "");
+    noSleying.set(none ? Say.text("There is no sleying to take.") : now.get().isSleyedAlready() && now.get().change().isEmpty() ? Say.text("The plan has this sleying.") : "");
   }
 
   /** A sleying was chosen for one sett. */

@@ -28,9 +28,9 @@ final class SettPage extends PlanPage {
     super("sett", Say.text("Sett"), model);
     this.sett = model.sett();
     this.choices = new SleyChoices(sett);
-    this.tried = FieldRow.field("Sett to try", "the plan's", "sett-tried", 110, sett.sett());
-    this.weave = FieldRow.field("Weave", "plain", "sett-weave", 150, sett.weave());
-    FieldBox part = FieldRow.field("Part of the fullest", "3/4", "sett-part", 110, sett.part());
+    this.tried = FieldRow.field(Say.text("Sett to try"), Say.text("the plan's"), "sett-tried", 110, sett.sett());
+    this.weave = FieldRow.field(Say.text("Weave"), "plain", "sett-weave", 150, sett.weave());
+    FieldBox part = FieldRow.field(Say.text("Part of the fullest"), "3/4", "sett-part", 110, sett.part());
     FieldRow fields = new FieldRow(tried, weave, part, factor());
     stands(fields, take(), Labels.fault(sett.trial().troubleProperty()), close, reed(), beamed);
     visibleProperty().subscribe(seen -> sett.trial().watch(seen));
@@ -51,11 +51,11 @@ final class SettPage extends PlanPage {
 
   /** The k is typed, or one of the two that handbooks give is chosen. */
   private VBox factor() {
-    FieldBox field = FieldRow.field("k of the yarn", "0.9", "sett-factor", 90, sett.factor());
-    Button firm = common("Firm 0.90", "sett-firm", "0.9");
-    firm.setAccessibleHelp("Worsted and other firm yarn");
-    Button soft = common("Soft 0.84", "sett-soft", "0.84");
-    soft.setAccessibleHelp("Soft woollen yarn");
+    FieldBox field = FieldRow.field(Say.text("k of the yarn"), "0.9", "sett-factor", 90, sett.factor());
+    Button firm = common(Say.text("Firm {0}", Wording.number(Diameters.FIRM, 2)), "sett-firm", "0.9");
+    firm.setAccessibleHelp(Say.text("Worsted and other firm yarn"));
+    Button soft = common(Say.text("Soft {0}", Wording.number(Diameters.SOFT, 2)), "sett-soft", "0.84");
+    soft.setAccessibleHelp(Say.text("Soft woollen yarn"));
     VBox lowered = new VBox(Labels.quiet(" "), new HBox(4, firm, soft));
     lowered.getStyleClass().add("field-box");
     return new VBox(new HBox(6, field, lowered));
@@ -71,14 +71,14 @@ final class SettPage extends PlanPage {
   }
 
   private ActButton take() {
-    return new ActButton("Take this sett", sett::takeSett, sett.noSettProperty().map(String::isEmpty), sett.noSettProperty()).named("sett-take");
+    return new ActButton(Say.text("Take this sett"), sett::takeSett, sett.noSettProperty().map(String::isEmpty), sett.noSettProperty()).named("sett-take");
   }
 
   private VBox reed() {
-    ActButton take = new ActButton("Take this sleying", sett::takeSleying, sett.noSleyingProperty().map(String::isEmpty), sett.noSleyingProperty()).named("sett-take-sleying");
+    ActButton take = new ActButton(Say.text("Take this sleying"), sett::takeSleying, sett.noSleyingProperty().map(String::isEmpty), sett.noSleyingProperty()).named("sett-take-sleying");
     HBox.setHgrow(sleyed, Priority.ALWAYS);
     VBox all = new VBox();
-    section(all, "In the reed", choices, sleyed, take);
+    section(all, Say.text("In the reed"), choices, sleyed, take);
     all.visibleProperty().bind(sett.trial().foundProperty().map(Optional::isPresent));
     all.managedProperty().bind(all.visibleProperty());
     return all;
@@ -91,9 +91,9 @@ final class SettPage extends PlanPage {
     choices.show(found);
     found.ifPresent(trial -> {
       SettWords words = new SettWords(trial, sett.factor().value().orElse(Diameters.FIRM));
-      section(close, "How close", words.closeness(sett::attempt));
+      section(close, Say.text("How close"), words.closeness(sett::attempt));
       sleyed.getChildren().addAll(words.sleying());
-      section(beamed, "If the warp is beamed already", words.beamed(sett::keepBeamed));
+      section(beamed, Say.text("If the warp is beamed already"), words.beamed(sett::keepBeamed));
     });
   }
 

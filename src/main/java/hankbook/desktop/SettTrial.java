@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.allot.Judgement;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.BadInput;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
@@ -59,7 +60,7 @@ record SettTrial(
       return new SettTrial(plan, sett, advised, choices, Optional.of(SleyPlan.of(plan.name(), reset, gear, judgement, wish)), "", change);
     } catch (BadInput refused) {
       boolean noReed = choices.isEmpty() && plan.dressing().reed().isEmpty();
-      return new SettTrial(plan, sett, advised, choices, Optional.empty(), noReed ? "No reed is entered in the ledger yet." : PlanWords.why(refused, plan.name()), change);
+      return new SettTrial(plan, sett, advised, choices, Optional.empty(), noReed ? Say.text("No reed is entered in the ledger yet.") : PlanWords.why(refused, plan.name()), change);
     }
   }
 

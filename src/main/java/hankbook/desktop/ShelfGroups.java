@@ -79,7 +79,7 @@ final class ShelfGroups {
 
   private GroupRow row(SkeinGroup group, Map<SoughtSkein, SkeinRow> rows, Optional<Colour> against) {
     GroupRow row = new GroupRow(group, group.skeins().stream().map(rows::get).toList(), against);
-    row.openProperty().set(open.contains(row.yarn()) || asked && skeins.size() <= FEW);
+    row.openProperty().set(open.contains(row.yarn()) || (asked && skeins.size() <= FEW));
     return row;
   }
 

@@ -20,24 +20,24 @@ final class SkeinTable extends TableView<SkeinRow> {
   private static final double ROOM_FOR_PLACE = 910;
   private static final double ROOM_FOR_FORM = 970;
 
-  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", SWATCH_WIDTH, row -> row);
+  private final TableColumn<SkeinRow, SkeinRow> swatch = column("", "", SWATCH_WIDTH, row -> row);
 
   SkeinTable(ShelfModel model) {
     swatch.setCellFactory(column -> new SwatchCell());
     swatch.setSortable(false);
     swatch.setMaxWidth(SWATCH_WIDTH);
-    TableColumn<SkeinRow, String> lot = column(Say.text("Lot"), 54, row -> row.skein().lot());
-    TableColumn<SkeinRow, String> form = column(Say.text("Form"), 54, row -> Say.known(row.skein().form().toString()));
-    TableColumn<SkeinRow, String> place = column(Say.text("Place"), 90, row -> row.skein().location());
-    TableColumn<SkeinRow, Amount> onLoom = amount(Say.text("On the loom"), 94, SkeinRow::onLoom);
-    TableColumn<SkeinRow, KnownBy> known = column(Say.text("Known by"), 104, SkeinRow::known);
+    TableColumn<SkeinRow, String> lot = column("lot", Say.text("Lot"), 54, row -> row.skein().lot());
+    TableColumn<SkeinRow, String> form = column("form", Say.text("Form"), 54, row -> Say.known(row.skein().form().toString()));
+    TableColumn<SkeinRow, String> place = column("place", Say.text("Place"), 90, row -> row.skein().location());
+    TableColumn<SkeinRow, Amount> onLoom = amount("on-the-loom", Say.text("On the loom"), 94, SkeinRow::onLoom);
+    TableColumn<SkeinRow, KnownBy> known = column("known-by", Say.text("Known by"), 104, SkeinRow::known);
     known.setCellFactory(column -> new KnownByCell());
-    TableColumn<SkeinRow, Amount> sure = amount("±", 66, SkeinRow::uncertainty);
-    TableColumn<SkeinRow, Amount> held = amount(Say.text("Held"), 78, SkeinRow::held);
-    TableColumn<SkeinRow, Amount> reserved = amount(Say.text("Reserved"), 78, SkeinRow::reserved);
+    TableColumn<SkeinRow, Amount> sure = amount("uncertainty", "±", 66, SkeinRow::uncertainty);
+    TableColumn<SkeinRow, Amount> held = amount("held", Say.text("Held"), 78, SkeinRow::held);
+    TableColumn<SkeinRow, Amount> reserved = amount("reserved", Say.text("Reserved"), 78, SkeinRow::reserved);
     getColumns().setAll(List.of(
-        swatch, column(Say.text("Code"), 52, SkeinRow::code), column(Say.text("Yarn"), 92, row -> row.skein().yarn().yarn()),
-        column(Say.text("Colour"), 74, row -> row.skein().yarn().colour()), lot, form, place, held, sure, amount(Say.text("Free"), 78, SkeinRow::free),
+        swatch, column("code", Say.text("Code"), 52, SkeinRow::code), column("yarn", Say.text("Yarn"), 92, row -> row.skein().yarn().yarn()),
+        column("colour", Say.text("Colour"), 74, row -> row.skein().yarn().colour()), lot, form, place, held, sure, amount("free", Say.text("Free"), 78, SkeinRow::free),
         reserved, onLoom, known));
     setId("skeins");
     setAccessibleText(Say.text("Skeins"));
@@ -62,14 +62,15 @@ final class SkeinTable extends TableView<SkeinRow> {
     GivingWay.below(room, this, column);
   }
 
-  private static TableColumn<SkeinRow, Amount> amount(String name, double width, Function<SkeinRow, Amount> of) {
-    TableColumn<SkeinRow, Amount> column = column(name, width, of);
+  private static TableColumn<SkeinRow, Amount> amount(String id, String name, double width, Function<SkeinRow, Amount> of) {
+    TableColumn<SkeinRow, Amount> column = column(id, name, width, of);
     column.getStyleClass().add("amount");
     return column;
   }
 
-  private static <T> TableColumn<SkeinRow, T> column(String name, double width, Function<SkeinRow, T> of) {
+  private static <T> TableColumn<SkeinRow, T> column(String id, String name, double width, Function<SkeinRow, T> of) {
     TableColumn<SkeinRow, T> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);

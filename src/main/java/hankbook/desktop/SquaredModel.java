@@ -110,7 +110,7 @@ final class SquaredModel {
 
   /** A name for the file of its record; empty where no plan is open. */
   Optional<String> recordName() {
-    return open.map(plan -> plan.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-") + ", record.pdf");
+    return open.map(plan -> Say.text("{0}, record", plan.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-")) + ".pdf");
   }
 
   /** Writes its record as a page to print to a file that is not there yet. */

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
@@ -27,7 +28,7 @@ final class StatusLine extends VBox {
     text.setWrapText(true);
     text.setMinHeight(USE_PREF_SIZE);
     text.textProperty().bind(status.lastProperty().map(Status.Said::text));
-    ToggleButton more = new ToggleButton("Earlier");
+    ToggleButton more = new ToggleButton(Say.text("Earlier"));
     more.getStyleClass().addAll("flat", "small");
     more.setId("earlier");
     HBox.setHgrow(text, Priority.ALWAYS);
@@ -55,7 +56,7 @@ final class StatusLine extends VBox {
   private static ListView<Status.Said> earlier(Status status) {
     ListView<Status.Said> list = new ListView<>(status.earlier());
     list.setPrefHeight(EARLIER_HEIGHT);
-    list.setAccessibleText("What was said before");
+    list.setAccessibleText(Say.text("What was said before"));
     list.setCellFactory(view -> new SaidCell());
     return list;
   }
@@ -69,7 +70,7 @@ final class StatusLine extends VBox {
     @Override
     protected void updateItem(Status.@Nullable Said said, boolean empty) {
       super.updateItem(said, empty);
-      setText(empty || said == null ? null : (said.trouble() ? "Not done: " : "") + said.text());
+      setText(empty || said == null ? null : said.trouble() ? Say.text("Not done: {0}", said.text()) : said.text());
       getStyleClass().remove("said-trouble");
       if (!empty && said != null && said.trouble()) {
         getStyleClass().add("said-trouble");

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * How a table was left.
@@ -21,7 +22,7 @@ record TableLook(List<Column> columns, List<Sorted> sort) {
   /**
    * One column.
    *
-   * @param name as its head says it
+   * @param name its id, or what its head says
    * @param width more than 0
    * @param shown whether the user wants to see it
    */
@@ -35,6 +36,13 @@ record TableLook(List<Column> columns, List<Sorted> sort) {
 
   /** A column that the table is sorted by, and whether the greatest comes first. */
   record Sorted(String name, boolean descending) {}
+
+  /** The same with its columns named otherwise. */
+  TableLook named(UnaryOperator<String> otherwise) {
+    return new TableLook(
+        columns.stream().map(column -> new Column(otherwise.apply(column.name()), column.width(), column.shown())).toList(),
+        sort.stream().map(sorted -> new Sorted(otherwise.apply(sorted.name()), sorted.descending())).toList());
+  }
 
   /** The columns there are now, in the order in which they were left; those that are new keep their places. */
   <C> List<C> inOrder(List<C> now, Function<C, String> name) {

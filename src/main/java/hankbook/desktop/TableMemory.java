@@ -1,7 +1,9 @@
 package hankbook.desktop;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javafx.application.Platform;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableColumn.SortType;
@@ -10,7 +12,8 @@ import javafx.scene.input.MouseEvent;
 
 /**
  * Remembers how a table was left: the order and widths of its columns, which of them are shown, and how it is sorted. Only what the user does is noted, not what the
- * table does to find room. A table whose columns cannot be told apart by their names is left alone.
+ * table does to find room. Columns are remembered by their ids, which are the same in every language, or by their heads where they have none; a table whose columns
+ * cannot be told apart so is left alone.
  */
 final class TableMemory<R> {
   private final TableView<R> table;
@@ -39,7 +42,7 @@ final class TableMemory<R> {
   }
 
   private boolean isNamed() {
-    List<String> names = table.getColumns().stream().map(TableColumn::getText).toList();
+    List<String> names = table.getColumns().stream().map(TableMemory::name).toList();
     return names.size() > 1 && names.stream().distinct().count() == names.size();
   }
 
@@ -50,15 +53,32 @@ final class TableMemory<R> {
   }
 
   private static TableLook.Column look(TableColumn<?, ?> column) {
-    return new TableLook.Column(column.getText(), Math.max(1, (int) Math.round(column.getWidth())), GivingWay.isWanted(column));
+    return new TableLook.Column(name(column), Math.max(1, (int) Math.round(column.getWidth())), GivingWay.isWanted(column));
   }
 
   private static TableLook.Sorted sorted(TableColumn<?, ?> column) {
-    return new TableLook.Sorted(column.getText(), column.getSortType() == SortType.DESCENDING);
+    return new TableLook.Sorted(name(column), column.getSortType() == SortType.DESCENDING);
   }
 
-  private void put(TableLook look) {
-    List<TableColumn<R, ?>> ordered = look.inOrder(table.getColumns(), TableColumn::getText);
+  /** The id of a column that is called so, apart from those of the fields of the window. */
+  static String id(String called) {
+    return "column-" + called;
+  }
+
+  private static String name(TableColumn<?, ?> column) {
+    return column.getId() == null ? column.getText() : column.getId();
+  }
+
+  /** Looks once went by heads, of which the ids are made. */
+  private String named(String remembered) {
+    String id = id(remembered.toLowerCase(Locale.ROOT).replace(".", "").replaceAll("[^a-z0-9]+", "-"));
+    return column(column -> name(column).equals(remembered)).or(() -> column(column -> name(column).equals(id) || column.getText().equals(remembered)))
+        .map(TableMemory::name).orElse(remembered);
+  }
+
+  private void put(TableLook remembered) {
+    TableLook look = remembered.named(this::named);
+    List<TableColumn<R, ?>> ordered = look.inOrder(table.getColumns(), TableMemory::name);
     if (!ordered.equals(table.getColumns())) {
       table.getColumns().setAll(ordered);
     }
@@ -82,6 +102,10 @@ final class TableMemory<R> {
   }
 
   private Optional<TableColumn<R, ?>> column(String name) {
-    return table.getColumns().stream().filter(column -> column.getText().equals(name)).findFirst();
+    return column(column -> name(column).equals(name));
+  }
+
+  private Optional<TableColumn<R, ?>> column(Predicate<TableColumn<R, ?>> alike) {
+    return table.getColumns().stream().filter(alike).findFirst();
   }
 }

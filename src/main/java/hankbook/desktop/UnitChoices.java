@@ -10,6 +10,7 @@ import hankbook.desktop.units.YarnUnit;
 import hankbook.measure.NumberingSystem;
 import hankbook.yarn.FibreFamily;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
@@ -38,7 +39,7 @@ final class UnitChoices extends TitledPane {
     row(Say.text("Weight"), "unit-weight", List.of(WeightUnit.values()), units.weight(), UnitWords::of, it -> now().withWeight(it));
     row(Say.text("Sett and picks"), "unit-sett", List.of(SettUnit.values()), units.sett(), UnitWords::of, it -> now().withSett(it));
     for (FibreFamily family : FibreFamily.values()) {
-      row(UnitWords.of(family), "number-" + family.ordinal(), List.of(NumberingSystem.values()), units.numbers().of(family), UnitWords::of, it -> now().withNumbers(numbers().with(family, it)));
+      row(UnitWords.of(family), "number-" + family.name().toLowerCase(Locale.ROOT), List.of(NumberingSystem.values()), units.numbers().of(family), UnitWords::of, it -> now().withNumbers(numbers().with(family, it)));
     }
     row(Say.text("Blends and other yarn"), "number-other", List.of(NumberingSystem.values()), units.numbers().other(), UnitWords::of, it -> now().withNumbers(numbers().withOther(it)));
     VBox all = new VBox(Labels.quiet(Say.text("A yarn's number stays as its label has it. A grist that was weighed or reckoned is said by these.")), grid);

@@ -15,13 +15,13 @@ import javafx.scene.layout.VBox;
 final class ValueTable extends TableView<ValueLine> {
   private static final double ROW_HEIGHT = 30;
 
-  private final TableColumn<ValueLine, String> name = column(Say.text("Yarn"), 150, ValueLine::name);
-  private final TableColumn<ValueLine, String> value = column(Say.text("Value"), 84, ValueLine::value);
+  private final TableColumn<ValueLine, String> name = column("yarn", Say.text("Yarn"), 150, ValueLine::name);
+  private final TableColumn<ValueLine, String> value = column("value", Say.text("Value"), 84, ValueLine::value);
 
   /** @param enter leads to where a purchase is entered */
   ValueTable(Runnable enter) {
-    List<TableColumn<ValueLine, String>> amounts = List.of(column(Say.text("Metres"), 92, ValueLine::metres), column(Say.text("Mass"), 92, ValueLine::mass),
-        value, column(Say.text("per m"), 64, ValueLine::perMetre));
+    List<TableColumn<ValueLine, String>> amounts = List.of(column("metres", Say.text("Metres"), 92, ValueLine::metres), column("mass", Say.text("Mass"), 92, ValueLine::mass),
+        value, column("per-m", Say.text("per m"), 64, ValueLine::perMetre));
     amounts.forEach(column -> column.getStyleClass().add("amount"));
     getColumns().add(name);
     getColumns().addAll(amounts);
@@ -47,15 +47,16 @@ final class ValueTable extends TableView<ValueLine> {
   void show(List<ValueLine> lines, ValuedStock stock, String grouped) {
     int chosen = getSelectionModel().getSelectedIndex();
     name.setText(grouped);
-    value.setText("Value, " + stock.value().currency());
+    value.setText(Say.text("Value, {0}", stock.value().currency()));
     getItems().setAll(lines);
     if (chosen >= 0 && chosen < lines.size()) {
       getSelectionModel().select(chosen);
     }
   }
 
-  private static TableColumn<ValueLine, String> column(String name, double width, Function<ValueLine, String> of) {
+  private static TableColumn<ValueLine, String> column(String id, String name, double width, Function<ValueLine, String> of) {
     TableColumn<ValueLine, String> column = new TableColumn<>(name);
+    column.setId(TableMemory.id(id));
     column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(of.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.desktop.say.Say;
 import hankbook.measure.Length;
 import hankbook.reckon.Cause;
 import hankbook.reckon.YarnAccount;
@@ -31,24 +32,24 @@ final class Waterfall extends VBox {
     values.setHalignment(HPos.RIGHT);
     values.setMinWidth(86);
     grid.getColumnConstraints().setAll(names, drawn, values);
-    row("planned", bars.beginning(), bars.planned(), "went-whole", Wording.yarn(bars.planned()));
+    row("planned", Say.text("planned"), bars.beginning(), bars.planned(), "went-whole", Wording.yarn(bars.planned()));
     bars.steps().forEach(this::step);
-    row("used", bars.beginning(), bars.used(), "went-whole", Wording.yarn(bars.used()));
+    row("used", Say.text("used"), bars.beginning(), bars.used(), "went-whole", Wording.yarn(bars.used()));
     getChildren().add(grid);
     if (bars.beginning().isPositive()) {
-      getChildren().add(Labels.quiet("The bars begin at " + Wording.yarn(bars.beginning()) + ", not at nothing, so that the steps can be seen."));
+      getChildren().add(Labels.quiet(Say.text("The bars begin at {0}, not at nothing, so that the steps can be seen.", Wording.yarn(bars.beginning()))));
     }
   }
 
   private void step(YarnAccount.Step step) {
     String style = step.cause() == Cause.UNEXPLAINED ? "went-unexplained" : step.part().isNegative() ? "went-less" : "went-more";
-    row(step.cause().words(), step.before(), step.after(), style, AfterWords.signed(step.part()));
+    row(step.cause().words(), Say.known(step.cause().words()), step.before(), step.after(), style, AfterWords.signed(step.part()));
   }
 
-  private void row(String name, Length from, Length to, String style, String words) {
+  private void row(String key, String name, Length from, Length to, String style, String words) {
     Label caption = new Label(name);
     Label value = new Label(words);
-    value.setId("went-" + name.replace(' ', '-').toLowerCase(Locale.ROOT));
+    value.setId("went-" + key.replace(' ', '-').toLowerCase(Locale.ROOT));
     value.setMinWidth(USE_PREF_SIZE);
     if (style.equals("went-whole")) {
       caption.getStyleClass().add("went-total");

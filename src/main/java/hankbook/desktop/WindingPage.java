@@ -27,7 +27,7 @@ final class WindingPage extends PlanPage {
   WindingPage(PlansModel model) {
     super("winding", Say.text("Winding"), model);
     this.winding = model.winding();
-    this.threads = FieldRow.field(Say.text("Threads together"), "the plan's", "winding-threads", FIELD, winding.threads());
+    this.threads = FieldRow.field(Say.text("Threads together"), Say.text("the plan's"), "winding-threads", FIELD, winding.threads());
     CheckBox across = new CheckBox(Say.text("Across colours"));
     across.setId("winding-across");
     across.selectedProperty().bindBidirectional(winding.acrossProperty());

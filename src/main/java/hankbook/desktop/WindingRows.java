@@ -46,7 +46,7 @@ final class WindingRows extends VBox {
     getChildren().addAll(new FigureBox(Say.text("passes"), below.figure("passes", Say.text("passes"), passes, () -> PassesBecause.of(sheet))), below);
     if (sheet.check().isShort()) {
       Label mark = StandingMark.labelled(Standing.SHORT);
-      getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " What has a skein can be wound.", "winding-words")));
+      getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " " + Say.text("What has a skein can be wound."), "winding-words")));
     }
     WindingWords.otherThreads(sheet, found.planned()).ifPresent(this::otherThreads);
     steps(Say.text("In the order of the warp"), WindingSteps.ofWarp(sheet));
@@ -57,7 +57,7 @@ final class WindingRows extends VBox {
   }
 
   private void otherThreads(String words) {
-    Button take = new Button("Let the plan say " + sheet.wish().threads());
+    Button take = new Button(Say.text("Let the plan say {0}", sheet.wish().threads()));
     take.setId("winding-take-threads");
     take.getStyleClass().addAll(Styles.SMALL, Styles.BUTTON_OUTLINED);
     take.setMinWidth(USE_PREF_SIZE);
@@ -101,18 +101,19 @@ final class WindingRows extends VBox {
   }
 
   private static Node begins(Stint stint) {
-    String from = stint.firstPass() == 1 ? "" : "from pass " + stint.firstPass() + ", ";
-    return skein("position " + stint.position(), stint.skein(), from + ends(stint.ends()));
+    String ends = stint.firstPass() == 1 ? ends(stint.ends()) : Say.count(stint.ends(), "from pass {1}, {0} end", "from pass {1}, {0} ends", stint.firstPass());
+    return skein(Say.text("position {0}", stint.position()), stint.skein(), ends);
   }
 
   private static Node changes(Stint before, Stint next) {
-    String from = next.firstPass() == before.lastPass() + 1 ? "" : "for pass " + next.firstPass() + ", ";
-    return skein("after pass " + before.lastPass(), next.skein(), from + ends(next.ends()));
+    boolean follows = next.firstPass() == before.lastPass() + 1;
+    String ends = follows ? ends(next.ends()) : Say.count(next.ends(), "for pass {1}, {0} end", "for pass {1}, {0} ends", next.firstPass());
+    return skein(Say.text("after pass {0}", before.lastPass()), next.skein(), ends);
   }
 
   /** Of a yarn that is short no skein has a position yet. */
   private static Node waits(Feed feed, Share share) {
-    return skein("gives", share.code(), ends(share.ends(feed.kind().kind())));
+    return skein(Say.text("gives"), share.code(), ends(share.ends(feed.kind().kind())));
   }
 
   private static Node skein(String where, String code, String ends) {
@@ -126,7 +127,7 @@ final class WindingRows extends VBox {
   private void bouts() {
     GridPane table = new GridPane();
     table.getStyleClass().add("winding-bouts");
-    table.addRow(0, Labels.quiet("bout"), Labels.quiet("passes"), Labels.quiet("ends"), Labels.quiet(Say.text("counting groups")));
+    table.addRow(0, Labels.quiet(Say.text("bout")), Labels.quiet(Say.text("passes")), Labels.quiet(Say.text("ends")), Labels.quiet(Say.text("counting groups")));
     int number = 0;
     for (Bout bout : sheet.bouts()) {
       number++;
@@ -149,7 +150,7 @@ final class WindingRows extends VBox {
   }
 
   private static String ends(int count) {
-    return Wording.count(count, "end", "ends");
+    return Say.count(count, "{0} end", "{0} ends");
   }
 
   private static Label grown(Label label) {

@@ -55,7 +55,7 @@ public final class CopyPlan {
   }
 
   private static String text(Session session, String plan) throws NotDone {
-    return Plans.text(session, plan).orElseThrow(() -> NotDone.because("There is no plan " + plan + " in the ledger; plan list shows those there are."));
+    return Plans.text(session, plan).orElseThrow(() -> NotDone.because("There is no plan {0} in the ledger; plan list shows those there are.", plan));
   }
 
   private String kept(Session session, PlanDraft draft, String of, Optional<String> as) throws NotDone {
@@ -63,10 +63,10 @@ public final class CopyPlan {
     Predicate<String> taken = name -> listed.stream().anyMatch(other -> PlanName.alike(name, other)) || hasYarn(session, name);
     String name = as.isPresent() ? Plans.named(as.get()) : PlanName.another(of, taken);
     if (listed.contains(name)) {
-      throw NotDone.because("There is a plan " + name + " already; choose another name.");
+      throw NotDone.because("There is a plan {0} already; choose another name.", name);
     }
     if (hasYarn(session, name)) {
-      throw NotDone.because("The journal has yarn under " + name + " from a plan that was put away; choose another name.");
+      throw NotDone.because("The journal has yarn under {0} from a plan that was put away; choose another name.", name);
     }
     new Plans(studio).keep(session, name, draft.with(PlanField.of(PlanPart.PLAN, "name"), name).json());
     return name;

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The life of a plan as the ledger tells it: every step, those to come too. */
 public final class PlanSteps {
@@ -125,10 +126,10 @@ public final class PlanSteps {
 
   /** The last that was come to is where the plan is; what follows it is next. */
   private static List<PlanStep> stated(List<PlanStep> all) {
-    int now = all.stream().filter(step -> step.state() == State.DONE).map(step -> step.stage().ordinal()).reduce(Math::max).orElseThrow();
+    int now = IntStream.range(0, all.size()).filter(at -> all.get(at).state() == State.DONE).max().orElseThrow();
     List<PlanStep> stated = new ArrayList<>();
-    for (PlanStep step : all) {
-      int at = step.stage().ordinal();
+    for (int at = 0; at < all.size(); at++) {
+      PlanStep step = all.get(at);
       boolean leftOut = at < now && step.state() != State.DONE;
       stated.add(step.as(leftOut ? State.LEFT_OUT : at < now ? State.DONE : at == now ? State.NOW : at == now + 1 ? State.NEXT : State.LATER));
     }

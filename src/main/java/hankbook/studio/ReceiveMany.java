@@ -54,15 +54,15 @@ public final class ReceiveMany {
 
   private static void refuse(Session session, Skein skein, boolean first) throws NotDone {
     if (!first) {
-      throw NotDone.because(skein.code() + " is given to two skeins; give each a code of its own. Nothing was changed.");
+      throw NotDone.because("{0} is given to two skeins; give each a code of its own. Nothing was changed.", skein.code());
     }
     Optional<Skein> there = session.skeins().find(skein.code());
     if (there.isPresent()) {
-      throw NotDone.because("There is another skein " + skein.code() + " already, " + there.get().yarn() + "; give another code. Nothing was changed.");
+      throw NotDone.because("There is another skein {0} already, {1}; give another code. Nothing was changed.", skein.code(), there.get().yarn());
     }
     Skein known = Grists.known(session, skein);
     if (known.isMeasured() && known.holds().isZero()) {
-      throw NotDone.because(skein.code() + " has nothing on it; leave its length out where it is not known. Nothing was changed.");
+      throw NotDone.because("{0} has nothing on it; leave its length out where it is not known. Nothing was changed.", skein.code());
     }
   }
 }

@@ -5,7 +5,6 @@ import hankbook.ledger.EntryKind;
 import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
 import hankbook.measure.Phrase;
 import hankbook.store.Remeasurement;
 import hankbook.store.Session;
@@ -116,10 +115,6 @@ record Rewinding(Studio studio, Session session, UUID id, String note) {
     return off.allReserved().isZero()
         ? Phrase.of("Of {0} only {1} are free, not the {2} to be wound off. Nothing was changed.", code, free, wanted)
         : Phrase.of("Of {0} only {1} are free, not the {2} to be wound off; {3} are reserved for plans and stay on it. Nothing was changed.", code, free, wanted, reserved);
-  }
-
-  private static String metres(Length length) {
-    return length.print(LengthUnit.METRE, 1);
   }
 
   private Remeasurement measured(String code, Length found, Measures measures) {

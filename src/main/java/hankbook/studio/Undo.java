@@ -67,7 +67,7 @@ public final class Undo {
       Entry reversal = new Reverse(studio).possible(session, UUID.randomUUID(), entry, SEEN);
       return Rules.refusal(reversal, session.entries()).map(Refusal::message);
     } catch (NotDone refused) {
-      return Optional.of(refused.getMessage());
+      return Optional.of(refused.phrase().english());
     }
   }
 

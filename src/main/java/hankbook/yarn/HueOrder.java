@@ -17,11 +17,11 @@ public final class HueOrder implements Comparator<Colour> {
   private static final double STEP = 15;
 
   private static final Comparator<Colour> ORDER =
-      Comparator.comparing(HueOrder::isGrey)
-          .thenComparing(colour -> isGrey(colour) ? 0 : Math.floor((colour.hue() - SEAM + 360) % 360 / STEP))
-          .thenComparing(Comparator.comparing(Colour::lightness).reversed())
-          .thenComparing(Colour::hue)
-          .thenComparing(Colour::chroma);
+      Comparator.comparingInt((Colour colour) -> isGrey(colour) ? 1 : 0)
+          .thenComparingDouble(colour -> isGrey(colour) ? 0 : Math.floor((colour.hue() - SEAM + 360) % 360 / STEP))
+          .thenComparing(Comparator.comparingDouble(Colour::lightness).reversed())
+          .thenComparingDouble(Colour::hue)
+          .thenComparingDouble(Colour::chroma);
 
   private static boolean isGrey(Colour colour) {
     return colour.chroma() < GREY;

@@ -24,6 +24,7 @@ public enum Tint {
   BLACK(Hues.ALL, 0, 25, 0, 12),
   WHITE(Hues.ALL, 89, 101, 0, 16);
 
+  @SuppressWarnings("ImmutableEnumChecker") // A record of two numbers.
   private final Hues hues;
   private final double darkest;
   private final double lightest;

@@ -6,7 +6,9 @@ import hankbook.studio.NotDone;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -35,7 +37,7 @@ class CostPageTest extends ScreenTest {
   }
 
   private List<String> table() {
-    return lookup("#cost-table").lookup(".label").queryAllAs(Label.class).stream().map(Label::getText).filter(text -> !text.isEmpty()).toList();
+    return lookup("#cost-table").lookup((Node node) -> node instanceof Label || node instanceof ToggleButton).queryAllAs(Labeled.class).stream().map(Labeled::getText).filter(text -> !text.isEmpty()).toList();
   }
 
   @Test

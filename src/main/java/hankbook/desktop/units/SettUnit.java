@@ -9,6 +9,7 @@ public enum SettUnit {
   PER_TEN_CENTIMETRES(Length.of(10, LengthUnit.CENTIMETRE), 1),
   PER_INCH(Length.of(1, LengthUnit.INCH), 1);
 
+  @SuppressWarnings("ImmutableEnumChecker") // A length is a value.
   private final Length span;
   private final int places;
 

@@ -49,7 +49,7 @@ public final class WhyBelow extends VBox {
     figure.selectedProperty().subscribe((_, shown) -> {
       if (shown) {
         opened.open(place, id);
-        figures.stream().filter(other -> other != figure).forEach(other -> other.setSelected(false));
+        figures.stream().filter(other -> !other.equals(figure)).forEach(other -> other.setSelected(false));
         show(why.get(), figure);
         InView.bring(this);
       } else {

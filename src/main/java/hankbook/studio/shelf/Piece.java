@@ -20,7 +20,7 @@ record Piece(String text, int plainTo, String typed) {
     for (int at = 0; at <= question.length(); at++) {
       boolean end = at == question.length();
       quoted ^= !end && isMark(question.charAt(at));
-      if (end || !quoted && isSpace(question.charAt(at))) {
+      if (end || (!quoted && isSpace(question.charAt(at)))) {
         add(pieces, question.substring(from, at));
         from = at + 1;
       }
@@ -39,7 +39,8 @@ record Piece(String text, int plainTo, String typed) {
   private static void add(List<Piece> pieces, String typed) {
     StringBuilder text = new StringBuilder();
     int plainTo = -1;
-    for (char letter : typed.toCharArray()) {
+    for (int at = 0; at < typed.length(); at++) {
+      char letter = typed.charAt(at);
       if (!isMark(letter)) {
         text.append(isSpace(letter) ? ' ' : letter);
       } else if (plainTo < 0) {

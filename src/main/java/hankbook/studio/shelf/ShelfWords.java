@@ -91,7 +91,7 @@ public record ShelfWords(
   }
 
   private static boolean begins(String word, String whole) {
-    return word.equals(whole) || word.length() >= BEGINNING && whole.startsWith(word);
+    return word.equals(whole) || (word.length() >= BEGINNING && whole.startsWith(word));
   }
 
   private static boolean bends(String word, String whole) {
