@@ -27,9 +27,9 @@ class GuidePicturesTest extends PicturedTest {
     askWhatIsShort();
     compare();
     reserve();
+    lookBack();
     lookAhead();
     finish();
-    lookBack();
     setUp();
     assertThat(pictures.taken()).isEqualTo(GuidePictures.shown());
   }
@@ -96,7 +96,7 @@ class GuidePicturesTest extends PicturedTest {
     type("warp.order[2].share", "");
     type("warp.succession", "12 x (38 Chalk, 8 Woad), 4 Chalk");
     press("plan-page-cloth");
-    take("cloth");
+    take("cloth", ".plan-answer-side");
     press("plan-page-cover");
     press("plan-put-away");
   }
@@ -104,7 +104,7 @@ class GuidePicturesTest extends PicturedTest {
   private void askWhatIsShort() {
     choosePlan("Linen runner");
     scrollTo("#try-shorterWarp");
-    take("short");
+    take("short", ".plan-answer-side");
   }
 
   private void compare() {
@@ -118,7 +118,7 @@ class GuidePicturesTest extends PicturedTest {
   private void reserve() {
     press("plan-reserve");
     scrollTo(".share-code");
-    take("reserve");
+    take("reserve", ".plan-answer-side");
   }
 
   private void lookAhead() {

@@ -24,6 +24,9 @@ abstract class PicturedTest extends ScreenTest {
   private static final int COLOURS = 40;
   private static final int LEAST_SIDE = 240;
 
+  /** So much of what stands above is seen too, such as a heading. */
+  private static final double ABOVE = 120;
+
   final GuidePictures pictures = new GuidePictures();
 
   /** Takes a picture of the whole window. */
@@ -81,6 +84,7 @@ abstract class PicturedTest extends ScreenTest {
       TextInputControl field = found instanceof ComboBox<?> box ? box.getEditor() : (TextInputControl) found;
       field.requestFocus();
       field.setText(text);
+      field.end();
     });
     settle();
   }
@@ -117,7 +121,7 @@ abstract class PicturedTest extends ScreenTest {
         above = above.getParent();
       }
       ScrollPane pane = (ScrollPane) above;
-      double at = pane.getContent().sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY();
+      double at = pane.getContent().sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY() - ABOVE;
       pane.setVvalue(at / (pane.getContent().getLayoutBounds().getHeight() - pane.getViewportBounds().getHeight()));
     });
     settle();

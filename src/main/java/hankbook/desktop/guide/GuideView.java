@@ -10,7 +10,7 @@ import javafx.scene.layout.BorderPane;
 
 /** The guide: its pages in a list, and beside it the chosen one. */
 public final class GuideView extends BorderPane {
-  private static final double LIST_PART = 0.28;
+  private static final double LIST_PART = 0.24;
 
   private final Guide guide;
   private final Consumer<String> elsewhere;
