@@ -31,6 +31,7 @@ final class GuideBody extends VBox {
   GuideBody(Node page, Consumer<String> follow) {
     this.follow = follow;
     getStyleClass().add("guide-body");
+    setMinWidth(0);
     page.accept(new Setter(this));
   }
 
