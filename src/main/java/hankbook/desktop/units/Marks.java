@@ -4,13 +4,13 @@ import java.util.regex.Pattern;
 
 /**
  * The decimal mark between what the files say and what is read and typed in the window. Files have a point. Where the user's mark is a comma, points and commas between
- * digits change places, so that "1,5" is 1.5, and "1.234" is no number at all, rather than one of two. Blanks that part thousands are for reading and left out.
+ * digits or at the head of a number change places, so that "1,5" is 1.5, and "1.234" is no number at all, rather than one of two. Blanks that part thousands are for reading and left out.
  *
  * @param decimal a point or a comma
  */
 public record Marks(char decimal) {
   private static final Pattern THOUSANDS = Pattern.compile("(?<![\\d.,])\\d{1,3}(?:[ \\u00A0\\u202F]\\d{3})+(?!\\d)");
-  private static final Pattern MARK = Pattern.compile("(?<![\\d.,])[.,](?=\\d)|(?<=\\d)[.,](?=\\d)");
+  private static final Pattern MARK = Pattern.compile("(?<![\\d.,\\p{L}])[.,](?=\\d)|(?<=\\d)[.,](?=\\d)");
   private static final Pattern BLANK = Pattern.compile("[ \\u00A0\\u202F]");
 
   /** A text of the files as it is shown. */

@@ -97,6 +97,14 @@ class MarksProperties {
     assertThat(Arithmetic.count(comma.canonical("(3 x 36 + 12) x 4"))).isEqualTo(480);
   }
 
+  @Example
+  void aCommaAfterAUnitPartsAndIsNoDecimalMark() {
+    Marks comma = new Marks(',');
+    assertThat(comma.canonical("102,5 g,99 g")).isEqualTo("102.5 g,99 g");
+    assertThat(comma.canonical("120m,118m, ,5 m")).isEqualTo("120m,118m, .5 m");
+    assertThat(Marks.isOther("102 g,99 g")).isFalse();
+  }
+
   @Property
   void theOtherMarkIsNeverReadAsANumber(@ForAll @LongRange(min = 0, max = 999) long whole, @ForAll @LongRange(min = 0, max = 999_999) long part, @ForAll("marks") char mark) {
     String typed = whole + (mark == '.' ? "," : ".") + part + " m";
