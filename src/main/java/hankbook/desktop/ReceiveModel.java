@@ -262,7 +262,7 @@ public final class ReceiveModel {
   }
 
   private boolean isTaken(String code) {
-    return justReceived.contains(code) || shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code));
+    return justReceived.contains(code) || (!shelf.isTakenBack(code) && shelf.everySkein().stream().anyMatch(skein -> skein.code().equals(code)));
   }
 
   private static <T> T known(Map<String, T> byColumn, String column) {

@@ -12,6 +12,7 @@ import hankbook.yarn.Skein;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -43,10 +44,11 @@ public final class ShelfModel {
   private boolean beingShown;
   private boolean read;
   private List<Skein> ever = List.of();
+  private Set<String> takenBack = Set.of();
   private Doubts doubts = Doubts.DEFAULT;
 
   /** What the ledger has, and how far it is trusted. */
-  private record Stock(List<ShelfSkein> skeins, Doubts doubts) {}
+  private record Stock(List<ShelfSkein> skeins, Set<String> takenBack, Doubts doubts) {}
 
   public ShelfModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -82,6 +84,11 @@ public final class ShelfModel {
   /** Every skein there ever was, used up or not. */
   List<Skein> everySkein() {
     return ever;
+  }
+
+  /** Whether a skein was written down and may come once more, since its receipts were all taken back. */
+  boolean isTakenBack(String code) {
+    return takenBack.contains(code);
   }
 
   /** How far each way of knowing a length is trusted. */
@@ -141,7 +148,7 @@ public final class ShelfModel {
   }
 
   private Stock stock() {
-    return new Stock(new Shelf(studio).everySkein(), new Settings(studio).judgement().doubts());
+    return new Stock(new Shelf(studio).everySkein(), new Shelf(studio).takenBack(), new Settings(studio).judgement().doubts());
   }
 
   private void show(Stock stock) {
@@ -149,6 +156,7 @@ public final class ShelfModel {
     beingShown = true;
     read = true;
     doubts = stock.doubts();
+    takenBack = stock.takenBack();
     ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
     all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
     filter();

@@ -138,7 +138,7 @@ public final class Receive {
   }
 
   /** A skein that was written down and may come now, being on order or in no place. */
-  private static Optional<Arrival> arrival(Session session, Optional<Skein> there, Skein comes) {
+  static Optional<Arrival> arrival(Session session, Optional<Skein> there, Skein comes) {
     return there.filter(known -> wasTakenBack(session, known) || ExpectedYarn.isOnOrder(session, known.code())).map(known -> CostSaid.ruled(session, known, comes));
   }
 

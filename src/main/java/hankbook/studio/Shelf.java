@@ -8,10 +8,12 @@ import hankbook.store.Session;
 import hankbook.yarn.GristSample;
 import hankbook.yarn.Skein;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What is on the shelf, and what of it is promised. */
 public final class Shelf {
@@ -34,6 +36,19 @@ public final class Shelf {
   /** The codes of those that came to be by winding yarn off others, whose cost came with the yarn. */
   public Set<String> woundOff() {
     return studio.read(session -> session.balances().woundOnly());
+  }
+
+  /** The codes of measured skeins that are written down and in no place, since their receipts were all taken back: they may be received again. */
+  public Set<String> takenBack() {
+    return studio.read(session -> {
+      Set<String> placed = session.balances().all().lengths().keySet().stream().map(Holding::skein).collect(Collectors.toCollection(HashSet::new));
+      placed.addAll(session.balances().woundOnly());
+      Map<String, GristSample> samples = session.gristSamples().all();
+      return session.skeins().all().stream()
+          .filter(skein -> !placed.contains(skein.code()) && skein.withSample(Optional.ofNullable(samples.get(skein.yarn().yarn()))).isMeasured())
+          .map(Skein::code)
+          .collect(Collectors.toUnmodifiableSet());
+    });
   }
 
   /** One skein. */

@@ -10,6 +10,7 @@ import hankbook.studio.Grists;
 import hankbook.studio.Journal;
 import hankbook.studio.NotDone;
 import hankbook.studio.PartWith;
+import hankbook.studio.Reverse;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import hankbook.studio.Studio;
@@ -64,6 +65,19 @@ class ShelfActsTest {
     doWhatWaits();
     assertThat(new Journal(studio).newestFirst()).hasSize(2);
     assertThat(shelf.shown()).extracting(SkeinRow::code).containsExactly("S001", "S002");
+  }
+
+  @Test
+  void aSkeinWhoseReceiptWasTakenBackIsReceivedOnceMore() throws NotDone {
+    new Reverse(studio).entry(UUID.randomUUID(), new Journal(studio).newestFirst().getFirst().chained().entry().id(), "sent back");
+    ReceiveModel again = new ReceiveModel(studio, atOnce, status, shelf);
+    Map.of("code", "S001", "yarn", "Skerry 16/2", "colour", "Woad", "length", "1600 m").forEach((column, text) -> again.field(column).set(text));
+    assertThat(again.act().isPossible()).isFalse();
+    shelf.refresh();
+    again.begin();
+    assertThat(again.act().isPossible()).isTrue();
+    again.receive();
+    assertThat(new Shelf(studio).skein("S001").orElseThrow().free()).isEqualTo(Length.metres(1600));
   }
 
   @Test

@@ -70,6 +70,30 @@ class ReceiveManyTest {
   }
 
   @Test
+  void a_lot_that_was_taken_back_is_received_again_with_what_is_said_of_it_now() throws Exception {
+    List<Skein> skeins = List.of(skein("S1", 100), skein("S2", 99), unmeasured("S3"));
+    receive.skeins(UUID.randomUUID(), skeins);
+    new Reverse(studio).entry(UUID.randomUUID(), new Journal(studio).newestFirst().getFirst().chained().entry().id(), "sent back");
+    assertThat(new Shelf(studio).takenBack()).containsExactlyInAnyOrder("S1", "S2");
+    receive.skeins(UUID.randomUUID(), List.of(skein("S1", 100), skein("S2", 95), unmeasured("S3")));
+    receive.skeins(UUID.randomUUID(), List.of(skein("S1", 100), unmeasured("S3")));
+    assertThat(new Shelf(studio).takenBack()).isEmpty();
+    assertThat(new Shelf(studio).everySkein()).extracting(ShelfSkein::free).containsExactly(Length.metres(100), Length.metres(95), Length.ZERO);
+    assertThat(new Journal(studio).newestFirst()).extracting(entry -> entry.chained().entry().kind())
+        .containsExactly(EntryKind.RECOUNT, EntryKind.RECEIVE, EntryKind.REVERSAL, EntryKind.RECEIVE);
+  }
+
+  @Test
+  void a_taken_back_skein_does_not_come_again_as_another_yarn() throws Exception {
+    receive.skeins(UUID.randomUUID(), List.of(skein("S1", 100)));
+    new Reverse(studio).entry(UUID.randomUUID(), new Journal(studio).newestFirst().getFirst().chained().entry().id(), "sent back");
+    Skein other = new Skein(
+        "S1", new YarnColour("Beck", "Milk"), "", "", Optional.empty(), PackageForm.SKEIN, Optional.of(Length.metres(9)), Optional.empty(), false, "", "", Optional.empty(), Optional.empty(), Optional.empty());
+    assertThatThrownBy(() -> receive.skeins(UUID.randomUUID(), List.of(other, skein("S2", 9)))).isInstanceOf(NotDone.class).hasMessageStartingWith("There is another skein S1 already");
+    assertThat(new Shelf(studio).skein("S2")).isEmpty();
+  }
+
+  @Test
   void one_that_cannot_be_taken_is_named_and_none_is_received() throws Exception {
     receive.skeins(UUID.randomUUID(), List.of(skein("S2", 50)));
     assertThatThrownBy(() -> receive.skeins(UUID.randomUUID(), List.of(skein("S1", 100), skein("S2", 99)))).isInstanceOf(NotDone.class)
