@@ -60,7 +60,7 @@ public record CoverBecause(Because need, Because free, Because margin, Because u
     if (doubt.parts().isEmpty()) {
       return Because.given(Term.UNCERTAINTY, yarn, combined);
     }
-    List<Because> parts = doubt.parts().stream().map(part -> Because.given(Term.ERROR, part.words(), Amount.Stretch.of(part.error()))).toList();
+    List<Because> parts = doubt.parts().stream().map(part -> Because.given(Term.ERROR, part.phrase(), Amount.Stretch.of(part.error()))).toList();
     return new Because(Term.UNCERTAINTY, yarn, combined, Combined.ROOT, parts);
   }
 

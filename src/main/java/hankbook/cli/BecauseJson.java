@@ -28,7 +28,7 @@ final class BecauseJson {
   }
 
   private static void put(ObjectNode node, Because tree) {
-    node.put("term", tree.term().key()).put("of", tree.of());
+    node.put("term", tree.term().key()).put("of", tree.of().english());
     node.put("value", Exact.decimal(number(tree.amount()), PLACES, RoundingMode.HALF_UP).stripTrailingZeros()).put("unit", unit(tree.amount()));
     node.put("combined", tree.how().name().toLowerCase(Locale.ROOT)).put("text", tree.term().formula());
     ArrayNode parts = node.putArray("parts");

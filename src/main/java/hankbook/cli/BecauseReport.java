@@ -31,7 +31,7 @@ final class BecauseReport implements BecauseText.Written {
 
   @Override
   public String name(Because figure) {
-    return figure.term().words() + (figure.of().isEmpty() ? "" : " of " + figure.of());
+    return figure.term().words() + (figure.isOfOne() ? " of " + figure.of() : "");
   }
 
   @Override

@@ -94,7 +94,7 @@ final class CostReport {
       lines.add("");
       TextTable table = new TextTable("Work without a rate", ">count", ">each", ">in all", "known by");
       work.forEach(labour -> table.row(
-          labour.kind().key(), Long.toString(labour.count()), DurationText.rounded(labour.unit().each()), DurationText.rounded(labour.time()), labour.unit().from()));
+          labour.kind().key(), Long.toString(labour.count()), DurationText.rounded(labour.unit().each()), DurationText.rounded(labour.time()), labour.unit().from().english()));
       lines.addAll(table.lines());
       lines.add("A rate is set by, for one: settings hourlyRate '18 EUR'; or named here: --rate '18 EUR'.");
     }

@@ -39,7 +39,7 @@ final class LearntJson {
       finding(node, offer.finding());
       put(node, "says", offer.which().unit(), offer.said(proposal.plan().check().plan().allowances()));
       put(node, "offered", offer.which().unit(), Optional.of(offer.which().unit().told(offer.value())));
-      node.put("text", offer.text()).put("reason", offer.reason());
+      node.put("text", offer.text()).put("reason", offer.reason().english());
     }
     return JsonText.of(root);
   }

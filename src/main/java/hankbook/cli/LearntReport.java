@@ -46,7 +46,7 @@ final class LearntReport {
     List<String> lines = new ArrayList<>(List.of(plan + ", " + (proposal.manner().equals(Manner.ANY) ? "of which neither loom nor weave nor fibre is known" : proposal.manner().words())));
     lines.add("");
     TextTable table = new TextTable("", ">plan says", ">learnt", "");
-    proposal.offers().forEach(offer -> table.row(offer.which().words(), said(proposal, offer), offer.text(), offer.reason()));
+    proposal.offers().forEach(offer -> table.row(offer.which().words(), said(proposal, offer), offer.text(), offer.reason().english()));
     lines.addAll(table.lines());
     lines.add("");
     lines.add("Nothing was changed: what you like of it, put into the plan.");

@@ -21,10 +21,10 @@ final class ReallyReport {
   static List<String> lines(Made made, Realised really) {
     Allowances allowances = made.plan().allowances();
     TextTable table = new TextTable("what was really so", ">planned", ">really", "worked out from");
-    really.ways().forEach((way, found) -> table.row("  " + way.words(), Way.percent(way.planned(allowances)), Way.percent(found.value()), found.from()));
-    really.sampling().ifPresent(found -> table.row("  sampling", length(allowances.sampling()), length(found.value()), found.from()));
-    really.loomWaste().ifPresent(found -> table.row("  loom waste", length(allowances.loomWaste()), length(found.value()), found.from()));
-    really.times().forEach((kind, found) -> table.row("  " + kind.key() + ", " + of(kind), "", DurationText.rounded(found.value()), found.from()));
+    really.ways().forEach((way, found) -> table.row("  " + way.words(), Way.percent(way.planned(allowances)), Way.percent(found.value()), found.from().english()));
+    really.sampling().ifPresent(found -> table.row("  sampling", length(allowances.sampling()), length(found.value()), found.from().english()));
+    really.loomWaste().ifPresent(found -> table.row("  loom waste", length(allowances.loomWaste()), length(found.value()), found.from().english()));
+    really.times().forEach((kind, found) -> table.row("  " + kind.key() + ", " + of(kind), "", DurationText.rounded(found.value()), found.from().english()));
     boolean nothing = table.lines().size() == 1;
     List<String> lines = new ArrayList<>(nothing ? List.of("What was really so cannot be told from what was measured.") : table.lines());
     really.unlikely().stream().map(Unlikely::words).forEach(lines::add);

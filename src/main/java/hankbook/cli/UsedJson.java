@@ -51,19 +51,19 @@ final class UsedJson {
   private static void really(ObjectNode node, Realised really, Allowances allowances) {
     ArrayNode ways = node.putArray("allowances");
     really.ways().forEach((way, found) -> ways.addObject()
-        .put("allowance", way.key()).put("planned", part(way.planned(allowances))).put("found", part(found.value())).put("from", found.from()));
+        .put("allowance", way.key()).put("planned", part(way.planned(allowances))).put("found", part(found.value())).put("from", found.from().english()));
     length(node, "sampling", allowances.sampling(), really.sampling());
     length(node, "loomWaste", allowances.loomWaste(), really.loomWaste());
     ArrayNode times = node.putArray("times");
     really.times().forEach((kind, found) -> times.addObject()
-        .put("work", kind.key()).put("per", kind.per().name().toLowerCase(Locale.ROOT)).put("seconds", BigDecimal.valueOf(found.value().toMillis(), 3)).put("from", found.from()));
+        .put("work", kind.key()).put("per", kind.per().name().toLowerCase(Locale.ROOT)).put("seconds", BigDecimal.valueOf(found.value().toMillis(), 3)).put("from", found.from().english()));
     ArrayNode unlikely = node.putArray("unlikely");
     really.unlikely().forEach(never -> unlikely.add(never.words()));
   }
 
   private static void length(ObjectNode node, String key, Length planned, Optional<Found<Length>> found) {
     found.ifPresentOrElse(
-        length -> node.putObject(key).put("plannedM", planned.metres()).put("foundM", length.value().metres()).put("from", length.from()), () -> node.putNull(key));
+        length -> node.putObject(key).put("plannedM", planned.metres()).put("foundM", length.value().metres()).put("from", length.from().english()), () -> node.putNull(key));
   }
 
   private static BigDecimal part(BigFraction part) {

@@ -2,6 +2,7 @@ package hankbook.cost;
 
 import hankbook.allot.PutUp;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.WorkKind;
 import hankbook.yarn.YarnColour;
@@ -50,7 +51,7 @@ public record CostWish(
   public Rates over(Rates set) {
     Rates rates = rate.map(set::withHourly).orElse(set);
     Map<WorkKind, UnitTime> all = new HashMap<>(rates.times());
-    times.forEach((kind, each) -> all.put(kind, new UnitTime(each, "as named")));
+    times.forEach((kind, each) -> all.put(kind, new UnitTime(each, Phrase.of("as named"))));
     return new Rates(all, rates.hourly());
   }
 }

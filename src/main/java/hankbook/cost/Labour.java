@@ -2,10 +2,10 @@ package hankbook.cost;
 
 import hankbook.measure.DurationText;
 import hankbook.measure.MoneyText;
+import hankbook.measure.Phrase;
 import hankbook.plan.WorkKind;
 import java.math.BigInteger;
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.joda.money.Money;
@@ -34,8 +34,18 @@ public record Labour(WorkKind kind, long count, UnitTime unit, Optional<Money> h
 
   /** What is done, to how much and how long: {@code 690 ends, 30 s each, 5 h 45 min}. */
   public String words() {
-    String per = kind.per().name().toLowerCase(Locale.ROOT) + (count == 1 ? "" : "s");
-    return count + " " + per + ", " + DurationText.rounded(unit.each()) + " each (" + unit.from() + "), " + DurationText.rounded(time());
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
+    String each = DurationText.rounded(unit.each());
+    String all = DurationText.rounded(time());
+    return switch (kind.per()) {
+      case END -> Phrase.count(count, "{0} end, {1} each ({2}), {3}", "{0} ends, {1} each ({2}), {3}", each, unit.from(), all);
+      case PICK -> Phrase.count(count, "{0} pick, {1} each ({2}), {3}", "{0} picks, {1} each ({2}), {3}", each, unit.from(), all);
+      case PIECE -> Phrase.count(count, "{0} piece, {1} each ({2}), {3}", "{0} pieces, {1} each ({2}), {3}", each, unit.from(), all);
+    };
   }
 
   /** The same with the rate, where there is one. */

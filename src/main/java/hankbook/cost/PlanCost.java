@@ -3,6 +3,7 @@ package hankbook.cost;
 import hankbook.allot.PlanCheck;
 import hankbook.allot.Purchase;
 import hankbook.measure.Exact;
+import hankbook.measure.Phrase;
 import hankbook.plan.Plan;
 import hankbook.yarn.Skein;
 import java.math.RoundingMode;
@@ -53,7 +54,7 @@ public record PlanCost(
     List<Uncounted> uncounted = new ArrayList<>(yarn.uncounted());
     uncounted.addAll(work.uncounted());
     costing.planOverhead().filter(fixed -> !fixed.getCurrencyUnit().equals(costing.currency())).ifPresent(
-        fixed -> uncounted.add(new Uncounted(Uncounted.Kind.OVERHEADS, "Overheads of each plan", "they are in " + fixed.getCurrencyUnit() + ", and this is reckoned in " + costing.currency())));
+        fixed -> uncounted.add(new Uncounted(Uncounted.Kind.OVERHEADS, Phrase.of("Overheads of each plan"), Phrase.of("they are in {0}, and this is reckoned in {1}", fixed.getCurrencyUnit(), costing.currency()))));
     CostLine total = CostLine.ofAll("total", "Total", costing.currency(), lines);
     return new PlanCost(
         check.plan(), total, work.labour(), PieceCost.shared(total.amount(), check.plan().pieces()), costing.purchases(), spent(costing), yarn.remnants(), uncounted);

@@ -2,6 +2,7 @@ package hankbook.cost;
 
 import hankbook.measure.Exact;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -24,8 +25,8 @@ public sealed interface Pricing {
     }
 
     @Override
-    public String words() {
-      return "a margin of " + part + " of the price";
+    public Phrase phrase() {
+      return Phrase.of("a margin of {0} of the price", said(part));
     }
   }
 
@@ -41,8 +42,8 @@ public sealed interface Pricing {
     }
 
     @Override
-    public String words() {
-      return "a markup of " + part + " on the cost";
+    public Phrase phrase() {
+      return Phrase.of("a markup of {0} on the cost", said(part));
     }
   }
 
@@ -55,8 +56,17 @@ public sealed interface Pricing {
   /** What a cost is multiplied by, exactly. */
   BigFraction factor();
 
+  private static Phrase.As said(Percentage part) {
+    return new Phrase.As(new Phrase.Percent(part.fraction(), 4), part.toString());
+  }
+
   /** As it is said. */
-  String words();
+  default String words() {
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  Phrase phrase();
 
   /** The price for a cost, to the nearest smallest coin, half a coin up. */
   default Money price(Money cost) {

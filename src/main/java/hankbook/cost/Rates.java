@@ -2,6 +2,7 @@ package hankbook.cost;
 
 import hankbook.allot.Judgement;
 import hankbook.allot.Setting;
+import hankbook.measure.Phrase;
 import hankbook.plan.WorkKind;
 import java.util.EnumMap;
 import java.util.Map;
@@ -31,7 +32,7 @@ public record Rates(Map<WorkKind, UnitTime> times, Map<WorkKind, Money> hourly) 
     for (WorkKind kind : WorkKind.values()) {
       Setting time = Setting.time(kind);
       boolean set = judgement.set().containsKey(time);
-      UnitTime otherwise = new UnitTime(judgement.duration(time), set ? UnitTime.AS_SET : "common practice");
+      UnitTime otherwise = new UnitTime(judgement.duration(time), set ? UnitTime.AS_SET : Phrase.of("common practice"));
       times.put(kind, set ? otherwise : learnt.getOrDefault(kind, otherwise));
       judgement.money(Setting.rate(kind)).or(() -> judgement.money(Setting.HOURLY_RATE)).ifPresent(rate -> hourly.put(kind, rate));
     }

@@ -1,6 +1,7 @@
 package hankbook.cost;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -22,7 +23,7 @@ final class SkeinWorth {
 
   /** What so much of it cost; all of it where that is more than there is. Empty where that is not known in the currency. */
   Optional<Money> of(Length length) {
-    if (!whyUnknown().isEmpty()) {
+    if (whyUnknown().isPresent()) {
       return Optional.empty();
     }
     Money cost = Money.zero(currency);
@@ -41,11 +42,11 @@ final class SkeinWorth {
   }
 
   /** Why its cost is not known; empty where it is. */
-  String whyUnknown() {
+  Optional<Phrase> whyUnknown() {
     if (held.isEmpty()) {
-      return "what was paid for it is not known";
+      return Optional.of(Phrase.of("what was paid for it is not known"));
     }
     return held.stream().map(worth -> worth.cost().getCurrencyUnit()).filter(other -> !other.equals(currency)).findFirst()
-        .map(other -> "it was paid in " + other + ", and this is reckoned in " + currency).orElse("");
+        .map(other -> Phrase.of("it was paid in {0}, and this is reckoned in {1}", other, currency));
   }
 }

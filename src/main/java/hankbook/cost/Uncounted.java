@@ -1,5 +1,7 @@
 package hankbook.cost;
 
+import hankbook.measure.Phrase;
+
 /**
  * Something that a plan takes and whose cost is in no sum.
  *
@@ -7,7 +9,7 @@ package hankbook.cost;
  * @param what it is
  * @param why its cost is not counted
  */
-public record Uncounted(Kind kind, String what, String why) {
+public record Uncounted(Kind kind, Phrase what, Phrase why) {
   /** What sort of cost it would be. */
   public enum Kind {
     YARN,
@@ -16,12 +18,17 @@ public record Uncounted(Kind kind, String what, String why) {
   }
 
   /** Of yarn. */
-  public Uncounted(String what, String why) {
+  public Uncounted(Phrase what, Phrase why) {
     this(Kind.YARN, what, why);
+  }
+
+  /** What it is and why, to be said in any language. */
+  public Phrase phrase() {
+    return Phrase.of("{0}: {1}", what, why);
   }
 
   @Override
   public String toString() {
-    return what + ": " + why;
+    return phrase().english();
   }
 }

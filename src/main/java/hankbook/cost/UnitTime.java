@@ -1,5 +1,6 @@
 package hankbook.cost;
 
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import java.time.Duration;
 
@@ -9,9 +10,9 @@ import java.time.Duration;
  * @param each at least zero
  * @param from how that is known, in words, such as "common practice" or "mean of 5 plans"
  */
-public record UnitTime(Duration each, String from) {
+public record UnitTime(Duration each, Phrase from) {
   /** How a time is known that is neither learnt nor common practice. */
-  public static final String AS_SET = "as set";
+  public static final Phrase AS_SET = Phrase.of("as set");
 
   public UnitTime {
     if (each.isNegative()) {

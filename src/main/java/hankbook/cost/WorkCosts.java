@@ -2,6 +2,7 @@ package hankbook.cost;
 
 import hankbook.measure.DurationText;
 import hankbook.measure.Exact;
+import hankbook.measure.Phrase;
 import hankbook.plan.Need;
 import hankbook.plan.Plan;
 import hankbook.plan.WorkKind;
@@ -26,7 +27,7 @@ record WorkCosts(List<Labour> labour, CurrencyUnit currency) {
   static WorkCosts of(Plan plan, Yardage yardage, Costing costing) {
     List<Labour> labour = new ArrayList<>();
     for (WorkKind kind : WorkKind.values()) {
-      UnitTime unit = costing.rates().times().getOrDefault(kind, new UnitTime(Duration.ZERO, "not known"));
+      UnitTime unit = costing.rates().times().getOrDefault(kind, new UnitTime(Duration.ZERO, Phrase.of("not known")));
       labour.add(new Labour(kind, count(kind, plan, yardage), unit, costing.rates().hourly(kind)));
     }
     return new WorkCosts(labour, costing.currency());
@@ -63,17 +64,17 @@ record WorkCosts(List<Labour> labour, CurrencyUnit currency) {
     boolean nothingSet = labour.stream().allMatch(work -> work.hourly().isEmpty());
     if (nothingSet && !without.isEmpty()) {
       Duration hours = without.stream().map(Labour::time).reduce(Duration.ZERO, Duration::plus);
-      return List.of(new Uncounted(Uncounted.Kind.WORK, "Work of " + DurationText.rounded(hours), "no hourly rate is set"));
+      return List.of(new Uncounted(Uncounted.Kind.WORK, Phrase.of("Work of {0}", DurationText.rounded(hours)), Phrase.of("no hourly rate is set")));
     }
-    return without.stream().map(work -> new Uncounted(Uncounted.Kind.WORK, heading(work.kind()) + ", " + work.words(), whyNot(work))).toList();
+    return without.stream().map(work -> new Uncounted(Uncounted.Kind.WORK, Phrase.of("{0}, {1}", new Phrase.Word(heading(work.kind())), work.phrase()), whyNot(work))).toList();
   }
 
   private boolean isCosted(Labour work) {
     return work.hourly().filter(rate -> rate.getCurrencyUnit().equals(currency)).isPresent();
   }
 
-  private String whyNot(Labour work) {
-    return work.hourly().map(rate -> "its rate is in " + rate.getCurrencyUnit() + ", and this is reckoned in " + currency).orElse("no hourly rate is set for it");
+  private Phrase whyNot(Labour work) {
+    return work.hourly().map(rate -> Phrase.of("its rate is in {0}, and this is reckoned in {1}", rate.getCurrencyUnit(), currency)).orElseGet(() -> Phrase.of("no hourly rate is set for it"));
   }
 
   private static String heading(WorkKind kind) {

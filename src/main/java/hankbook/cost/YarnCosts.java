@@ -4,7 +4,7 @@ import hankbook.allot.PlanCheck;
 import hankbook.allot.Purchase;
 import hankbook.allot.Share;
 import hankbook.measure.Length;
-import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import hankbook.yarn.Skein;
 import hankbook.yarn.YarnColour;
 import java.util.ArrayList;
@@ -48,7 +48,7 @@ final class YarnCosts {
         amount -> split(uses.of(skein.yarn(), share.warp(), share.weft()), amount).forEach(
             (use, line) -> given.computeIfAbsent(use, _ -> new LinkedHashMap<>()).computeIfAbsent(skein.yarn(), _ -> new ArrayList<>())
                 .add(CostLine.ofYarn(skein.code(), skein.code(), line.length(), line.cost()))),
-        () -> uncounted.add(new Uncounted(skein.code() + ", " + metres(taken) + " of " + skein.yarn(), worth.whyUnknown())));
+        () -> uncounted.add(new Uncounted(Phrase.of("{0}, {1} of {2}", skein.code(), Phrase.yarn(taken, 2), skein.yarn()), worth.whyUnknown().orElseThrow())));
     if (left.isPositive()) {
       remnants.add(new Remnant(skein.code(), skein.yarn(), left, cost.map(amount -> worth.all().minus(amount)), isUseful(left)));
     }
@@ -60,14 +60,14 @@ final class YarnCosts {
 
   private void lacking(YarnColour yarn) {
     Lack lack = Lack.of(yarn, check, check.shares().stream().filter(share -> skein(share).yarn().equals(yarn)).toList());
-    String what = yarn + ", " + metres(lack.length()) + " still to buy";
+    Phrase what = Phrase.of("{0}, {1} still to buy", yarn, Phrase.yarn(lack.length(), 2));
     Optional<Purchase> purchase = costing.purchases().stream().filter(buying -> buying.yarn().equals(yarn)).findFirst();
     Optional<Worth> bought = purchase.flatMap(Lack::bought);
     if (bought.isEmpty()) {
       boolean shown = purchase.filter(buying -> buying.putUps().isPresent()).isPresent();
-      uncounted.add(new Uncounted(what, shown ? "no price of it is known" : "nothing shows how it is put up"));
+      uncounted.add(new Uncounted(what, shown ? Phrase.of("no price of it is known") : Phrase.of("nothing shows how it is put up")));
     } else if (!bought.get().cost().getCurrencyUnit().equals(costing.currency())) {
-      uncounted.add(new Uncounted(what, "its price is in " + bought.get().cost().getCurrencyUnit() + ", and this is reckoned in " + costing.currency()));
+      uncounted.add(new Uncounted(what, Phrase.of("its price is in {0}, and this is reckoned in {1}", bought.get().cost().getCurrencyUnit(), costing.currency())));
     } else {
       buy(yarn, lack, bought.get());
     }
@@ -123,9 +123,5 @@ final class YarnCosts {
 
   private static String key(YarnColour yarn) {
     return yarn.yarn() + ", " + yarn.colour();
-  }
-
-  private static String metres(Length length) {
-    return length.print(LengthUnit.METRE, 2);
   }
 }

@@ -30,7 +30,7 @@ final class BecauseWords implements BecauseText.Written {
   @Override
   public String name(Because figure) {
     String name = Say.known(figure.term().words());
-    return figure.of().isEmpty() ? name : Say.text("{0}: {1}", name, Say.known(figure.of()));
+    return figure.isOfOne() ? Say.text("{0}: {1}", name, Wording.phrase(figure.of())) : name;
   }
 
   @Override

@@ -48,7 +48,7 @@ final class BesideWords {
       case Figure.Amount(Money money) -> Wording.money(money);
       case Figure.Time(Duration time) -> DurationText.rounded(time);
       case Figure.Stands(var verdict) -> Standing.of(verdict).word();
-      case Figure.Chance(var risk) -> Say.known(risk.words());
+      case Figure.Chance(var risk) -> Wording.phrase(risk.phrase());
     };
   }
 
@@ -82,7 +82,7 @@ final class BesideWords {
   static List<String> uncounted(Contender plan) {
     return plan.cost().uncounted().stream()
         .filter(left -> left.kind() == Uncounted.Kind.YARN)
-        .map(left -> Say.text("{0}: not in the cost is {1}.", plan.name(), left))
+        .map(left -> Say.text("{0}: not in the cost is {1}.", plan.name(), Wording.phrase(left.phrase())))
         .toList();
   }
 }

@@ -31,18 +31,18 @@ final class CameOut extends VBox {
     values.setMinWidth(70);
     grid.getColumnConstraints().setAll(names, values, values);
     grid.addRow(0, Labels.quiet(""), Labels.quiet(Say.text("planned")), Labels.quiet(Say.text("really")));
-    really.ways().forEach((way, found) -> row(way.words(), Say.known(way.words()), Way.percent(way.planned(plan.allowances())), Way.percent(found.value()), found.from()));
+    really.ways().forEach((way, found) -> row(way.words(), Say.known(way.words()), Wording.percent(way.planned(plan.allowances()), 2), Wording.percent(found.value(), 2), Wording.phrase(found.from())));
     really.sampling().ifPresent(found -> row("sampling", Say.text("sampling"), Wording.width(plan.allowances().sampling()),
-        Wording.width(found.value()), found.from()));
+        Wording.width(found.value()), Wording.phrase(found.from())));
     really.loomWaste().ifPresent(found -> row("loom waste", Say.text("loom waste"), Wording.width(plan.allowances().loomWaste()),
-        Wording.width(found.value()), found.from()));
-    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), found.from()));
+        Wording.width(found.value()), Wording.phrase(found.from())));
+    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), Wording.phrase(found.from())));
     if (grid.getRowCount() == 1) {
       getChildren().add(Labels.quiet(Say.text("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured.")));
     } else {
       getChildren().add(grid);
     }
-    really.unlikely().stream().map(Unlikely::words).map(AfterWords::begin).map(CameOut::doubt).forEach(getChildren()::add);
+    really.unlikely().stream().map(Unlikely::phrase).map(Wording::phrase).map(AfterWords::begin).map(CameOut::doubt).forEach(getChildren()::add);
   }
 
   private static Label doubt(String words) {

@@ -34,7 +34,7 @@ final class CostNotes extends VBox {
   private void notCounted() {
     if (!cost.uncounted().isEmpty()) {
       VBox list = list("cost-not-counted");
-      cost.uncounted().forEach(left -> list.getChildren().add(PlanPage.text("• " + Say.known(left + "."), "plan-warning")));
+      cost.uncounted().forEach(left -> list.getChildren().add(PlanPage.text("• " + Wording.phrase(left.phrase()) + ".", "plan-warning")));
       if (costed.yarnsToPrice().stream().anyMatch(yarn -> yarn.unknown())) {
         list.getChildren().add(Labels.quiet(Say.text("Enter what was paid under Costs, Purchases; or try a price under What if.")));
       }
@@ -49,7 +49,7 @@ final class CostNotes extends VBox {
       FactList facts = new FactList();
       facts.setId("cost-hours");
       work.forEach(labour -> facts.add(CostWords.heading(labour) + ", " + CostWords.times(labour), DurationText.rounded(labour.time())));
-      String from = work.stream().map(labour -> Say.known(labour.unit().from())).distinct().collect(Collectors.joining("; "));
+      String from = work.stream().map(labour -> Wording.phrase(labour.unit().from())).distinct().collect(Collectors.joining("; "));
       VBox list = list("cost-work");
       list.getChildren().addAll(facts, Labels.quiet(Say.text("Times: {0}. Say under Settings what an hour costs, or try a rate under What if.", from)));
       PlanPage.section(this, Say.text("Work without a rate"), list);

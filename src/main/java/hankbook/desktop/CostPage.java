@@ -73,7 +73,7 @@ final class CostPage extends PlanPage {
 
   /** What is said of the other cost beside its figures. */
   private static Optional<String> more(CostedPlan now, CostedPlan then) {
-    List<String> left = then.cost().uncounted().stream().filter(one -> !now.cost().uncounted().contains(one)).map(Object::toString).toList();
+    List<String> left = then.cost().uncounted().stream().filter(one -> !now.cost().uncounted().contains(one)).map(one -> Wording.phrase(one.phrase())).toList();
     return left.isEmpty() ? Optional.empty() : Optional.of(Say.text("What if, not in the total: {0}.", String.join("; ", left)));
   }
 

@@ -107,7 +107,7 @@ final class CostRows {
   private void price() {
     pricing.apply(now).ifPresent(price -> {
       Optional<Price> other = then.flatMap(pricing);
-      add(CostRow.plain(Say.text("Price"), Say.text("with {0}", Say.known(price.pricing().words())), Optional.of(price.all()), other.map(Price::all)));
+      add(CostRow.plain(Say.text("Price"), Say.text("with {0}", Wording.phrase(price.pricing().phrase())), Optional.of(price.all()), other.map(Price::all)));
       pieces(price.pieces(), other.map(Price::pieces));
     });
   }

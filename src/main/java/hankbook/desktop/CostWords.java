@@ -36,7 +36,7 @@ final class CostWords {
 
   /** What is done, to how much, how long that takes: {@code 556 ends × 30 s = 4 h 38 min (common practice)}. */
   static String work(Labour work) {
-    return times(work) + " = " + DurationText.rounded(work.time()) + (work.unit().from().equals(UnitTime.AS_SET) ? "" : " (" + Say.known(work.unit().from()) + ")");
+    return times(work) + " = " + DurationText.rounded(work.time()) + (work.unit().from().equals(UnitTime.AS_SET) ? "" : " (" + Wording.phrase(work.unit().from()) + ")");
   }
 
   /** To how much it is done, and how long each takes. */
@@ -51,8 +51,7 @@ final class CostWords {
 
   /** A kind of work as a heading. */
   static String heading(Labour work) {
-    String key = work.kind().key();
-    return Say.known(key.substring(0, 1).toUpperCase(Locale.ROOT) + key.substring(1));
+    return AfterWords.begin(Say.known(work.kind().key()));
   }
 
   static String purchase(Purchase purchase) {

@@ -18,9 +18,9 @@ final class LearntTable extends TableView<Finding> {
   LearntTable(LearntModel model) {
     super(model.rows());
     getColumns().setAll(List.of(
-        column("what", Say.text("What"), 92, finding -> Say.known(finding.which().words())), column("cloths", Say.text("Cloths"), 112, finding -> finding.group().words()),
+        column("what", Say.text("What"), 92, finding -> Say.known(finding.which().words())), column("cloths", Say.text("Cloths"), 112, finding -> Wording.phrase(finding.group().phrase())),
         amount(column("plans", Say.text("Plans"), 52, finding -> Integer.toString(finding.count()))),
-            amount(column("mean", Say.text("Mean"), 84, finding -> finding.which().unit().printInFull(finding.mean()))),
+            amount(column("mean", Say.text("Mean"), 84, finding -> Wording.phrase(finding.which().unit().inFull(finding.mean())))),
         amount(column("spread", Say.text("Spread"), 66, LearntWords::spread)), column("next-95-of-100", Say.text("Next, 95 of 100"), 112, LearntWords::range), column("odd-ones", Say.text("Odd ones"), 84, LearntWords::odd)));
     setId("learnt-findings");
     setAccessibleText(Say.text("What was learnt"));

@@ -16,7 +16,7 @@ final class LearntWords {
 
   /** The families of fibres, such as {@code wool and silk}. */
   static String fibre(Set<FibreFamily> fibre) {
-    return new Manner(Optional.empty(), Optional.empty(), fibre).fibreWords();
+    return Wording.phrase(new Manner(Optional.empty(), Optional.empty(), fibre).fibres());
   }
 
   /** A number and its unit stay on one line. */
@@ -27,7 +27,7 @@ final class LearntWords {
   /** From how many plans what is shown comes, and what it is for. */
   static String summary(List<Finding> rows, Manner group) {
     if (rows.isEmpty()) {
-      return Say.text("Nothing was learnt of cloths {0}. Choose fewer things.", group.words());
+      return Say.text("Nothing was learnt of cloths {0}. Choose fewer things.", Wording.phrase(group.phrase()));
     }
     long plans = rows.stream().flatMap(row -> row.lessons().stream()).map(Lesson::plan).distinct().count();
     return Say.count(plans,
@@ -37,17 +37,17 @@ final class LearntWords {
 
   /** Where the next cloth comes out 95 times of 100. */
   static String range(Finding finding) {
-    return finding.count() == 1 ? Say.text("one plan only") : finding.range();
+    return finding.count() == 1 ? Say.text("one plan only") : finding.scatter().map(Wording::phrase).orElse("");
   }
 
   /** How far the values scatter; empty of a single one. */
   static String spread(Finding finding) {
-    return finding.spread().map(finding.which().unit()::print).orElse("");
+    return finding.spread().map(finding.which().unit()::phrase).map(Wording::phrase).orElse("");
   }
 
   /** The plans that do not belong to the others, which count all the same. */
   static String odd(Finding finding) {
-    return finding.odd().stream().map(lesson -> Say.text("{0} with {1}", lesson.plan(), finding.which().unit().print(lesson.value()))).collect(Collectors.joining(", "));
+    return finding.odd().stream().map(lesson -> Say.text("{0} with {1}", lesson.plan(), Wording.phrase(finding.which().unit().phrase(lesson.value())))).collect(Collectors.joining(", "));
   }
 
   /** How plans come to teach, for those of whom none did yet. */

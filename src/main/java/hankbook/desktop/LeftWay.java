@@ -8,22 +8,20 @@ import java.util.Optional;
 
 /** How it is known what is left of a skein. */
 enum LeftWay {
-  USED_UP("Used up", "usedUp"),
-  LENGTH("Length", "left"),
-  WEIGHT("Weight", "gross tare regain"),
-  TURNS("Turns", "turns reel");
+  USED_UP("usedUp"),
+  LENGTH("left"),
+  WEIGHT("gross", "tare", "regain"),
+  TURNS("turns", "reel");
 
-  private final String name;
-  private final String keys;
+  private final List<String> keys;
 
-  LeftWay(String name, String keys) {
-    this.name = name;
-    this.keys = keys;
+  LeftWay(String... keys) {
+    this.keys = List.of(keys);
   }
 
   /** The keys of an actuals file in which it is said. */
   List<String> keys() {
-    return List.of(keys.split(" "));
+    return keys;
   }
 
   /** By which something is said in a row; empty where nothing is. */
@@ -33,6 +31,11 @@ enum LeftWay {
 
   @Override
   public String toString() {
-    return Say.known(name);
+    return switch (this) {
+      case USED_UP -> Say.text("Used up");
+      case LENGTH -> Say.text("Length");
+      case WEIGHT -> Say.text("Weight");
+      case TURNS -> Say.text("Turns");
+    };
   }
 }

@@ -88,7 +88,7 @@ final class LoomKind implements GearKind<Loom> {
   }
 
   private GearRow<Loom> row(Loom loom, Optional<Offer> wasted) {
-    String words = wasted.map(offer -> Say.count(offer.finding().count(), "{1} from {0} plan", "{1} from {0} plans", offer.text())).orElse("");
+    String words = wasted.map(offer -> Say.count(offer.finding().count(), "{1} from {0} plan", "{1} from {0} plans", Wording.phrase(offer.which().unit().inFull(offer.value())))).orElse("");
     Optional<Loom> other = wasted.map(offer -> new Loom(loom.name(), loom.width(), Length.parse(offer.text()), loom.shafts())).filter(as -> !as.equals(loom));
     return new GearRow<>(loom, texts(loom), words,
         other.map(as -> new GearRow.AsLearnt<>(as, Say.text("Take {0} over as the waste of {1}", wasted.orElseThrow().words(), loom.name()))));

@@ -44,7 +44,7 @@ record PlanOffer(String id, PlanField field, String text, String words, String a
     PlanField field = PlanField.of(PlanPart.ALLOWANCES, offer.which().key());
     BigFraction told = offer.which().unit().told(offer.value());
     boolean said = offer.said(plan.allowances()).filter(now -> offer.which().unit().told(now).equals(told)).isPresent();
-    return new PlanOffer(offer.which().key(), field, offer.text(), Say.text("learnt {0}", offer.words()), Say.text("as learnt"), said ? Optional.of(draft.text(field).strip()) : Optional.empty());
+    return new PlanOffer(offer.which().key(), field, offer.text(), Say.text("learnt {0}", Wording.phrase(offer.words())), Say.text("as learnt"), said ? Optional.of(draft.text(field).strip()) : Optional.empty());
   }
 
   private static PlanOffer of(Loom loom, Plan plan, PlanDraft draft) {

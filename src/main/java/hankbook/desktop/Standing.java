@@ -8,20 +8,20 @@ import java.util.Comparator;
 
 /** How a plan, or one yarn of it, stands: the word that is said and the mark that goes with it. */
 enum Standing {
-  RECKONING("reckoning"),
-  UNFINISHED("unfinished"),
-  COVERED("COVERED"),
-  TIGHT("TIGHT"),
-  SHORT("SHORT");
-
-  private final String word;
-
-  Standing(String word) {
-    this.word = word;
-  }
+  RECKONING,
+  UNFINISHED,
+  COVERED,
+  TIGHT,
+  SHORT;
 
   String word() {
-    return Say.known(word);
+    return switch (this) {
+      case RECKONING -> Say.text("reckoning");
+      case UNFINISHED -> Say.text("unfinished");
+      case COVERED -> Say.text("COVERED");
+      case TIGHT -> Say.text("TIGHT");
+      case SHORT -> Say.text("SHORT");
+    };
   }
 
   /** A plan stands as the worst of its yarns. */

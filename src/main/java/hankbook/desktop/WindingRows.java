@@ -40,7 +40,7 @@ final class WindingRows extends VBox {
     this.palette = YarnPalette.of(skeins);
     this.yarns = skeins.stream().collect(Collectors.toMap(held -> held.skein().code(), held -> held.skein().yarn()));
     getStyleClass().add("winding-rows");
-    getChildren().add(PlanPage.text(WindingWords.whole(sheet), "winding-words"));
+    getChildren().add(PlanPage.text(Wording.phrase(WindingWords.whole(sheet)), "winding-words"));
     WhyBelow below = new WhyBelow("winding", new Opened(), BecauseWords.ON_SCREEN);
     String passes = Wording.number(BigFraction.of(sheet.passes()), 0);
     getChildren().addAll(new FigureBox(Say.text("passes"), below.figure("passes", Say.text("passes"), passes, () -> PassesBecause.of(sheet))), below);
@@ -48,7 +48,7 @@ final class WindingRows extends VBox {
       Label mark = StandingMark.labelled(Standing.SHORT);
       getChildren().add(row(mark, PlanPage.text(PlanWords.shortOf(sheet.check()) + " " + Say.text("What has a skein can be wound."), "winding-words")));
     }
-    WindingWords.otherThreads(sheet, found.planned()).ifPresent(this::otherThreads);
+    WindingWords.otherThreads(sheet, found.planned()).map(Wording::phrase).ifPresent(this::otherThreads);
     steps(Say.text("In the order of the warp"), WindingSteps.ofWarp(sheet));
     steps(Say.text("Beside it, for repairs"), WindingSteps.ofSpare(sheet));
     sheet.feeds().forEach(this::feed);
@@ -85,9 +85,9 @@ final class WindingRows extends VBox {
   }
 
   private void feed(Feed feed) {
-    VBox rows = new VBox(PlanPage.text(WindingWords.amount(feed), "winding-words"));
+    VBox rows = new VBox(PlanPage.text(Wording.phrase(WindingWords.amount(feed)), "winding-words"));
     rows.getStyleClass().add("winding-feed");
-    WindingWords.hindrance(sheet, feed).ifPresent(why -> rows.getChildren().add(PlanPage.text(why, "winding-hindrance")));
+    WindingWords.hindrance(sheet, feed).map(Wording::phrase).ifPresent(why -> rows.getChildren().add(PlanPage.text(why, "winding-hindrance")));
     List<Stint> stints = feed.stints();
     for (int i = 0; i < stints.size(); i++) {
       boolean first = i == 0 || stints.get(i - 1).position() != stints.get(i).position();
@@ -131,10 +131,10 @@ final class WindingRows extends VBox {
     int number = 0;
     for (Bout bout : sheet.bouts()) {
       number++;
-      String groups = WindingWords.groups(sheet.counted(bout), sheet.wish().group());
+      String groups = Wording.phrase(WindingWords.groups(sheet.counted(bout), sheet.wish().group()));
       table.addRow(number, cell(Integer.toString(number)), cell(bout.firstPass() + "-" + bout.lastPass()), cell(Integer.toString(bout.ends())), cell(groups));
     }
-    PlanPage.section(this, Say.text("Bouts"), PlanPage.text(WindingWords.bouts(sheet), "winding-words"), table);
+    PlanPage.section(this, Say.text("Bouts"), PlanPage.text(Wording.phrase(WindingWords.bouts(sheet)), "winding-words"), table);
   }
 
   private static Label cell(String text) {

@@ -150,6 +150,7 @@ final class Wording {
       case Phrase.As as -> written(as.quantity());
       case Phrase.Width width -> width(width.length());
       case Phrase.Percent percent -> percent(percent.part(), percent.places());
+      case Phrase.Figure figure -> number(figure.number(), figure.places());
       case Length length -> yarn(length);
       case Mass mass -> mass(mass);
       case Sett sett -> sett(sett);

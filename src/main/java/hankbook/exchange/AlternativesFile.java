@@ -26,7 +26,7 @@ public final class AlternativesFile {
 
   private static void plan(ObjectNode node, Contender plan) {
     ArrayNode uncounted = node.put("name", plan.name()).put("plan", plan.check().plan().name()).putArray("notCounted");
-    plan.cost().uncounted().forEach(left -> uncounted.addObject().put("what", left.what()).put("why", left.why()));
+    plan.cost().uncounted().forEach(left -> uncounted.addObject().put("what", left.what().english()).put("why", left.why().english()));
   }
 
   private static void row(ObjectNode node, Aspect aspect) {

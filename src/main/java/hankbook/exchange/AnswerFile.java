@@ -95,7 +95,7 @@ public final class AnswerFile {
         .put("riskWords", cover.chance().words())
         .put("verdict", cover.verdict().name());
     ArrayNode parts = node.putArray("uncertaintyParts");
-    cover.doubt().parts().forEach(part -> parts.addObject().put("cause", part.cause()).put("skeins", part.skeins()).put("uncertaintyM", part.error().metres()));
+    cover.doubt().parts().forEach(part -> parts.addObject().put("cause", part.cause().english()).put("skeins", part.skeins()).put("uncertaintyM", part.error().metres()));
   }
 
   private static void share(ArrayNode shares, Share share) {

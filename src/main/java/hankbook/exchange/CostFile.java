@@ -57,7 +57,7 @@ public final class CostFile {
     ArrayNode remnants = root.putArray("remnants");
     cost.remnants().forEach(remnant -> remnant(remnants.addObject(), remnant));
     ArrayNode uncounted = root.putArray("notCounted");
-    cost.uncounted().forEach(left -> uncounted.addObject().put("what", left.what()).put("why", left.why()));
+    cost.uncounted().forEach(left -> uncounted.addObject().put("what", left.what().english()).put("why", left.why().english()));
     costed.price().ifPresent(price -> price(root.putObject("price"), price));
     costed.spent().ifPresent(spent -> spent(root.putObject("soFar"), spent));
     return root;
@@ -85,7 +85,7 @@ public final class CostFile {
 
   private static void labour(ObjectNode node, Labour labour) {
     node.put("work", labour.kind().key()).put("count", labour.count()).put("per", labour.kind().per().name().toLowerCase(Locale.ROOT));
-    node.put("eachS", seconds(labour.unit().each().toMillis())).put("from", labour.unit().from()).put("timeS", seconds(labour.time().toMillis()));
+    node.put("eachS", seconds(labour.unit().each().toMillis())).put("from", labour.unit().from().english()).put("timeS", seconds(labour.time().toMillis()));
     money(node, "hourly", labour.hourly());
   }
 

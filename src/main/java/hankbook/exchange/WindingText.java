@@ -2,6 +2,7 @@ package hankbook.exchange;
 
 import hankbook.allot.Feed;
 import hankbook.allot.WindingSheet;
+import hankbook.measure.Phrase;
 import hankbook.plan.Bout;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +17,8 @@ public final class WindingText {
    * @param planned the threads that the plan winds together
    */
   public static String of(WindingSheet sheet, int planned) {
-    List<String> lines = new ArrayList<>(List.of(sheet.check().plan().name() + ": winding sheet", "", WindingWords.whole(sheet)));
-    WindingWords.otherThreads(sheet, planned).ifPresent(lines::add);
+    List<String> lines = new ArrayList<>(List.of(sheet.check().plan().name() + ": winding sheet", "", WindingWords.whole(sheet).english()));
+    WindingWords.otherThreads(sheet, planned).map(Phrase::english).ifPresent(lines::add);
     lines.add("");
     lines.add("In the order of the warp:");
     lines.addAll(WindingSteps.ofWarp(sheet).texts());
@@ -39,14 +40,14 @@ public final class WindingText {
 
   private static void bouts(List<String> lines, WindingSheet sheet) {
     lines.add("");
-    lines.add(WindingWords.bouts(sheet));
+    lines.add(WindingWords.bouts(sheet).english());
     TextTable table = new TextTable("bout", ">passes", ">ends", "counting groups");
     int number = 0;
     for (Bout bout : sheet.bouts()) {
       number++;
       table.row(
           Integer.toString(number), bout.firstPass() + "-" + bout.lastPass(), Integer.toString(bout.ends()),
-          WindingWords.groups(sheet.counted(bout), sheet.wish().group()));
+          WindingWords.groups(sheet.counted(bout), sheet.wish().group()).english());
     }
     table.lines().forEach(line -> lines.add("  " + line));
   }

@@ -5,6 +5,7 @@ import hankbook.allot.Stint;
 import hankbook.allot.WindingSheet;
 import hankbook.measure.Length;
 import hankbook.measure.LengthUnit;
+import hankbook.measure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +15,9 @@ public final class WindingWords {
   private WindingWords() {}
 
   /** How much there is to wind. */
-  public static String whole(WindingSheet sheet) {
-    String warp = sheet.ends() + " ends of " + metres(sheet.check().yardage().warp().total());
-    return warp + " in " + sheet.passes() + " passes along the warping path, " + metres(sheet.length()) + " of yarn to wind.";
+  public static Phrase whole(WindingSheet sheet) {
+    return Phrase.of("{0} ends of {1} in {2} passes along the warping path, {3} of yarn to wind.",
+        sheet.ends(), fine(sheet.check().yardage().warp().total()), sheet.passes(), fine(sheet.length()));
   }
 
   /**
@@ -24,30 +25,43 @@ public final class WindingWords {
    *
    * @param planned the threads that the plan winds together
    */
-  public static Optional<String> otherThreads(WindingSheet sheet, int planned) {
+  public static Optional<Phrase> otherThreads(WindingSheet sheet, int planned) {
     int held = sheet.wish().threads();
-    String choice = "The skeins are chosen for " + held + " threads together, while the plan winds " + planned;
-    return planned == held ? Optional.empty() : Optional.of(choice + "; let the plan say " + held + " before you reserve.");
+    return planned == held
+        ? Optional.empty()
+        : Optional.of(Phrase.of("The skeins are chosen for {0} threads together, while the plan winds {1}; let the plan say {0} before you reserve.", held, planned));
   }
 
   /** How much there is of one kind of end. */
-  public static String amount(Feed feed) {
-    String together = feed.threads() == 1 ? "one thread at a time" : "up to " + feed.threads() + " threads together";
-    return count(feed.ends(), "end", "ends") + " of " + metres(feed.kind().perEnd()) + ", " + metres(feed.length()) + " in " + count(feed.passes(), "pass", "passes") + ", " + together;
+  public static Phrase amount(Feed feed) {
+    Phrase ends = ends(feed.ends());
+    Phrase passes = Phrase.count(feed.passes(), "{0} pass", "{0} passes");
+    return feed.threads() == 1
+        ? Phrase.of("{0} of {1}, {2} in {3}, one thread at a time", ends, fine(feed.kind().perEnd()), fine(feed.length()), passes)
+        : Phrase.of("{0} of {1}, {2} in {3}, up to {4} threads together", ends, fine(feed.kind().perEnd()), fine(feed.length()), passes, feed.threads());
   }
 
   /** What stands in the way of winding one kind of end as wished, where something does. */
-  public static Optional<String> hindrance(WindingSheet sheet, Feed feed) {
+  public static Optional<Phrase> hindrance(WindingSheet sheet, Feed feed) {
     if (feed.unfed() > 0) {
-      return Optional.of(count(feed.unfed(), "end has", "ends have") + " no skein on the shelf, so no skein is assigned yet" + rest(feed) + ".");
+      return Optional.of(unfed(feed));
     }
-    String why = " together is not possible from the skeins it is allotted: one would have to feed two threads at once.";
-    return sheet.fewerThanWished(feed) ? Optional.of(sheet.wish().threads() + why) : Optional.empty();
+    return sheet.fewerThanWished(feed)
+        ? Optional.of(Phrase.of("{0} together is not possible from the skeins it is allotted: one would have to feed two threads at once.", sheet.wish().threads()))
+        : Optional.empty();
   }
 
-  private static String rest(Feed feed) {
+  private static Phrase unfed(Feed feed) {
     int fed = feed.ends() - feed.unfed();
-    return fed == 0 ? "" : "; there is yarn for " + count(fed, "end", "ends");
+    if (fed == 0) {
+      return Phrase.count(feed.unfed(), "{0} end has no skein on the shelf, so no skein is assigned yet.", "{0} ends have no skein on the shelf, so no skein is assigned yet.");
+    }
+    return Phrase.count(feed.unfed(), "{0} end has no skein on the shelf, so no skein is assigned yet; there is yarn for {1}.",
+        "{0} ends have no skein on the shelf, so no skein is assigned yet; there is yarn for {1}.", ends(fed));
+  }
+
+  private static Phrase ends(int count) {
+    return Phrase.count(count, "{0} end", "{0} ends");
   }
 
   /** Which skein feeds which position, and after which pass another takes its place; what follows at a position is set in. */
@@ -73,18 +87,22 @@ public final class WindingWords {
   }
 
   /** How the warp is taken off the pegs. */
-  public static String bouts(WindingSheet sheet) {
-    int bouts = sheet.bouts().size();
-    return count(bouts, "bout", "bouts") + " of at most " + sheet.wish().bout() + " ends; the counting thread crosses every " + sheet.wish().group() + " ends:";
+  public static Phrase bouts(WindingSheet sheet) {
+    return Phrase.count(sheet.bouts().size(), "{0} bout of at most {1} ends; the counting thread crosses every {2} ends:",
+        "{0} bouts of at most {1} ends; the counting thread crosses every {2} ends:", sheet.wish().bout(), sheet.wish().group());
   }
 
   /** The groups of the counting thread, and the ends over. */
-  public static String groups(WindingSheet.Counted counted, int group) {
-    return counted.groups() + " of " + group + (counted.over() == 0 ? "" : " and " + counted.over());
+  public static Phrase groups(WindingSheet.Counted counted, int group) {
+    return counted.over() == 0 ? Phrase.of("{0} of {1}", counted.groups(), group) : Phrase.of("{0} of {1} and {2}", counted.groups(), group, counted.over());
   }
 
   static String count(int count, String one, String more) {
     return count + " " + (count == 1 ? one : more);
+  }
+
+  private static Phrase.As fine(Length length) {
+    return Phrase.yarn(length, 2);
   }
 
   static String metres(Length length) {

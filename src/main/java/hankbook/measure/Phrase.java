@@ -26,6 +26,9 @@ public record Phrase(String one, String many, List<Object> values) {
   /** A part of something in percent. */
   public record Percent(BigFraction part, int places) {}
 
+  /** A number with at most so many places. */
+  public record Figure(BigFraction number, int places) {}
+
   /** A word that has one of its own in every language. */
   public record Word(String english) {}
 
@@ -48,6 +51,11 @@ public record Phrase(String one, String many, List<Object> values) {
   /** A sentence. The English is a constant, so that a test can find every text. */
   public static Phrase of(String english, Object... values) {
     return new Phrase(english, english, Arrays.asList(values));
+  }
+
+  /** A value alone, which is the same sentence in every language. */
+  public static Phrase just(Object value) {
+    return new Phrase("{0}", "{0}", List.of(value));
   }
 
   /** A sentence on so many of a thing: {@code {0}} is their number, further values come after it. */
@@ -98,6 +106,7 @@ public record Phrase(String one, String many, List<Object> values) {
       case As as -> as.english();
       case Width width -> width.english();
       case Percent percent -> Exact.plain(percent.part().multiply(100), percent.places()) + " %";
+      case Figure figure -> Exact.plain(figure.number(), figure.places());
       case Word word -> word.english();
       case Listed listed -> listed.joined(Phrase::english);
       default -> value.toString();

@@ -1,5 +1,6 @@
 package hankbook.plan;
 
+import hankbook.measure.Phrase;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -14,12 +15,22 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param how its parts make it
  * @param parts in the order they are read; none of what is given
  */
-public record Because(Term term, String of, Amount amount, Combined how, List<Because> parts) {
+public record Because(Term term, Phrase of, Amount amount, Combined how, List<Because> parts) {
   public Because {
     parts = List.copyOf(parts);
     if (!how.makes(amount.exact(), exact(parts))) {
       throw new IllegalArgumentException(term + " of '" + of + "' is " + amount + ", which is not the " + how + " of " + parts.stream().map(Because::amount).toList());
     }
+  }
+
+  /** Of something that has a name of its own, or of nothing in particular. */
+  public Because(Term term, String of, Amount amount, Combined how, List<Because> parts) {
+    this(term, Phrase.just(of), amount, how, parts);
+  }
+
+  /** A figure that was entered, measured or read, of what is said in words. */
+  public static Because given(Term term, Phrase of, Amount amount) {
+    return new Because(term, of, amount, Combined.GIVEN, List.of());
   }
 
   /** A figure that was entered, measured or read. */
@@ -54,6 +65,11 @@ public record Because(Term term, String of, Amount amount, Combined how, List<Be
   /** The same figure under another name. */
   public Because as(Term other, String whose) {
     return new Because(other, whose, amount, how, parts);
+  }
+
+  /** Whether it is one of several, and says of which. */
+  public boolean isOfOne() {
+    return !of.english().isEmpty();
   }
 
   /** Whether there is anything to tell of it. */

@@ -98,9 +98,9 @@ public final class RecordSheet {
     Realised really = cloth.reckoning().really();
     Allowances allowances = plan.allowances();
     List<Sheet.Row> rows = new ArrayList<>();
-    really.ways().forEach((way, found) -> rows.add(Sheet.Row.of(way.words(), Way.percent(way.planned(allowances)), Way.percent(found.value()), found.from())));
-    really.sampling().ifPresent(found -> rows.add(Sheet.Row.of("sampling", centimetres(allowances.sampling()), centimetres(found.value()), found.from())));
-    really.loomWaste().ifPresent(found -> rows.add(Sheet.Row.of("loom waste", centimetres(allowances.loomWaste()), centimetres(found.value()), found.from())));
+    really.ways().forEach((way, found) -> rows.add(Sheet.Row.of(way.words(), Way.percent(way.planned(allowances)), Way.percent(found.value()), found.from().english())));
+    really.sampling().ifPresent(found -> rows.add(Sheet.Row.of("sampling", centimetres(allowances.sampling()), centimetres(found.value()), found.from().english())));
+    really.loomWaste().ifPresent(found -> rows.add(Sheet.Row.of("loom waste", centimetres(allowances.loomWaste()), centimetres(found.value()), found.from().english())));
     return rows;
   }
 

@@ -1,5 +1,6 @@
 package hankbook.reckon;
 
+import hankbook.measure.Phrase;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -68,23 +69,28 @@ public record Finding(Learnable which, Manner group, List<Lesson> lessons) {
   }
 
   /** The plans it comes from, in words: {@code 5 plans in 2/2 twill of wool}. */
-  public String plans() {
-    return count() + (count() == 1 ? " plan " : " plans ") + group.words();
+  public Phrase plans() {
+    return Phrase.count(count(), "{0} plan {1}", "{0} plans {1}", group.phrase());
   }
 
   /** The interval in words, {@code 5.9 to 8.9 %}: nothing is less than 0, nor is more lost of a thing than all of it. Empty of a single lesson. */
   public String range() {
-    return interval().map(this::range).orElse("");
+    return scatter().map(Phrase::english).orElse("");
   }
 
-  private String range(Interval interval) {
+  /** The same, to be said in any language. */
+  public Optional<Phrase> scatter() {
+    return interval().map(this::range);
+  }
+
+  private Phrase range(Interval interval) {
     LearntUnit unit = which.unit();
     BigFraction high = unit.within(interval.high());
-    String low = unit.number(unit.within(interval.low()));
+    BigFraction low = unit.within(interval.low());
     if (interval.low().signum() < 0) {
-      return "up to " + unit.print(high);
+      return Phrase.of("up to {0}", unit.phrase(high));
     }
-    return low.equals(unit.number(high)) ? "always the same" : low + " to " + unit.print(high);
+    return unit.number(low).equals(unit.number(high)) ? Phrase.of("always the same") : Phrase.of("{0} to {1}", unit.low(low), unit.phrase(high));
   }
 
   private boolean hasSpread() {

@@ -1,5 +1,7 @@
 package hankbook.reckon;
 
+import hankbook.measure.Phrase;
+
 /**
  * What was found, and how.
  *
@@ -7,4 +9,4 @@ package hankbook.reckon;
  * @param from what it was worked out from, in words
  * @param <T> the quantity
  */
-public record Found<T>(T value, String from) {}
+public record Found<T>(T value, Phrase from) {}

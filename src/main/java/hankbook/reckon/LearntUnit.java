@@ -1,6 +1,8 @@
 package hankbook.reckon;
 
 import hankbook.measure.Exact;
+import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.plan.WorkKind;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -50,6 +52,38 @@ public enum LearntUnit {
   /** The number alone, as it is told. */
   public String number(BigFraction value) {
     return Exact.plain(value.divide(told), places);
+  }
+
+  /** With its unit and what it is of, to be said in any language. */
+  public Phrase inFull(BigFraction value) {
+    Phrase.Figure figure = new Phrase.Figure(value.divide(told), places);
+    return switch (this) {
+      case OF_CLOTH -> Phrase.of("{0} of cloth", new Phrase.Percent(value, places));
+      case PART, LENGTH -> phrase(value);
+      case END -> Phrase.of("{0} s an end", figure);
+      case PICK -> Phrase.of("{0} s a pick", figure);
+      case PIECE -> Phrase.of("{0} min a piece", figure);
+    };
+  }
+
+  /** With its unit, to be said in any language. */
+  public Phrase phrase(BigFraction value) {
+    Phrase.Figure figure = new Phrase.Figure(value.divide(told), places);
+    return switch (this) {
+      case OF_CLOTH, PART -> Phrase.just(new Phrase.Percent(value, places));
+      case LENGTH -> Phrase.just(width(value, print(value)));
+      case END, PICK -> Phrase.of("{0} s", figure);
+      case PIECE -> Phrase.of("{0} min", figure);
+    };
+  }
+
+  /** The number of the lower of two values, with its unit only where that is the user's own. */
+  Object low(BigFraction value) {
+    return this == LENGTH ? width(value, number(value)) : new Phrase.Figure(value.divide(told), places);
+  }
+
+  private static Phrase.Width width(BigFraction tenths, String english) {
+    return new Phrase.Width(Length.ofTenths(tenths, RoundingMode.HALF_UP), english);
   }
 
   /** With its unit: {@code 7.4 %}, {@code 68.3 cm}, {@code 12.4 s}. */

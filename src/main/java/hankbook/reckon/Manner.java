@@ -1,22 +1,20 @@
 package hankbook.reckon;
 
 import hankbook.gear.Weave;
+import hankbook.measure.Phrase;
 import hankbook.plan.Need;
 import hankbook.plan.Plan;
 import hankbook.plan.Yardage;
 import hankbook.yarn.FibreFamily;
 import hankbook.yarn.YarnColour;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * How a cloth is made, as far as it is said; also a group of cloths, all those that are made so and otherwise anyhow.
@@ -82,17 +80,30 @@ public record Manner(Optional<String> loom, Optional<Weave> weave, Set<FibreFami
 
   /** The fibres in words, such as {@code wool and silk}; empty where they are not known. */
   public String fibreWords() {
-    return fibre.stream().map(family -> family.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(" and "));
+    return fibres().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase fibres() {
+    return Phrase.just(new Phrase.Listed(List.copyOf(fibre.stream().map(family -> new Phrase.Word(family.words())).toList()), " and "));
   }
 
   /** In words that can follow "plans": {@code in 2/2 twill of wool on Window loom}. */
   public String words() {
-    List<String> words = new ArrayList<>();
-    weave.ifPresent(said -> words.add("in " + said));
-    if (!fibre.isEmpty()) {
-      words.add("of " + fibreWords());
+    return phrase().english();
+  }
+
+  /** The same, to be said in any language. */
+  public Phrase phrase() {
+    Object woven = weave.isPresent() ? weave.get() : "";
+    Object on = loom.orElse("");
+    if (weave.isEmpty()) {
+      return fibre.isEmpty()
+          ? loom.isEmpty() ? Phrase.of("of every kind") : Phrase.of("on {0}", on)
+          : loom.isEmpty() ? Phrase.of("of {0}", fibres()) : Phrase.of("of {0} on {1}", fibres(), on);
     }
-    loom.ifPresent(said -> words.add("on " + said));
-    return words.isEmpty() ? "of every kind" : String.join(" ", words);
+    return fibre.isEmpty()
+        ? loom.isEmpty() ? Phrase.of("in {0}", woven) : Phrase.of("in {0} on {1}", woven, on)
+        : loom.isEmpty() ? Phrase.of("in {0} of {1}", woven, fibres()) : Phrase.of("in {0} of {1} on {2}", woven, fibres(), on);
   }
 }

@@ -1,9 +1,9 @@
 package hankbook.reckon;
 
+import hankbook.measure.Phrase;
 import hankbook.plan.Allowances;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -33,23 +33,28 @@ public record Offer(Finding finding) {
   }
 
   /** Why: {@code from 5 plans in 2/2 twill of wool, 5.9 to 8.9 %}. */
-  public String reason() {
-    String from = finding.count() == 1 ? "from one plan only, " + finding.group().words() : "from " + finding.plans() + grown() + ", " + finding.range();
-    return from + odd();
+  public Phrase reason() {
+    List<Lesson> odd = finding.odd();
+    return odd.isEmpty() ? from() : Phrase.of("{0}; odd among them: {1}", from(), Phrase.list(odd.stream().map(this::with).toList()));
   }
 
   /** All of it in words: {@code 7.4 % of cloth, from 5 plans in 2/2 twill of wool, 5.9 to 8.9 %}. */
-  public String words() {
-    return text() + ", " + reason();
+  public Phrase words() {
+    return Phrase.of("{0}, {1}", which().unit().inFull(value()), reason());
   }
 
-  private String grown() {
-    return finding.mean().signum() < 0 ? ", " + which().unit().print(finding.mean()) + " on average" : "";
+  private Phrase from() {
+    if (finding.count() == 1) {
+      return Phrase.of("from one plan only, {0}", finding.group().phrase());
+    }
+    Phrase range = finding.scatter().orElseThrow();
+    return finding.mean().signum() < 0
+        ? Phrase.of("from {0}, {1} on average, {2}", finding.plans(), which().unit().phrase(finding.mean()), range)
+        : Phrase.of("from {0}, {1}", finding.plans(), range);
   }
 
-  private String odd() {
-    List<Lesson> odd = finding.odd();
-    return odd.isEmpty() ? "" : "; odd among them: " + odd.stream().map(lesson -> lesson.plan() + " with " + which().unit().print(lesson.value())).collect(Collectors.joining(", "));
+  private Phrase with(Lesson lesson) {
+    return Phrase.of("{0} with {1}", lesson.plan(), which().unit().phrase(lesson.value()));
   }
 
   /** What a plan says of it now, in the same unit; empty where it is a time. */

@@ -1,6 +1,7 @@
 package hankbook.reckon;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.plan.Making;
 import hankbook.plan.WorkKind;
 import java.time.Duration;
@@ -62,7 +63,7 @@ public record Realised(
     if (found.isPresent() && way.likely(found.get().value())) {
       ways.put(way, found.get());
     } else {
-      found.ifPresent(never -> unlikely.add(new Unlikely(way.words(), Way.percent(never.value()), way.likely(), never.from())));
+      found.ifPresent(never -> unlikely.add(new Unlikely(way.words(), new Phrase.Percent(never.value(), 2), way.likely(), never.from())));
     }
   }
 }

@@ -2,6 +2,7 @@ package hankbook.reckon;
 
 import hankbook.measure.Exact;
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.plan.Allowances;
 import hankbook.plan.NeedSpread;
 import hankbook.plan.Plan;
@@ -48,7 +49,7 @@ public record Sensitivity(Plan plan, Findings findings, Manner manner) {
 
   private static void add(Map<YarnColour, List<Uncertainty.Part>> parts, YarnColour yarn, Finding finding, Length error) {
     if (error.isPositive()) {
-      String cause = finding.which().words() + ", learnt from " + finding.plans();
+      Phrase cause = Phrase.of("{0}, learnt from {1}", new Phrase.Word(finding.which().words()), finding.plans());
       parts.computeIfAbsent(yarn, none -> new ArrayList<>()).add(Uncertainty.Part.of(cause, error));
     }
   }

@@ -1,5 +1,6 @@
 package hankbook.reckon;
 
+import hankbook.measure.Phrase;
 import hankbook.plan.Making;
 import hankbook.plan.WorkKind;
 import java.time.Duration;
@@ -15,15 +16,15 @@ final class TimesTaken {
     made.actuals().times().forEach((kind, time) -> {
       Done done = done(kind.per(), made, making);
       if (done.count() > 0) {
-        times.put(kind, new Found<>(time.dividedBy(done.count()), words(time) + " for " + done.words()));
+        times.put(kind, new Found<>(time.dividedBy(done.count()), Phrase.of("{0} for {1}", words(time), done.words())));
       }
     });
     return times;
   }
 
-  private record Done(long count, String words) {
-    static Done of(boolean counted, long count, String one) {
-      return new Done(count, count + " " + one + (count == 1 ? "" : "s") + (counted ? "" : " as planned"));
+  private record Done(long count, Phrase words) {
+    static Done of(boolean counted, Phrase done) {
+      return new Done((long) done.values().getFirst(), counted ? done : Phrase.of("{0} as planned", done));
     }
   }
 
@@ -31,11 +32,11 @@ final class TimesTaken {
     WarpAsWound warp = made.actuals().warp();
     ClothAsWoven cloth = made.actuals().cloth();
     return switch (per) {
-      case END -> Done.of(warp.ends().isPresent(), making.ends(), "end");
-      case PICK -> Done.of(cloth.picks().isPresent(), cloth.picks().orElseGet(making::picks), "pick");
+      case END -> Done.of(warp.ends().isPresent(), Phrase.count(making.ends(), "{0} end", "{0} ends"));
+      case PICK -> Done.of(cloth.picks().isPresent(), Phrase.count(cloth.picks().orElseGet(making::picks), "{0} pick", "{0} picks"));
       case PIECE -> cloth.pieces().isEmpty() && made.plan().pieces().isEmpty()
-          ? new Done(made.plan().toFinish(), "all of the cloth, since no pieces are planned")
-          : Done.of(cloth.pieces().isPresent(), cloth.pieces().orElseGet(made.plan()::toFinish), "piece");
+          ? new Done(made.plan().toFinish(), Phrase.of("all of the cloth, since no pieces are planned"))
+          : Done.of(cloth.pieces().isPresent(), Phrase.count(cloth.pieces().orElseGet(made.plan()::toFinish), "{0} piece", "{0} pieces"));
     };
   }
 

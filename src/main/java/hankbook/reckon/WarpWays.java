@@ -1,11 +1,13 @@
 package hankbook.reckon;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.plan.Making;
 import hankbook.plan.Piece;
 import hankbook.plan.Plan;
 import hankbook.yarn.YarnColour;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,10 +28,10 @@ final class WarpWays {
     this.made = made;
     warp = made.actuals().warp();
     wound = wound(made);
-    Optional<Found<Length>> waste = warp.loomWaste().map(length -> new Found<>(length, "its length as measured")).or(() -> ofThrums(made, making));
+    Optional<Found<Length>> waste = warp.loomWaste().map(length -> new Found<>(length, Phrase.of("its length as measured"))).or(() -> ofThrums(made, making));
     loomWaste = waste.filter(found -> wound.isEmpty() || found.value().compareTo(wound.get()) < 0);
     if (loomWaste.isEmpty()) {
-      waste.ifPresent(never -> unlikely.add(new Unlikely("loom waste", never.value().toString(), "less than the " + wound.get() + " of the warp", never.from())));
+      waste.ifPresent(never -> unlikely.add(new Unlikely("loom waste", never.value(), Phrase.of("less than the {0} of the warp", wound.get()), never.from())));
     }
   }
 
@@ -43,7 +45,7 @@ final class WarpWays {
   }
 
   Optional<Found<Length>> sampling() {
-    return warp.sampling().map(length -> new Found<>(length, "its length as measured"));
+    return warp.sampling().map(length -> new Found<>(length, Phrase.of("its length as measured")));
   }
 
   /** What is left of the warp for the cloth, over the cloth that was made of it, less one. */
@@ -55,13 +57,19 @@ final class WarpWays {
     Length sampled = warp.sampling().orElse(made.plan().allowances().sampling());
     Length unwoven = unwoven(made);
     BigFraction wovenUp = wound.get().minus(loomWaste.get().value()).minus(sampled).minus(unwoven).exactTenths();
-    String from = cloth.get() + " of cloth off the loom, of " + wound.get() + " of warp less " + loomWaste.get().value() + " of loom waste";
-    return Optional.of(new Found<>(wovenUp.divide(cloth.get().exactTenths()).subtract(BigFraction.ONE), from + less(sampled, unwoven)));
+    Phrase from = Phrase.of("{0} of cloth off the loom, of {1} of warp less {2}", cloth.get(), wound.get(), Phrase.list(less(sampled, unwoven)));
+    return Optional.of(new Found<>(wovenUp.divide(cloth.get().exactTenths()).subtract(BigFraction.ONE), from));
   }
 
-  private String less(Length sampled, Length unwoven) {
-    String sampling = sampled.isZero() ? "" : ", " + sampled + " of sampling" + (warp.sampling().isEmpty() ? " as planned" : "");
-    return sampling + (unwoven.isZero() ? "" : ", " + unwoven + " of fringes and gaps as planned");
+  private List<Phrase> less(Length sampled, Length unwoven) {
+    List<Phrase> less = new ArrayList<>(List.of(Phrase.of("{0} of loom waste", loomWaste.orElseThrow().value())));
+    if (!sampled.isZero()) {
+      less.add(warp.sampling().isEmpty() ? Phrase.of("{0} of sampling as planned", sampled) : Phrase.of("{0} of sampling", sampled));
+    }
+    if (!unwoven.isZero()) {
+      less.add(Phrase.of("{0} of fringes and gaps as planned", unwoven));
+    }
+    return less;
   }
 
   /** Fringes and gaps as they are planned, of as many pieces as were made. */
@@ -86,6 +94,6 @@ final class WarpWays {
     }
     Length thrums = thrown.stream().map(YarnUsed::thrums).reduce(Length.ZERO, Length::plus);
     Length each = Length.ofTenths(thrums.exactTenths().divide(threads), RoundingMode.HALF_UP);
-    return Optional.of(new Found<>(each, thrums + " of thrums from " + threads + " threads"));
+    return Optional.of(new Found<>(each, Phrase.of("{0} of thrums from {1} threads", thrums, threads)));
   }
 }

@@ -1,6 +1,7 @@
 package hankbook.reckon;
 
 import hankbook.measure.Exact;
+import hankbook.measure.Phrase;
 import hankbook.plan.Allowances;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -67,8 +68,8 @@ public enum Way {
   }
 
   /** What is likely, in words. */
-  public String likely() {
-    return "from " + least + " % to " + most + " %";
+  public Phrase likely() {
+    return Phrase.of("from {0} % to {1} %", least, most);
   }
 
   /** A part as a percentage to read, to two places. */

@@ -1,6 +1,7 @@
 package hankbook.reckon;
 
 import hankbook.measure.Length;
+import hankbook.measure.Phrase;
 import hankbook.plan.Making;
 import hankbook.yarn.YarnColour;
 import java.util.List;
@@ -26,7 +27,9 @@ final class YarnWays {
     }
     return WarpWays.wound(made).map(length -> {
       Length used = sum(warps);
-      String from = used + " used for " + threads + " threads of " + length + (made.actuals().warp().broken().isEmpty() ? "" : ", mended ends with them");
+      Phrase from = made.actuals().warp().broken().isEmpty()
+          ? Phrase.of("{0} used for {1} threads of {2}", used, threads, length)
+          : Phrase.of("{0} used for {1} threads of {2}, mended ends with them", used, threads, length);
       return new Found<>(used.exactTenths().divide(length.exactTenths().multiply(threads)).subtract(BigFraction.ONE), from);
     });
   }
@@ -44,21 +47,22 @@ final class YarnWays {
     long picks = made.actuals().cloth().picks().getAsLong();
     Map<YarnColour, BigFraction> crossed = making.withReed(reed.exactTenths()).withPicks(picks).crossed();
     Map<YarnColour, Long> strands = mended(made, making).strands();
-    String of = " of " + picks + " picks across " + reed;
+    Phrase.Width across = new Phrase.Width(reed, reed.toString());
     List<YarnUsed> wefts = made.used().stream().filter(used -> used.used().isPositive() && crossed.containsKey(used.yarn())).toList();
     List<YarnUsed> alone = wefts.stream().filter(used -> !strands.containsKey(used.yarn())).toList();
     if (!alone.isEmpty()) {
-      return over(sum(alone).exactTenths(), alone, crossed, sum(alone) + " used as weft" + of);
+      return over(sum(alone).exactTenths(), alone, crossed, Phrase.of("{0} used as weft of {1} picks across {2}", sum(alone), picks, across));
     }
     return WarpWays.wound(made).flatMap(length -> {
       long threads = wefts.stream().mapToLong(used -> strands.getOrDefault(used.yarn(), 0L)).sum();
       BigFraction inWarp = length.exactTenths().multiply(threads).multiply(BigFraction.ONE.add(wound));
-      String from = sum(wefts) + " used as weft and as " + threads + " threads of warp of " + length + ", wound with " + Way.percent(wound) + " more," + of;
+      Phrase from = Phrase.of("{0} used as weft and as {1} threads of warp of {2}, wound with {3} more, of {4} picks across {5}",
+          sum(wefts), threads, length, new Phrase.Percent(wound, 2), picks, across);
       return over(sum(wefts).exactTenths().subtract(inWarp), wefts, crossed, from);
     });
   }
 
-  private static Optional<Found<BigFraction>> over(BigFraction used, List<YarnUsed> wefts, Map<YarnColour, BigFraction> crossed, String from) {
+  private static Optional<Found<BigFraction>> over(BigFraction used, List<YarnUsed> wefts, Map<YarnColour, BigFraction> crossed, Phrase from) {
     BigFraction reed = wefts.stream().map(weft -> crossed.getOrDefault(weft.yarn(), BigFraction.ZERO)).reduce(BigFraction.ZERO, BigFraction::add);
     return reed.signum() == 0 ? Optional.empty() : Optional.of(new Found<>(used.divide(reed).subtract(BigFraction.ONE), from));
   }

@@ -26,6 +26,11 @@ public enum FibreFamily {
     this.fibres = fibres;
   }
 
+  /** What they are called. */
+  public String words() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
   private boolean has(String fibre) {
     return Arrays.asList(fibres.split(" ")).contains(fibre);
   }

@@ -3,6 +3,7 @@ package hankbook.yarn;
 import hankbook.measure.Length;
 import hankbook.measure.Mass;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -34,15 +35,20 @@ public record Uncertainty(Length combined, List<Part> parts) {
    * @param skeins how many it is in; 0 where it is in no skein but in what is needed of them
    * @param error its standard uncertainty, of all of them together
    */
-  public record Part(String cause, int skeins, Length error) {
+  public record Part(Phrase cause, int skeins, Length error) {
     /** A cause that is in no skein. */
-    public static Part of(String cause, Length error) {
+    public static Part of(Phrase cause, Length error) {
       return new Part(cause, 0, error);
     }
 
     /** The cause and how many skeins it is in. */
     public String words() {
-      return skeins == 0 ? cause : cause + ", " + skeins + (skeins == 1 ? " skein" : " skeins");
+      return phrase().english();
+    }
+
+    /** The same, to be said in any language. */
+    public Phrase phrase() {
+      return skeins == 0 ? cause : Phrase.count(skeins, "{1}, {0} skein", "{1}, {0} skeins", cause);
     }
   }
 
@@ -65,7 +71,7 @@ public record Uncertainty(Length combined, List<Part> parts) {
       return shared ? sum * sum : sum;
     }
 
-    Part part(String name) {
+    Part part(Phrase name) {
       return new Part(name, skeins, length(square()));
     }
   }
@@ -89,7 +95,7 @@ public record Uncertainty(Length combined, List<Part> parts) {
 
   /** How surely the metres of these skeins are known. */
   public static Uncertainty of(List<Skein> skeins, Doubts doubts) {
-    Map<String, Cause> causes = new LinkedHashMap<>();
+    Map<Phrase, Cause> causes = new LinkedHashMap<>();
     skeins.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes, 1));
     List<Part> parts = new ArrayList<>();
     causes.forEach((name, cause) -> parts.add(cause.part(name)));
@@ -106,7 +112,7 @@ public record Uncertainty(Length combined, List<Part> parts) {
    * @param after the same skeins, each with how it was measured then
    */
   public static Length ofDifference(List<Skein> before, List<Skein> after, Doubts doubts) {
-    Map<String, Cause> causes = new LinkedHashMap<>();
+    Map<Phrase, Cause> causes = new LinkedHashMap<>();
     before.forEach(skein -> add(skein, doubts, causes, 1));
     after.stream().filter(skein -> !skein.holds().isZero()).forEach(skein -> add(skein, doubts, causes, -1));
     return length(causes.values().stream().mapToDouble(Cause::square).sum());
@@ -117,36 +123,36 @@ public record Uncertainty(Length combined, List<Part> parts) {
   }
 
   /** What was taken from a skein since it was measured left the error of that measurement in what remains. */
-  private static void add(Skein skein, Doubts doubts, Map<String, Cause> causes, int sign) {
+  private static void add(Skein skein, Doubts doubts, Map<Phrase, Cause> causes, int sign) {
     switch (skein.measurement()) {
       case Measurement.ByLabel label -> label.nominal().ifPresentOrElse(
-          mass -> alone("labels", causes, tenths(label.printed()) * ofLabel(mass)),
-          () -> alone("labels without a mass", causes, tenths(label.printed()) * relative(doubts.bareLength())));
-      case Measurement.ByTurns counted -> alone("turns", causes, tenths(counted.turns().length()) * relative(doubts.turns()));
+          mass -> alone(Phrase.of("labels"), causes, tenths(label.printed()) * ofLabel(mass)),
+          () -> alone(Phrase.of("labels without a mass"), causes, tenths(label.printed()) * relative(doubts.bareLength())));
+      case Measurement.ByTurns counted -> alone(Phrase.of("turns"), causes, tenths(counted.turns().length()) * relative(doubts.turns()));
       case Measurement.ByWeight weight -> {
-        alone("balance", causes, Math.sqrt(2) * doubts.balanceDivision().milligrams() / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue());
+        alone(Phrase.of("balance"), causes, Math.sqrt(2) * doubts.balanceDivision().milligrams() / Math.sqrt(12) * 10_000 / weight.grist().tex().doubleValue());
         double grist = relative(weight.sample().map(GristSample::uncertainty).orElseGet(doubts::unmeasuredGrist));
         shared(gristOf(skein, weight), causes, sign * tenths(weight.length().orElseThrow()) * grist);
-        shared("metres not yet recounted by the grist that was weighed", causes, sign * tenths(skein.toRecount()));
+        shared(Phrase.of("metres not yet recounted by the grist that was weighed"), causes, sign * tenths(skein.toRecount()));
       }
-      case Measurement.Unmeasured _ -> alone("lengths found", causes, tenths(skein.holds()) * relative(doubts.bareLength()));
+      case Measurement.Unmeasured _ -> alone(Phrase.of("lengths found"), causes, tenths(skein.holds()) * relative(doubts.bareLength()));
     }
   }
 
-  private static void shared(String name, Map<String, Cause> causes, double error) {
+  private static void shared(Phrase name, Map<Phrase, Cause> causes, double error) {
     causes.computeIfAbsent(name, none -> new Cause(true)).add(error);
   }
 
-  private static void alone(String name, Map<String, Cause> causes, double error) {
+  private static void alone(Phrase name, Map<Phrase, Cause> causes, double error) {
     causes.computeIfAbsent(name, none -> new Cause(false)).add(error);
   }
 
   /** One sample gives the grist of a yarn in all its lots; a yarn number fits each lot in its own way. */
-  private static String gristOf(Skein skein, Measurement.ByWeight weight) {
+  private static Phrase gristOf(Skein skein, Measurement.ByWeight weight) {
     if (weight.sample().isPresent()) {
-      return "grist of " + skein.yarn().yarn() + " as weighed";
+      return Phrase.of("grist of {0} as weighed", skein.yarn().yarn());
     }
-    return "grist of " + skein.yarn() + (skein.lot().isEmpty() ? ", skein " + skein.code() : ", lot " + skein.lot());
+    return skein.lot().isEmpty() ? Phrase.of("grist of {0}, skein {1}", skein.yarn(), skein.code()) : Phrase.of("grist of {0}, lot {1}", skein.yarn(), skein.lot());
   }
 
   private static double tenths(Length length) {

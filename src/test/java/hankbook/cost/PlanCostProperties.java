@@ -96,7 +96,7 @@ class PlanCostProperties {
       if (random.worths().containsKey(share.code())) {
         assertThat(lines.get(share.code())).isEqualTo(given);
       } else {
-        assertThat(cost.uncounted()).anyMatch(left -> left.what().startsWith(share.code() + ", "));
+        assertThat(cost.uncounted()).anyMatch(left -> left.what().english().startsWith(share.code() + ", "));
         assertThat(lines).doesNotContainKey(share.code());
       }
     }

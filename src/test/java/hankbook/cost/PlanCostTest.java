@@ -10,6 +10,7 @@ import hankbook.allot.PutUp;
 import hankbook.allot.Setting;
 import hankbook.measure.Length;
 import hankbook.measure.Percentage;
+import hankbook.measure.Phrase;
 import hankbook.measure.Unreadable;
 import hankbook.plan.Piece;
 import hankbook.plan.WorkKind;
@@ -101,12 +102,12 @@ class PlanCostTest {
   void aKindOfWorkMayHaveItsOwnRateAndTimesOfEarlierPlansStandWhereNoneIsSet() {
     Judgement judgement = Judgement.DEFAULT.with(Setting.WEAVING_RATE, "36 EUR").with(Setting.BEAMING_TIME, "20 s").with(Setting.THREADING_TIME, "30 s");
     Map<WorkKind, UnitTime> learnt = Map.of(
-        WorkKind.THREADING, new UnitTime(Duration.ofSeconds(9), "from 5 plans"),
-        WorkKind.WEAVING, new UnitTime(Duration.ofSeconds(2), "from 5 plans"), WorkKind.BEAMING, new UnitTime(Duration.ofSeconds(1), "from 5 plans"));
+        WorkKind.THREADING, new UnitTime(Duration.ofSeconds(9), Phrase.of("from 5 plans")),
+        WorkKind.WEAVING, new UnitTime(Duration.ofSeconds(2), Phrase.of("from 5 plans")), WorkKind.BEAMING, new UnitTime(Duration.ofSeconds(1), Phrase.of("from 5 plans")));
     Rates rates = Rates.of(judgement, learnt);
-    assertThat(rates.times().get(WorkKind.WEAVING)).isEqualTo(new UnitTime(Duration.ofSeconds(2), "from 5 plans"));
-    assertThat(rates.times().get(WorkKind.BEAMING)).isEqualTo(new UnitTime(Duration.ofSeconds(20), "as set"));
-    assertThat(rates.times().get(WorkKind.THREADING)).as("the default, but set").isEqualTo(new UnitTime(Duration.ofSeconds(30), "as set"));
+    assertThat(rates.times().get(WorkKind.WEAVING)).isEqualTo(new UnitTime(Duration.ofSeconds(2), Phrase.of("from 5 plans")));
+    assertThat(rates.times().get(WorkKind.BEAMING)).isEqualTo(new UnitTime(Duration.ofSeconds(20), Phrase.of("as set")));
+    assertThat(rates.times().get(WorkKind.THREADING)).as("the default, but set").isEqualTo(new UnitTime(Duration.ofSeconds(30), Phrase.of("as set")));
     assertThat(rates.times()).extractingByKey(WorkKind.SLEYING).extracting(UnitTime::from).isEqualTo("common practice");
     assertThat(rates.hourly()).isEqualTo(Map.of(WorkKind.WEAVING, money("36 EUR")));
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, judgement, Map.of());
@@ -120,7 +121,7 @@ class PlanCostTest {
   void withoutARateTheHoursAreThereAndTheirCostIsSaidNotToBe() {
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, Judgement.DEFAULT, Map.of());
     // 3000 + 1000 + 3000 + 1000 + 3400 + 2700 = 14100 s.
-    assertThat(cost.uncounted()).containsExactly(new Uncounted(Uncounted.Kind.WORK, "Work of 3 h 55 min", "no hourly rate is set"));
+    assertThat(cost.uncounted()).extracting(Uncounted::toString).containsExactly("Work of 3 h 55 min: no hourly rate is set");
     assertThat(cost.work()).hasSize(6);
     assertThat(cost.total().part("work")).isEmpty();
   }
@@ -128,12 +129,12 @@ class PlanCostTest {
   @Test
   void aSkeinOfUnknownCostIsNamedAndNotCountedAsNothing() {
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, Mats.worths("B 300 m 10.00 EUR"), Judgement.DEFAULT, Map.of());
-    assertThat(cost.uncounted()).contains(new Uncounted("A, 200 m of Tarn Slate", "what was paid for it is not known"));
+    assertThat(cost.uncounted()).extracting(Uncounted::toString).contains("A, 200 m of Tarn Slate: what was paid for it is not known");
     assertThat(amount(cost, "yarn")).isEqualTo("5.67 EUR");
     assertThat(Mats.line(cost, "yarn").part("warp")).isEmpty();
     assertThat(cost.remnants()).contains(new Remnant("A", Mats.WARP, Length.metres(50), Optional.empty(), true));
     PlanCost foreign = Mats.cost(Mats.plan(), ENOUGH, Mats.worths("A 250 m 25.00 USD", "B 300 m 10.00 EUR"), Judgement.DEFAULT, Map.of());
-    assertThat(foreign.uncounted()).contains(new Uncounted("A, 200 m of Tarn Slate", "it was paid in USD, and this is reckoned in EUR"));
+    assertThat(foreign.uncounted()).extracting(Uncounted::toString).contains("A, 200 m of Tarn Slate: it was paid in USD, and this is reckoned in EUR");
   }
 
   @Test
@@ -156,15 +157,15 @@ class PlanCostTest {
     List<Skein> stock = List.of(Mats.skein("B", Mats.WEFT, "300 m"));
     Map<String, List<Worth>> paid = Mats.worths("B 300 m 10.00 EUR");
     PlanCost unnamed = Mats.cost(Mats.plan(), stock, paid, Judgement.DEFAULT, Map.of());
-    assertThat(unnamed.uncounted()).contains(new Uncounted("Tarn Slate, 200 m still to buy", "nothing shows how it is put up"));
+    assertThat(unnamed.uncounted()).extracting(Uncounted::toString).contains("Tarn Slate, 200 m still to buy: nothing shows how it is put up");
     PlanCost unpriced = Mats.cost(Mats.plan(), List.of(stock.getFirst(), Mats.skein("A", Mats.WARP, "100 m")), paid, Judgement.DEFAULT, Map.of());
-    assertThat(unpriced.uncounted()).contains(new Uncounted("Tarn Slate, 100 m still to buy", "no price of it is known"));
+    assertThat(unpriced.uncounted()).extracting(Uncounted::toString).contains("Tarn Slate, 100 m still to buy: no price of it is known");
     PlanCost named = Mats.cost(Mats.plan(), stock, paid, Judgement.DEFAULT, Map.of(Mats.WARP, PutUp.parse("9.00 EUR / 90 m")));
     // 90 m give 45 ends: three put-ups for 100. 200 of their 270 m, for 27.00, are 20.00.
     assertThat(amount(named, "yarn", "toBuy")).isEqualTo("20.00 EUR");
     assertThat(named.spendNow()).isEqualTo(money("27.00 EUR"));
     PlanCost foreign = Mats.cost(Mats.plan(), stock, paid, Judgement.DEFAULT, Map.of(Mats.WARP, PutUp.parse("9.00 USD / 90 m")));
-    assertThat(foreign.uncounted()).contains(new Uncounted("Tarn Slate, 200 m still to buy", "its price is in USD, and this is reckoned in EUR"));
+    assertThat(foreign.uncounted()).extracting(Uncounted::toString).contains("Tarn Slate, 200 m still to buy: its price is in USD, and this is reckoned in EUR");
     assertThat(foreign.spendNow()).isEqualTo(money("0 EUR"));
   }
 

@@ -51,7 +51,7 @@ class OfferTest {
     Findings findings = Cloths.findings(List.of(Cloths.waste(Cloths.WOOL_TWILL, "70 cm", "68 cm", "71 cm"), Cloths.waste(Cloths.COTTON_TWILL, "45 cm", "46 cm")));
     Manner silk = new Manner(Optional.of("Window loom"), Optional.empty(), Set.of(FibreFamily.SILK));
     Offer offer = findings.offer(Learnable.LOOM_WASTE, silk).orElseThrow();
-    assertThat(offer.words()).isEqualTo("69.7 cm, from 3 plans on Window loom, 62.1 to 77.3 cm");
+    assertThat(offer.words().english()).isEqualTo("69.7 cm, from 3 plans on Window loom, 62.1 to 77.3 cm");
     assertThat(offer.in(Allowances.NONE).loomWaste()).isEqualTo(Length.parse("69.7 cm"));
   }
 
@@ -81,19 +81,19 @@ class OfferTest {
   void nothingLessThanNothingIsOffered() {
     List<Lesson> grew = List.of(Cloths.lesson(Learnable.WINDING, Cloths.WOOL_TWILL, 0, BigFraction.of(-1, 100)), Cloths.lesson(Learnable.WINDING, Cloths.WOOL_TWILL, 1, BigFraction.of(-2, 100)));
     Offer offer = new Findings(grew).offer(Learnable.WINDING, Cloths.WOOL_TWILL).orElseThrow();
-    assertThat(offer.words()).isEqualTo("0 %, from 2 plans of wool, -1.5 % on average, up to 9.5 %");
+    assertThat(offer.words().english()).isEqualTo("0 %, from 2 plans of wool, -1.5 % on average, up to 9.5 %");
     assertThat(offer.in(Allowances.NONE)).isEqualTo(Allowances.NONE);
   }
 
   @Test
   void everyGroupIsListedAndThenAllOfThem() {
-    assertThat(ALL.within(Manner.ANY)).extracting(Finding::plans).containsExactly("2 plans in 2/2 twill of cotton", "5 plans in 2/2 twill of wool", "1 plan in plain of wool", "8 plans of every kind");
+    assertThat(ALL.within(Manner.ANY)).extracting(found -> found.plans().english()).containsExactly("2 plans in 2/2 twill of cotton", "5 plans in 2/2 twill of wool", "1 plan in plain of wool", "8 plans of every kind");
     Manner wool = new Manner(Optional.empty(), Optional.empty(), Set.of(FibreFamily.WOOL));
-    assertThat(ALL.within(wool)).extracting(Finding::plans).containsExactly("5 plans in 2/2 twill of wool", "1 plan in plain of wool", "6 plans of wool");
-    assertThat(ALL.within(Cloths.WOOL_TWILL.only(Set.of(Telling.WEAVE, Telling.FIBRE)))).extracting(Finding::plans).containsExactly("5 plans in 2/2 twill of wool");
+    assertThat(ALL.within(wool)).extracting(found -> found.plans().english()).containsExactly("5 plans in 2/2 twill of wool", "1 plan in plain of wool", "6 plans of wool");
+    assertThat(ALL.within(Cloths.WOOL_TWILL.only(Set.of(Telling.WEAVE, Telling.FIBRE)))).extracting(found -> found.plans().english()).containsExactly("5 plans in 2/2 twill of wool");
   }
 
   private static String offer(Manner manner) {
-    return ALL.offer(Learnable.WARP_TAKE_UP, manner).orElseThrow().words();
+    return ALL.offer(Learnable.WARP_TAKE_UP, manner).orElseThrow().words().english();
   }
 }

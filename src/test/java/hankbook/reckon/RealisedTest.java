@@ -13,6 +13,7 @@ import hankbook.plan.Warp;
 import hankbook.plan.WorkKind;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,22 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 class RealisedTest {
+  /** What was found, and how, in English. */
+  private record Told(Object value, String from) {
+    static Told of(Found<?> found) {
+      return new Told(found.value(), found.from().english());
+    }
+
+    static Map<WorkKind, Told> of(Map<WorkKind, Found<Duration>> times) {
+      Map<WorkKind, Told> told = new EnumMap<>(WorkKind.class);
+      times.forEach((kind, found) -> told.put(kind, of(found)));
+      return told;
+    }
+  }
+
   /** By hand: 350 − 50 − 20 = 280 cm woven up in 250 cm is 12 %; 250 to 200 cm 20 %; 50 to 48 cm 4 %; 48 to 42 cm 12.5 %; 1760 m in 503 ends of 3.5 m; 1134 m in 2160 picks of 0.5 m 5 %. */
   private static String from(Realised really, Way way) {
-    return Optional.ofNullable(really.ways().get(way)).map(Found::from).orElse("");
+    return Optional.ofNullable(really.ways().get(way)).map(found -> found.from().english()).orElse("");
   }
 
   @Test
@@ -76,7 +90,7 @@ class RealisedTest {
   @Test
   void loomWasteIsThatOfTheThrumsWhereItWasNotMeasuredAsALength() {
     Realised really = Realised.of(new Runners().used(Runners.WOAD, "1760 m", "250 m", "5 m").made());
-    assertThat(really.loomWaste()).contains(new Found<>(Length.parse("50 cm"), "250 m of thrums from 500 threads"));
+    assertThat(really.loomWaste().map(Told::of)).contains(new Told(Length.parse("50 cm"), "250 m of thrums from 500 threads"));
   }
 
   /** By hand, of 240 threads of 2 m: 480 m; wound with 5 % more 504 m; of 604 m that leaves 100 m for 200 picks of 0.48 m, 96 m: 4 1/6 %. */
@@ -122,7 +136,7 @@ class RealisedTest {
     Realised really = Realised.of(new Runners().length("warp", "350 cm").length("loom waste", "3.5 m").length("off loom", "2 m").made());
     assertThat(really.loomWaste()).isEmpty();
     assertThat(really.ways()).isEmpty();
-    assertThat(really.unlikely()).extracting(Unlikely::wanted).containsExactly("less than the 3.5 m of the warp");
+    assertThat(really.unlikely()).extracting(never -> never.wanted().english()).containsExactly("less than the 3.5 m of the warp");
   }
 
   /** By hand: 250 min for 500 ends is half a minute; 36 h for 2160 picks a minute; 90 min for three pieces half an hour. */
@@ -130,16 +144,16 @@ class RealisedTest {
   void timesAreThoseOfOneEndPickOrPiece() {
     Runners woven = new Runners().ends(500).picks(2160).pieces(3);
     woven.time(WorkKind.THREADING, Duration.ofMinutes(250)).time(WorkKind.WEAVING, Duration.ofHours(36)).time(WorkKind.FINISHING, Duration.ofMinutes(90));
-    assertThat(Realised.of(woven.made()).times()).containsExactly(
-        Map.entry(WorkKind.THREADING, new Found<>(Duration.ofSeconds(30), "4 h 10 min for 500 ends")),
-        Map.entry(WorkKind.WEAVING, new Found<>(Duration.ofMinutes(1), "36 h 0 min for 2160 picks")),
-        Map.entry(WorkKind.FINISHING, new Found<>(Duration.ofMinutes(30), "1 h 30 min for 3 pieces")));
+    assertThat(Told.of(Realised.of(woven.made()).times())).containsExactly(
+        Map.entry(WorkKind.THREADING, new Told(Duration.ofSeconds(30), "4 h 10 min for 500 ends")),
+        Map.entry(WorkKind.WEAVING, new Told(Duration.ofMinutes(1), "36 h 0 min for 2160 picks")),
+        Map.entry(WorkKind.FINISHING, new Told(Duration.ofMinutes(30), "1 h 30 min for 3 pieces")));
   }
 
   @Test
   void whatWasNotCountedIsAsPlannedAndNoPiecesTakeNoTime() {
     Runners woven = new Runners().pieces(0).time(WorkKind.BEAMING, Duration.ofMinutes(50)).time(WorkKind.FINISHING, Duration.ofMinutes(90));
-    assertThat(Realised.of(woven.made()).times()).containsExactly(Map.entry(WorkKind.BEAMING, new Found<>(Duration.ofSeconds(6), "0 h 50 min for 500 ends as planned")));
+    assertThat(Told.of(Realised.of(woven.made()).times())).containsExactly(Map.entry(WorkKind.BEAMING, new Told(Duration.ofSeconds(6), "0 h 50 min for 500 ends as planned")));
   }
 
   /** A warp that gives its own ends and length. */
@@ -148,8 +162,8 @@ class RealisedTest {
     Plan plan = Runners.plan();
     Warp warp = new Warp(plan.warp().sett(), OptionalInt.of(500), Optional.of(Length.metres(4)), 1, 0, plan.warp().order());
     Plan cloth = new Plan(plan.name(), List.of(), warp, plan.wefts(), plan.allowances(), 1);
-    assertThat(Realised.of(new Runners(cloth).time(WorkKind.FINISHING, Duration.ofMinutes(90)).made()).times()).containsExactly(
-        Map.entry(WorkKind.FINISHING, new Found<>(Duration.ofMinutes(90), "1 h 30 min for all of the cloth, since no pieces are planned")));
+    assertThat(Told.of(Realised.of(new Runners(cloth).time(WorkKind.FINISHING, Duration.ofMinutes(90)).made()).times())).containsExactly(
+        Map.entry(WorkKind.FINISHING, new Told(Duration.ofMinutes(90), "1 h 30 min for all of the cloth, since no pieces are planned")));
   }
 
   static Runners measured() {

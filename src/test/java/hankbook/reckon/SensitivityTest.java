@@ -74,7 +74,7 @@ class SensitivityTest {
     List<Lesson> two = TAKE_UP.subList(0, 2);
     assertThat(spread(plan("8 %", "0 m"), List.of(two)).parts()).isEmpty();
     List<Lesson> others = Cloths.percent(Learnable.WARP_TAKE_UP, Cloths.COTTON_TWILL, "7.5");
-    assertThat(spread(plan("8 %", "0 m"), List.of(two, others)).of(ASH)).extracting(Uncertainty.Part::cause).containsExactly("warp take-up, learnt from 3 plans in 2/2 twill");
+    assertThat(spread(plan("8 %", "0 m"), List.of(two, others)).of(ASH)).extracting(part -> part.cause().english()).containsExactly("warp take-up, learnt from 3 plans in 2/2 twill");
     assertThat(spread(plan("8 %", "0 m"), List.of()).parts()).isEmpty();
   }
 

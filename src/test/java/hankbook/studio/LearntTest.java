@@ -89,7 +89,7 @@ class LearntTest {
   void finishedPlansProposeTheNextOnesLoomWasteAndTimes() throws Exception {
     finishThree();
     assertThat(new Learnt(studio).all().lessons()).extracting(Lesson::manner).containsOnly(ON_WINDOW_LOOM);
-    assertThat(new Learnt(studio).forPlan("Next", Manner.ANY).offers()).extracting(Offer::words)
+    assertThat(new Learnt(studio).forPlan("Next", Manner.ANY).offers()).extracting(offer -> offer.words().english())
         .contains("70 cm, from 3 plans on Window loom, 60.1 to 79.9 cm", "12 s an end, from 3 plans on Window loom, always the same");
     assertThat(Learnt.waste(new Learnt(studio).all(), "Window loom").map(Finding::count)).contains(3);
     assertThat(Learnt.waste(new Learnt(studio).all(), "Table loom")).isEmpty();
@@ -116,7 +116,7 @@ class LearntTest {
     Learnt.Proposal proposal = new Learnt(studio).forPlan("Next", other);
     assertThat(proposal.manner().loom()).contains("Table loom");
     assertThat(proposal.manner().weave()).contains(Weave.PLAIN);
-    assertThat(proposal.offers()).extracting(Offer::words).contains("70 cm, from 3 plans of every kind, 60.1 to 79.9 cm");
+    assertThat(proposal.offers()).extracting(offer -> offer.words().english()).contains("70 cm, from 3 plans of every kind, 60.1 to 79.9 cm");
   }
 
   @Test

@@ -77,7 +77,7 @@ public final class Say {
     return switch (value) {
       case Phrase phrase -> phrase(phrase, written);
       case Phrase.Word word -> known(word.english());
-      case Phrase.Listed listed -> listed.joined(each -> value(each, written));
+      case Phrase.Listed listed -> new Phrase.Listed(listed.values(), known(listed.between())).joined(each -> value(each, written));
       default -> written.apply(value);
     };
   }

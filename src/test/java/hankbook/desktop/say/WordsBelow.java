@@ -1,13 +1,16 @@
 package hankbook.desktop.say;
 
 import hankbook.cost.Basis;
+import hankbook.cost.YarnUse;
 import hankbook.ledger.EntryKind;
+import hankbook.plan.Term;
 import hankbook.plan.WorkKind;
 import hankbook.reckon.Cause;
 import hankbook.reckon.Learnable;
 import hankbook.reckon.Way;
 import hankbook.studio.QueuedPlan;
 import hankbook.studio.ValuedStock;
+import hankbook.yarn.FibreFamily;
 import hankbook.yarn.PackageForm;
 import java.util.Arrays;
 import java.util.Set;
@@ -29,8 +32,14 @@ final class WordsBelow {
     all.of(Cause.values(), Cause::words);
     all.of(Way.values(), Way::words);
     all.of(Learnable.values(), Learnable::words);
+    all.of(Term.values(), Term::words);
+    all.of(Term.values(), Term::formula);
+    all.of(FibreFamily.values(), FibreFamily::words);
+    all.of(YarnUse.values(), YarnUse::words);
     all.of(QueuedPlan.Stands.values(), QueuedPlan.Stands::words);
     all.words.add(ValuedStock.CAUTION);
+    all.words.addAll(Set.of(" and ", "not set", "as paid", "Yarn", "Work", "Still to buy", "Overheads", "For each plan", "Winding", "Beaming", "Threading", "Sleying", "Weaving", "Finishing"));
+    all.words.remove("");
     all.words.addAll(Set.of("yarn", "colour", "code", "name", "dents", "width", "waste", "shafts", "leftovers", "thrums", "samples", "warp", "cloth"));
     return all.words;
   }
