@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 
 /**
  * Several skeins of one lot, typed as one: their codes are numbered on from the first, and where they differ in length, weight or turns, these are listed for all
- * of them, such as {@code 102 g, 99 g, 101 g}; a unit said once at the end counts for all of a list. What is said once is said of each.
+ * of them, such as {@code 102 g, 99 g, 101 g}; a unit said once at the end counts for all of a list. Blanks alone
+ * part nothing. What is said once is said of each.
  */
 public final class LotRows {
   /** The columns in which each skein may have something of its own. */
@@ -23,6 +24,8 @@ public final class LotRows {
 
   /** A comma parts only before a space or after a unit, since elsewhere it may stand in a number. */
   private static final Pattern BETWEEN = Pattern.compile("\\s*;\\s*|\\s*,\\s+|(?<=\\p{L}),");
+  /** Whether a blank parts them, or the thousands of one, cannot be told. */
+  private static final Pattern BARE = Pattern.compile("\\d[\\s\\u00A0\\u202F]+[.,]?\\d");
   private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,9})");
   private static final Pattern UNIT = Pattern.compile(".*?(\\s*\\p{L}+)");
 
@@ -98,10 +101,11 @@ public final class LotRows {
 
   private static List<String> each(String column, String text, int count) {
     List<String> parts = EACH.contains(column) && count > 1 ? Arrays.stream(BETWEEN.split(text.strip(), -1)).map(String::strip).filter(part -> !part.isEmpty()).toList() : List.of();
-    if (parts.size() < 2) {
+    boolean bare = parts.stream().anyMatch(part -> BARE.matcher(part).find());
+    if (parts.size() < 2 && !bare) {
       return List.of(text);
     }
-    if (parts.size() != count) {
+    if (bare || (parts.size() != count)) {
       throw new Unreadable(text, "one for all of them, or a list with one for each");
     }
     Matcher unit = UNIT.matcher(parts.getLast());

@@ -54,6 +54,16 @@ class LotRowsTest {
   }
 
   @Test
+  void numbers_parted_by_blanks_alone_are_refused() {
+    for (String text : List.of("100 101", "100  99", "102 99 101 g", "102 g, 99 101 g", "100\u00A0101", "100 .5")) {
+      LotRows.Shared shared = LotRows.rows(Map.of("code", "S1", "turns", text), 2);
+      assertThat(shared.rows()).as(text).isEmpty();
+      assertThat(shared.faults()).as(text).extracting(CellFault::found, CellFault::wanted).containsExactly(tuple(text, "one for all of them, or a list with one for each"));
+    }
+    assertThat(LotRows.rows(Map.of("code", "S1", "length", "2 x 70 m"), 2).rows()).extracting(row -> row.get("length")).containsExactly("2 x 70 m", "2 x 70 m");
+  }
+
+  @Test
   void one_skein_is_read_as_it_is_typed() {
     assertThat(LotRows.rows(Map.of("code", "S1", "gross", "102 g, 99 g"), 1).rows()).containsExactly(Map.of("code", "S1", "gross", "102 g, 99 g"));
   }

@@ -99,6 +99,39 @@ class MarksProperties {
   }
 
   @Property
+  void numbersThatABlankPartsStayTwo(@ForAll @LongRange(min = 0, max = 9999) long one, @ForAll @LongRange(min = 0, max = 9999) long other, @ForAll("marks") char mark) {
+    String typed = one + " " + other;
+    assertThat(new Marks(mark).canonical(typed)).isEqualTo(typed);
+  }
+
+  @Property
+  void thousandsAreJoinedWhereTheWindowPartedThem(@ForAll @LongRange(min = 1000, max = 999_999) long number, @ForAll("marks") char mark) {
+    for (String blank : new String[] {"\u00A0", "\u202F"}) {
+      assertThat(new Marks(mark).canonical(number / 1000 + blank + String.format("%03d", number % 1000))).isEqualTo(Long.toString(number));
+    }
+  }
+
+  @Example
+  void aTypedBlankPartsThousandsOnlyWhereTheNumberIsSeenToEnd() {
+    Marks point = new Marks('.');
+    assertThat(point.canonical("1 350 m")).isEqualTo("1350 m");
+    assertThat(point.canonical("12 350m")).isEqualTo("12350m");
+    assertThat(point.canonical("1 234 567.5 m")).isEqualTo("1234567.5 m");
+    assertThat(point.canonical("1 200/10 cm")).isEqualTo("1200/10 cm");
+    for (String typed : new String[] {"100 101", "1 350", "100 101, 99", "102 99 101 g", "100 101 x 3", "1350 101 g", "100  101 g"}) {
+      assertThat(point.canonical(typed)).isEqualTo(typed);
+    }
+  }
+
+  @Example
+  void aCommaAfterAUnitPartsAndIsNoDecimalMark() {
+    Marks comma = new Marks(',');
+    assertThat(comma.canonical("102,5 g,99 g")).isEqualTo("102.5 g,99 g");
+    assertThat(comma.canonical("120m,118m, ,5 m")).isEqualTo("120m,118m, .5 m");
+    assertThat(Marks.isOther("102 g,99 g")).isFalse();
+  }
+
+  @Property
   void theOtherMarkIsNeverReadAsANumber(@ForAll @LongRange(min = 0, max = 999) long whole, @ForAll @LongRange(min = 0, max = 999_999) long part, @ForAll("marks") char mark) {
     String typed = whole + (mark == '.' ? "," : ".") + part + " m";
     String canonical = new Marks(mark).canonical(typed);
