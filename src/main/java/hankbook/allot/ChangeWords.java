@@ -25,7 +25,7 @@ final class ChangeWords {
       case Change.ShorterPieces shorter when shorter.to().size() == 1 ->
           Phrase.of("Weave each piece {0} long instead of {1}.", centimetres(shorter.longestTo()), centimetres(shorter.longestFrom()));
       case Change.ShorterPieces shorter -> Phrase.of("Weave every piece shorter: {0} instead of {1}.", all(shorter.to()), all(shorter.from()));
-      case Change.ShorterWarp shorter -> Phrase.of("Wind a warp of {0} instead of {1}.", metres(shorter.to()), metres(shorter.from()));
+      case Change.ShorterWarp shorter -> Phrase.of("Wind a warp of {0} instead of {1}.", toTheCentimetre(shorter.to()), toTheCentimetre(shorter.from()));
       case Change.FewerPieces fewer -> Phrase.of("Weave only {0} of {1} instead of {2}.", fewer.to(), fewer.piece(), fewer.from());
       case Change.OtherYarn other -> standIn(other.standIn());
       case Change.Buying buying -> buying(buying.purchases());
@@ -65,6 +65,11 @@ final class ChangeWords {
     int putUps = purchase.putUps().orElse(0);
     Optional<Money> each = purchase.each().filter(_ -> putUps > 1);
     return each.map(price -> Phrase.of("{0} more of {1} at {2}", putUps, purchase.yarn(), money(price))).orElseGet(() -> Phrase.of("{0} more of {1}", putUps, purchase.yarn()));
+  }
+
+  /** Two warps may differ by less than a tenth of a metre. */
+  private static Phrase.Width toTheCentimetre(Length length) {
+    return new Phrase.Width(length, metres(length).english());
   }
 
   private static Phrase.As money(Money money) {

@@ -53,11 +53,10 @@ final class Navigation extends VBox {
   }
 
   private static Button find(Runnable find) {
-    Button button = new Button(Say.text("Find anything"), mark("find-mark"));
+    Button button = new Button(Say.text("Find"), mark("find-mark"));
     button.setId("open-find");
     button.getStyleClass().add("find-button");
     button.setMaxWidth(Double.MAX_VALUE);
-    button.setWrapText(true);
     button.setAccessibleText(Say.text("Find anything"));
     button.setTooltip(Chord.FIND_ANYTHING.tip(Chord.FIND_ANYTHING.does()));
     button.setOnAction(_ -> find.run());

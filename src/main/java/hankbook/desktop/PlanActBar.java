@@ -1,9 +1,8 @@
 package hankbook.desktop;
 
 import atlantafx.base.theme.Styles;
-import java.util.Arrays;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -43,11 +42,11 @@ final class PlanActBar extends VBox {
     return line;
   }
 
+  /** Winding waits for reserving anyhow, so that one reason is enough. */
   private void show(Map<PlanAct, String> hindrances) {
-    why.setText(Arrays.stream(PlanAct.values())
-        .filter(act -> act != PlanAct.RESERVE_WHAT_THERE_IS && !hindrances.getOrDefault(act, "").isEmpty())
-        .map(act -> act.words() + ": " + hindrances.get(act))
-        .collect(Collectors.joining("\n")));
+    why.setText(Stream.of(PlanAct.RESERVE, PlanAct.WIND)
+        .filter(act -> !hindrances.getOrDefault(act, "").isEmpty())
+        .findFirst().map(act -> act.words() + ": " + hindrances.get(act)).orElse(""));
   }
 
   /** What was last said; in between, where the plan's yarn is. */

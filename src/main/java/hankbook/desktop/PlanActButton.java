@@ -21,8 +21,8 @@ final class PlanActButton extends Button {
     String hindrance = hindrances.getOrDefault(act, "");
     setDisable(!hindrance.isEmpty());
     setAccessibleHelp(hindrance);
-    if (act == PlanAct.RESERVE_WHAT_THERE_IS) {
-      // Reserving only a part is no choice where there is enough.
+    if (act == PlanAct.RESERVE_WHAT_THERE_IS || act == PlanAct.RELEASE) {
+      // Reserving only a part is no choice where there is enough, nor is releasing where nothing is reserved.
       setVisible(hindrance.isEmpty());
       setManaged(hindrance.isEmpty());
     }

@@ -29,6 +29,7 @@ final class PlanBeginning {
   private final PlanList list;
   private final Consumer<String> open;
   private final Consumer<PlanSaid> say;
+  private String begun = "";
   private final ReadOnlyObjectWrapper<Optional<Nearly>> nearly = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   /**
@@ -80,7 +81,19 @@ final class PlanBeginning {
   }
 
   private void make(String name) {
-    work.run(() -> made(name), open, wrong -> say.accept(new PlanSaid(PlanWords.trouble(wrong), true)));
+    work.run(() -> made(name), this::opened, wrong -> say.accept(new PlanSaid(PlanWords.trouble(wrong), true)));
+  }
+
+  private void opened(String name) {
+    begun = name;
+    open.accept(name);
+  }
+
+  /** Whether a plan was begun just now; of each that is true once. */
+  boolean isJustBegun(String name) {
+    boolean just = begun.equals(name);
+    begun = "";
+    return just;
   }
 
   private String made(String name) throws NotDone {

@@ -5,6 +5,7 @@ import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -67,6 +68,14 @@ final class PlanForm extends VBox {
     if (!editor.nameProperty().get().isEmpty()) {
       build();
       tell();
+      begin();
+    }
+  }
+
+  /** Whoever begins a plan goes on typing in its first field, once that is seen. */
+  private void begin() {
+    if (model.beginning().isJustBegun(editor.nameProperty().get())) {
+      Platform.runLater(() -> focus("pieces[1].name"));
     }
   }
 

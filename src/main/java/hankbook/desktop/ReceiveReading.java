@@ -110,7 +110,8 @@ record ReceiveReading(List<Skein> skeins, List<CellFault> faults, String whyNot)
   }
 
   private static String mend(CellFault fault) {
-    return Say.text("The {0} marked above: wanted {1}.", name(fault.column()), Say.known(fault.wanted()));
+    String mark = TypedText.isQuantity(fault.column()) ? TypedText.aboutMark(fault.found()) : "";
+    return Say.text("The {0} marked above: wanted {1}.", name(fault.column()), Say.known(fault.wanted())) + (mark.isEmpty() ? "" : " " + mark);
   }
 
   private static String missing(CellFault fault) {

@@ -2,15 +2,15 @@ package hankbook.desktop;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.Scene;
 import javax.imageio.ImageIO;
 
 /** Where the guide's pictures are put, and which ones its pages show. */
@@ -21,13 +21,13 @@ final class GuidePictures {
   private final Path folder = Path.of(System.getProperty("guide.pictures", "target/guide/pictures"));
   private final Set<String> taken = new TreeSet<>();
 
-  /** Takes a picture of all that a window shows; it has to be on the toolkit's thread. */
-  BufferedImage take(String name, Scene scene) throws IOException {
-    BufferedImage picture = SwingFXUtils.fromFXImage(scene.snapshot(null), null);
+  /** Keeps a picture under a name of its own. */
+  void keep(String name, BufferedImage picture) throws IOException {
+    if (!taken.add(name)) {
+      throw new IllegalStateException("two pictures are called " + name);
+    }
     Files.createDirectories(folder);
     ImageIO.write(picture, "png", folder.resolve(name + ".png").toFile());
-    taken.add(name);
-    return picture;
   }
 
   /** The names of those taken so far. */
@@ -43,16 +43,16 @@ final class GuidePictures {
     }
   }
 
-  /** How many colours a picture has, so that a blank one is told from one that shows something. */
+  /** How many colours a picture has: a blank one has one or two. */
   static long colours(BufferedImage picture) {
-    return java.util.Arrays.stream(picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth())).distinct().count();
+    return Arrays.stream(picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth())).distinct().count();
   }
 
   private static String text(Path page) {
     try {
       return Files.readString(page);
     } catch (IOException unread) {
-      throw new java.io.UncheckedIOException(unread);
+      throw new UncheckedIOException(unread);
     }
   }
 }

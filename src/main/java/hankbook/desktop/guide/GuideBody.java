@@ -1,6 +1,7 @@
 package hankbook.desktop.guide;
 
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
@@ -31,6 +32,7 @@ final class GuideBody extends VBox {
   GuideBody(Node page, Consumer<String> follow) {
     this.follow = follow;
     getStyleClass().add("guide-body");
+    setMinWidth(0);
     page.accept(new Setter(this));
   }
 
@@ -106,13 +108,17 @@ final class GuideBody extends VBox {
     ImageView picture = new ImageView();
     Guide.picture(named.getDestination()).map(Image::new).ifPresent(image -> {
       picture.setImage(image);
-      picture.fitWidthProperty().bind(widthProperty().subtract(snappedLeftInset() + snappedRightInset()).map(room -> Math.min(room.doubleValue(), image.getWidth())));
+      picture.fitWidthProperty().bind(Bindings.createDoubleBinding(() -> Math.min(room(), image.getWidth()), widthProperty(), insetsProperty()));
     });
     picture.setPreserveRatio(true);
     picture.setSmooth(true);
     picture.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     picture.setAccessibleText(words(named));
     return picture;
+  }
+
+  private double room() {
+    return Math.max(1, getWidth() - snappedLeftInset() - snappedRightInset());
   }
 
   private static String words(Node of) {

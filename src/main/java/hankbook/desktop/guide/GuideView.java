@@ -3,6 +3,7 @@ package hankbook.desktop.guide;
 import hankbook.desktop.say.Say;
 import java.util.Objects;
 import java.util.function.Consumer;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -10,7 +11,7 @@ import javafx.scene.layout.BorderPane;
 
 /** The guide: its pages in a list, and beside it the chosen one. */
 public final class GuideView extends BorderPane {
-  private static final double LIST_PART = 0.28;
+  private static final double LIST_PART = 0.3;
 
   private final Guide guide;
   private final Consumer<String> elsewhere;
@@ -25,6 +26,7 @@ public final class GuideView extends BorderPane {
     getStylesheets().add(Objects.requireNonNull(GuideView.class.getResource("/hankbook/desktop/guide.css")).toExternalForm());
     pages.setId("guide-pages");
     pages.setAccessibleText(Say.text("Pages of the guide"));
+    pages.setCellFactory(_ -> new PageCell());
     pages.getItems().setAll(guide.pages());
     pages.getSelectionModel().selectedItemProperty().subscribe(chosen -> {
       if (chosen != null) {
@@ -65,6 +67,20 @@ public final class GuideView extends BorderPane {
       turnTo(destination);
     } else {
       elsewhere.accept(destination);
+    }
+  }
+
+  /** A title takes as many lines as it needs. */
+  private static final class PageCell extends ListCell<GuidePage> {
+    PageCell() {
+      setWrapText(true);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(GuidePage page, boolean empty) {
+      super.updateItem(page, empty);
+      setText(empty || page == null ? "" : page.title());
     }
   }
 }

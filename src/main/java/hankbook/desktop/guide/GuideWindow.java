@@ -10,8 +10,8 @@ import javafx.stage.Stage;
 
 /** The guide's own window, so that one can read while one works. It is made when it is first asked for, and there is never a second one. */
 public final class GuideWindow {
-  private static final double WIDTH = 900;
-  private static final double HEIGHT = 760;
+  private static final double WIDTH = 1080;
+  private static final double HEIGHT = 800;
 
   private final Consumer<Scene> look;
   private final Consumer<String> elsewhere;
