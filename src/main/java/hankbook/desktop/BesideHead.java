@@ -83,7 +83,7 @@ final class BesideHead extends VBox {
   }
 
   private FieldBox field(String name, String said, String key, TypedValue<?> value) {
-    FieldBox box = new FieldBox(name, said, value.textProperty(), value.messageProperty()).named(id + key);
+    FieldBox box = new FieldBox(name, said, value.textProperty(), value.messageProperty()).named(id + key).quantityInstead();
     box.field().setAccessibleText(Say.text("{0}: {1}", column.name(), name));
     return box;
   }

@@ -1,5 +1,6 @@
 package hankbook.desktop;
 
+import hankbook.allot.Setting;
 import hankbook.desktop.say.Say;
 import hankbook.ledger.Entry;
 import hankbook.ledger.EntryKind;
@@ -7,8 +8,8 @@ import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.store.LastSaid;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -67,10 +68,21 @@ final class DeedWords {
   static String since(LastSaid said) {
     return switch (said.what()) {
       case PLAN -> Say.text("The text of the plan {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name());
-      case SETTING -> Say.text("The setting {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name().toLowerCase(Locale.ROOT));
+      case SETTING -> Say.text("The setting {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", setting(said.name()));
       case LOOM -> Say.text("The loom {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name());
       case REED -> Say.text("The reed {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name());
       case PURCHASE -> Say.text("Purchase {0}, which you entered since, stays as it is; correct it or take it back under Costs.", said.name());
+      case SKEIN -> Say.text("What is written down of {0}, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name());
+      case MEASURE -> Say.text("{0}, which you measured since, stays as it was found: the journal holds only yarn that moved.", said.name());
+      case SAMPLE -> Say.text("The grist of {0}, which you weighed or gave up since, stays as it is: the journal holds only yarn that moved.", said.name());
+      case DUE -> Say.text("The day on which {0} is expected, which you changed since, stays as it is: the journal holds only yarn that moved.", said.name());
+      case TURNS -> Say.text("The order of your plans, which you changed since, stays as it is: the journal holds only yarn that moved.");
+      case ACTUALS -> Say.text("What you wrote down since of how {0} came out stays as it is: the journal holds only yarn that moved.", said.name());
     };
+  }
+
+  /** A setting that this version does not know is called as the ledger has it. */
+  private static String setting(String key) {
+    return Arrays.stream(Setting.values()).filter(setting -> setting.key().equals(key)).findFirst().map(SettingWords::name).orElse(key);
   }
 }

@@ -31,9 +31,19 @@ final class FieldBox extends VBox {
 
   /** Takes it for a quantity: numbers in it have the decimal mark of the user's language, and so has the example, in the user's units. */
   FieldBox quantity() {
+    field.setPromptText(Wording.example(field.getPromptText()));
+    return marked();
+  }
+
+  /** The same where the example is what holds as long as nothing is typed: it is shown in the units in which it was entered. */
+  FieldBox quantityInstead() {
+    field.setPromptText(TypedText.shown(field.getPromptText()));
+    return marked();
+  }
+
+  private FieldBox marked() {
     field.textProperty().unbindBidirectional(text);
     TypedText.bind(field.textProperty(), text);
-    field.setPromptText(Wording.example(field.getPromptText()));
     return this;
   }
 

@@ -14,7 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
-/** Asks above the status line whether the last thing is to be taken back, and shows what that would do. */
+/** Asks above the status line whether the last thing is to be taken back, and shows what that would do; first of all, whether something was said later that stays. */
 final class UndoBar extends VBox {
   private final UndoModel model;
   private final Button take = new Button(Say.text("Take it back"));
@@ -32,7 +32,8 @@ final class UndoBar extends VBox {
     Label why = Labels.fault(model.act().whyNotProperty());
     why.setId("undo-why");
     Label since = Labels.quiet(offered.map(now -> now.flatMap(Undoing::saidSince).map(DeedWords::since).orElse("")));
-    getChildren().addAll(asked, why, new ChangeList(offered), since, acts());
+    since.setId("undo-since");
+    getChildren().addAll(since, asked, why, new ChangeList(offered), acts());
     Labels.showOnly(this, offered.map(Optional::isPresent));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     offered.subscribe(now -> turnTo(now.isPresent()));
@@ -78,7 +79,8 @@ final class UndoBar extends VBox {
     }
     if (shown) {
       before = getScene().getFocusOwner();
-      (take.isDisabled() ? leave : take).requestFocus();
+      boolean saidSince = model.offeredProperty().get().flatMap(Undoing::saidSince).isPresent();
+      (take.isDisabled() || saidSince ? leave : take).requestFocus();
     } else if (before != null) {
       before.requestFocus();
     }

@@ -105,7 +105,7 @@ public final class Session {
         + sql.fetchCount(SETTING, SETTING.AUTHOR.ne(author));
   }
 
-  /** The last thing an author said that is no entry: of plans, settings, looms and reeds, and purchases. */
+  /** The last thing an author said that is no entry. */
   public Optional<LastSaid> lastSaid(String author) {
     return LastSaid.by(author, sql);
   }

@@ -3,9 +3,12 @@ package hankbook.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hankbook.cost.Trait;
+import hankbook.desktop.say.Language;
+import hankbook.desktop.say.Say;
 import hankbook.exchange.PlanDraft;
 import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
+import hankbook.measure.Sett;
 import hankbook.store.LedgerAddress;
 import hankbook.studio.Plans;
 import hankbook.studio.Reserve;
@@ -17,10 +20,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import javafx.scene.control.TextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
 
 /** Plans duplicated, varied and laid side by side, and how the list finds and orders them. */
 class BesideModelTest {
@@ -102,6 +107,27 @@ class BesideModelTest {
     assertThat(new Plans(studio).text("Quay towels 2").orElseThrow()).contains("Moss").doesNotContain("Woad");
     assertThat(keptSett("Quay towels")).isEqualTo("10/cm");
     assertThat(beside().openProperty().get()).isTrue();
+  }
+
+  @Test
+  void aVariantIsTypedWithTheUsersDecimalMarkAndShowsItsPlansOwnValue() throws Exception {
+    FxToolkit.registerPrimaryStage();
+    Say.in(Language.GERMAN);
+    try {
+      model.choose("Quay towels");
+      model.editor().enter(SETT, "9.5/cm");
+      model.layBeside();
+      TextField sett = (TextField) new BesideHead(beside(), column(1), 1, List::of).lookup("#beside-a-sett");
+      assertThat(sett.getPromptText()).isEqualTo("9,5/cm");
+      sett.setText("8,5/cm");
+      assertThat(column(1).sett().value()).contains(Sett.parse("8.5/cm"));
+      sett.setText("8.5/cm");
+      assertThat(column(1).isBad()).isTrue();
+      column(1).sett().textProperty().set("7.25/cm");
+      assertThat(sett.getText()).isEqualTo("7,25/cm");
+    } finally {
+      Say.in(Language.ENGLISH);
+    }
   }
 
   @Test
