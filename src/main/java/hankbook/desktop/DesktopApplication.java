@@ -8,6 +8,7 @@ import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -135,7 +136,9 @@ public final class DesktopApplication extends Application {
     if (kept) {
       String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
       Optional<String> guide = atHome.flatMap(Home::closeGuide);
+      Map<String, Map<String, String>> typed = atHome.map(Home::typed).orElse(Map.of());
       Home home = atHome(studio);
+      home.type(typed);
       home.resume(scene, focus);
       guide.ifPresent(home::openGuide);
     } else {

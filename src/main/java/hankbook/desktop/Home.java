@@ -109,6 +109,7 @@ public final class Home {
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
+    typing.add("order", ordering::typed, ordering::type);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen(Say.text("Ahead"), "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
   }
@@ -127,6 +128,8 @@ public final class Home {
   private Screen gearScreen() {
     GearModel<Loom> looms = new GearModel<>(new LoomKind(studio), work, status, plans::refresh);
     GearModel<Reed> reeds = new GearModel<>(new ReedKind(studio), work, status, plans::refresh);
+    typing.add("loom", looms::typed, looms::type);
+    typing.add("reed", reeds::typed, reeds::type);
     GearView view = new GearView(looms, reeds);
     Runnable refresh = () -> {
       looms.refresh();
@@ -248,6 +251,16 @@ public final class Home {
       typing.fill(before);
       status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", faults.putBy().aside()));
     }
+  }
+
+  /** What is typed in forms and stands in no ledger. */
+  Map<String, Map<String, String>> typed() {
+    return typing.texts(window);
+  }
+
+  /** Types it again, in another window. */
+  void type(Map<String, Map<String, String>> forms) {
+    typing.fill(forms);
   }
 
   /** What stands in the scene, as large as the user likes it. */
