@@ -39,6 +39,8 @@ public final class Home {
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final ReceiveModel receiving;
+  private final SkeinDeeds deeds;
+  private final TakingBack takingBack;
   private final Typing typing = new Typing();
   private final Screen shelfScreen;
   private final Screen plansScreen;
@@ -55,7 +57,7 @@ public final class Home {
   private final Enlarged whole;
   private final YouGroup you;
   private final GuideWindow guide;
-  private Runnable otherwise = () -> {};
+  private Consumer<Runnable> otherwise = _ -> {};
   private Consumer<String> out = _ -> {};
   private String focus = "";
   private Supplier<Optional<Path>> chooser = Optional::empty;
@@ -71,7 +73,7 @@ public final class Home {
     this.studio = studio;
     this.work = work;
     this.status = status;
-    you = new YouGroup(new YouModel(remembered, () -> otherwise.run()), remembered);
+    you = new YouGroup(new YouModel(remembered, change -> otherwise.accept(change)), remembered);
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
@@ -82,11 +84,13 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
+    deeds = SkeinDeeds.of(studio, work, status, shelf);
+    takingBack = new TakingBack(studio, work, status, journal::refresh);
     shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
     plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
-    journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
+    journalView = new JournalView(journal, takingBack, new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen(Say.text("Shelf"), "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen(Say.text("Plans"), "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
     journalScreen = new Screen(Say.text("Journal"), "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
@@ -233,6 +237,19 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** Whether something is typed that could not be carried into another window; then the screen is shown on which it is. */
+  boolean isBegun() {
+    Optional<Screen> at = deeds.isBegun() ? Optional.of(shelfScreen) : plans.beside().isBegun() ? Optional.of(plansScreen)
+        : takingBack.isBegun() ? Optional.of(journalScreen) : purchases.isBegun() ? Optional.of(costsScreen) : Optional.empty();
+    at.ifPresent(window::turnTo);
+    return at.isPresent();
+  }
+
+  /** Shows in the settings how the window speaks, where something else was chosen that could not be. */
+  void speaksAsBefore() {
+    you.showHeld();
+  }
+
   /** How large everything is shown. */
   Enlargement enlargement() {
     return window.enlargement();
@@ -268,8 +285,8 @@ public final class Home {
     return whole;
   }
 
-  /** Is run once the window is to speak another language or in other units, so that all that stands in it is to be made anew. */
-  void whenOtherwise(Runnable anew) {
+  /** Is given the change once the window is to speak another language or in other units: all that stands in it is to be made anew then. */
+  void whenOtherwise(Consumer<Runnable> anew) {
     otherwise = anew;
   }
 
@@ -348,6 +365,6 @@ public final class Home {
 
   private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
+        shelf, new SkeinPageModel(studio, work, status), deeds, this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }
