@@ -8,7 +8,6 @@ import hankbook.store.LedgerAddress;
 import hankbook.studio.Studio;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -136,10 +135,9 @@ public final class DesktopApplication extends Application {
     if (kept) {
       String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
       Optional<String> guide = before.closeGuide();
-      Map<String, Map<String, String>> typed = before.typed();
       change.run();
       Home home = atHome(studio);
-      home.type(typed);
+      home.follow(before);
       home.resume(scene, focus);
       guide.ifPresent(home::openGuide);
     } else {

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
+import javafx.util.Subscription;
 
 /** Everything in the window for one open ledger: its models, its screens, and what they tell each other. */
 public final class Home {
@@ -60,6 +61,7 @@ public final class Home {
   private Consumer<Runnable> otherwise = _ -> {};
   private Consumer<String> out = _ -> {};
   private String focus = "";
+  private Subscription hears = () -> {};
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -262,7 +264,8 @@ public final class Home {
    */
   public void hear(Faults faults, Consumer<Path> open) {
     faults.typedIs(() -> typing.texts(window));
-    faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
+    hears.unsubscribe();
+    hears = faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
     Map<String, Map<String, String>> before = faults.putBy().take();
     if (!before.isEmpty()) {
       typing.fill(before);
@@ -275,9 +278,16 @@ public final class Home {
     return typing.texts(window);
   }
 
-  /** Types it again, in another window. */
-  void type(Map<String, Map<String, String>> forms) {
-    typing.fill(forms);
+  /** Takes the place of another one, which hears no more: what is half typed there is here. */
+  void follow(Home before) {
+    before.leave();
+    typing.fill(before.typed());
+  }
+
+  /** Hears no more of what outlives it. */
+  private void leave() {
+    hears.unsubscribe();
+    window.leave();
   }
 
   /** What stands in the scene, as large as the user likes it. */

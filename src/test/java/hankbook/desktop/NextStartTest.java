@@ -7,6 +7,7 @@ import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
@@ -82,7 +83,7 @@ class NextStartTest extends ScreenTest {
     assertThat(ordering.typed()).isEmpty();
     ordering.type(Map.of("yarn", "Skerry 16/2", "due", "2031-05-01", "alike", "3"));
     assertThat(ordering.typed()).isEqualTo(Map.of("yarn", "Skerry 16/2", "due", "2031-05-01", "alike", "3"));
-    startAgain(typed);
+    startAgain(again -> again.follow(home()));
     chord(KeyCode.DIGIT7);
     assertThat(lookup("#loom-name").queryAs(TextInputControl.class).getText()).isEqualTo("Attic loom");
     assertThat(lookup("#reed-name").queryAs(TextInputControl.class).getText()).isEqualTo("Fine reed");
@@ -99,15 +100,15 @@ class NextStartTest extends ScreenTest {
 
   /** Another window over the same ledger, with what the first one left. */
   private void startAgain() {
-    startAgain(Map.of());
+    startAgain(_ -> {});
   }
 
-  private void startAgain(Map<String, Map<String, String>> typed) {
+  private void startAgain(Consumer<Home> first) {
     Work work = new Work(Runnable::run, Platform::runLater);
     interact(() -> {
       Scene scene = scene();
       Home again = new Home(studio(), work, work, new Status(), Remembered.of(remembered().json()).orElseThrow());
-      again.type(typed);
+      first.accept(again);
       scene.setRoot(again.node());
       again.begin(scene, this::file);
     });
