@@ -42,6 +42,7 @@ public final class ShelfModel {
   private ShelfQuestion question = ShelfQuestion.NONE;
   private boolean beingShown;
   private boolean read;
+  private Optional<String> wanted = Optional.empty();
   private List<Skein> ever = List.of();
   private Doubts doubts = Doubts.DEFAULT;
 
@@ -124,10 +125,8 @@ public final class ShelfModel {
 
   /** Turns to the skein with a code; the search is left where it would hide it. */
   void open(String code) {
-    work.run(this::stock, latest.only(stock -> {
-      show(stock);
-      turnTo(code);
-    }), status::wrong);
+    wanted = Optional.of(code);
+    refresh();
   }
 
   private void turnTo(String code) {
@@ -154,6 +153,9 @@ public final class ShelfModel {
     filter();
     choose(code.flatMap(this::row));
     beingShown = false;
+    Optional<String> turnedTo = wanted;
+    wanted = Optional.empty();
+    turnedTo.ifPresent(this::turnTo);
   }
 
   private Optional<SkeinRow> row(String code) {

@@ -55,6 +55,11 @@ public final class TakingBack {
     return preview.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !reason.get().isBlank();
+  }
+
   /** Turns to an entry, or to none; the reason typed for another one is cleared. */
   void turnTo(Optional<JournalRow> row) {
     boolean another = !row.map(JournalRow::id).equals(entry.map(JournalRow::id));

@@ -55,6 +55,20 @@ class SkeinDeedsTest {
   }
 
   @Test
+  void what_is_half_typed_beside_a_skein_is_known_as_begun() {
+    choose("S1");
+    deeds.windingOff().watch(true);
+    assertThat(deeds.isBegun()).as("a proposed code and what is said already").isFalse();
+    deeds.moving().placeProperty().set("Attic");
+    assertThat(deeds.isBegun()).isTrue();
+    deeds.moving().placeProperty().set("");
+    deeds.describing().lotProperty().set("K9");
+    assertThat(deeds.isBegun()).isTrue();
+    choose("S2");
+    assertThat(deeds.isBegun()).isFalse();
+  }
+
+  @Test
   void yarn_is_wound_off_onto_a_new_code_after_both_results_were_shown() {
     choose("S1");
     WindingOff winding = deeds.windingOff();

@@ -49,7 +49,7 @@ public final class WhyTree extends VBox {
     tree.minHeightProperty().bind(tree.prefHeightProperty());
     tree.getSelectionModel().selectedItemProperty().subscribe(item -> formula.setText(item == null ? "" : written.formula(item.getValue().figure())));
     tree.getSelectionModel().selectFirst();
-    tree.setOnKeyPressed(key -> {
+    setOnKeyPressed(key -> {
       if (key.getCode() == KeyCode.ESCAPE) {
         close.run();
         key.consume();
@@ -63,11 +63,6 @@ public final class WhyTree extends VBox {
     formula.getStyleClass().addAll("quiet", "why-formula");
     copied.getStyleClass().add("quiet");
     getChildren().addAll(tree, formula, acts(close));
-  }
-
-  /** Puts the keyboard into the tree. */
-  void enter() {
-    tree.requestFocus();
   }
 
   private static TreeItem<WhyLine> item(WhyLine line) {
