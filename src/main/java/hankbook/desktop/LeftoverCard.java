@@ -54,7 +54,7 @@ final class LeftoverCard extends VBox {
   }
 
   private FoundBox box(String key, String caption, String example) {
-    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH).withoutMessage();
+    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + PlanWords.inside(caption), example, WIDTH).withoutMessage();
   }
 
   private Node head() {

@@ -121,7 +121,7 @@ final class ValuePage extends CostsPage {
     ValueMethod method = found.home().value().method();
     String state = method == found.inForce()
         ? Say.text("In force in this ledger.")
-        : Say.text("Only looked at: in force is {0}.", ValueMethodWords.name(found.inForce()).toLowerCase(Locale.ROOT));
+        : Say.text("Only looked at: in force is {0}.", PlanWords.inside(ValueMethodWords.name(found.inForce())));
     return ValueMethodWords.name(method) + ". " + ValueMethodWords.meaning(method) + " " + state;
   }
 
