@@ -28,7 +28,7 @@ final class ValuePage extends CostsPage {
 
   /** @param enter leads to where a purchase is entered */
   ValuePage(ValueModel model, Runnable enter) {
-    super(Say.text("Value of the stock"));
+    super("value-of-the-stock", Say.text("Value of the stock"));
     this.model = model;
     table = new ValueTable(enter);
     day = new FieldBox(Say.text("At the end of"), "", model.on().textProperty(), model.dayMessageProperty()).named("value-on");
