@@ -77,6 +77,6 @@ final class CameOut extends VBox {
   }
 
   private static String time(Duration time) {
-    return time.toMinutes() > 0 ? Say.text("{0} min {1} s", time.toMinutes(), time.toSecondsPart()) : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
+    return time.toMinutes() > 0 ? Say.text("{0} min {1} s", time.toMinutes(), time.toSecondsPart()) : TypedText.shown(time.toSeconds() + "." + time.toMillisPart() / 100 + " s");
   }
 }
