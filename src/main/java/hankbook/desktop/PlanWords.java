@@ -118,7 +118,7 @@ final class PlanWords {
   }
 
   /** A caption within a sentence; nouns of languages that write them large stay so. */
-  private static String inside(String caption) {
+  static String inside(String caption) {
     return Say.language() == Language.GERMAN ? caption : caption.substring(0, 1).toLowerCase(Locale.ROOT) + caption.substring(1);
   }
 

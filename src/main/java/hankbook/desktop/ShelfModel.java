@@ -46,8 +46,8 @@ public final class ShelfModel {
   private List<Skein> ever = List.of();
   private Doubts doubts = Doubts.DEFAULT;
 
-  /** What the ledger has, and how far it is trusted. */
-  private record Stock(List<ShelfSkein> skeins, Doubts doubts) {}
+  /** Every skein there ever was, those that are left as they are shown, and how far they are trusted; it is made away from the screen. */
+  private record Stock(List<Skein> ever, List<SkeinRow> rows, Doubts doubts) {}
 
   public ShelfModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -120,7 +120,7 @@ public final class ShelfModel {
 
   /** Asks the ledger anew; the choice stays with the same skein. */
   public void refresh() {
-    work.run(this::stock, latest.only(this::show), status::wrong);
+    work.run(this::stock, latest.only(this::show), latest.also(status::wrong));
   }
 
   /** Turns to the skein with a code; the search is left where it would hide it. */
@@ -140,7 +140,10 @@ public final class ShelfModel {
   }
 
   private Stock stock() {
-    return new Stock(new Shelf(studio).everySkein(), new Settings(studio).judgement().doubts());
+    List<ShelfSkein> skeins = new Shelf(studio).everySkein();
+    Doubts trusted = new Settings(studio).judgement().doubts();
+    List<SkeinRow> rows = skeins.stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, trusted)).sorted(SkeinRow.ORDER).toList();
+    return new Stock(skeins.stream().map(ShelfSkein::skein).toList(), rows, trusted);
   }
 
   private void show(Stock stock) {
@@ -148,8 +151,8 @@ public final class ShelfModel {
     beingShown = true;
     read = true;
     doubts = stock.doubts();
-    ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
-    all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
+    ever = stock.ever();
+    all.setAll(stock.rows());
     filter();
     choose(code.flatMap(this::row));
     beingShown = false;

@@ -79,7 +79,7 @@ public final class TakingBack {
     if (another || number.isEmpty()) {
       preview.set(Optional.empty());
     }
-    work.run(() -> number.flatMap(new Undo(studio)::numbered), latest.only(this::foreseen), status::wrong);
+    work.run(() -> number.flatMap(new Undo(studio)::numbered), latest.only(this::foreseen), latest.also(status::wrong));
   }
 
   private void foreseen(Optional<Undoing> undoing) {

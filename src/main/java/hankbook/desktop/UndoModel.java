@@ -51,7 +51,7 @@ final class UndoModel {
     if (offered.get().isPresent()) {
       confirm();
     } else {
-      work.run(() -> new Undo(studio).last(Set.copyOf(undone)), latest.only(this::offer), status::wrong);
+      work.run(() -> new Undo(studio).last(Set.copyOf(undone)), latest.only(this::offer), latest.also(status::wrong));
     }
   }
 

@@ -103,13 +103,23 @@ final class GuideBody extends VBox {
     return code;
   }
 
-  /** A picture as wide as it was taken, or as there is room. */
-  private ImageView picture(org.commonmark.node.Image named) {
-    ImageView picture = new ImageView();
-    Guide.picture(named.getDestination()).map(Image::new).ifPresent(image -> {
-      picture.setImage(image);
-      picture.fitWidthProperty().bind(Bindings.createDoubleBinding(() -> Math.min(room(), image.getWidth()), widthProperty(), insetsProperty()));
-    });
+  /** A picture, or what it would show where there is none. */
+  private javafx.scene.Node picture(org.commonmark.node.Image named) {
+    return Guide.picture(named.getDestination()).<javafx.scene.Node>map(address -> picture(named, new Image(address, true))).orElseGet(() -> instead(words(named)));
+  }
+
+  private static Label instead(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.getStyleClass().add("guide-plain");
+    return label;
+  }
+
+  /** A picture as wide as it was taken, or as there is room; it comes when it is read. */
+  private ImageView picture(org.commonmark.node.Image named, Image image) {
+    ImageView picture = new ImageView(image);
+    picture.fitWidthProperty().bind(Bindings.createDoubleBinding(() -> Math.min(room(), image.getWidth()), widthProperty(), insetsProperty(), image.widthProperty()));
     picture.setPreserveRatio(true);
     picture.setSmooth(true);
     picture.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
