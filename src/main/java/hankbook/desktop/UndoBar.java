@@ -47,9 +47,17 @@ final class UndoBar extends VBox {
     leave.setId("undo-leave");
     leave.setText(Say.text("Leave it"));
     leave.setOnAction(_ -> model.leave());
-    HBox acts = new HBox(take, leave, Labels.quiet(Say.text("Enter or {0} takes it back, Escape leaves it.", Chord.UNDO.words())));
+    HBox acts = new HBox(take, leave, Labels.quiet(model.offeredProperty().map(now -> keys(isSaidSince(now)))));
     acts.getStyleClass().add("reason-line");
     return acts;
+  }
+
+  private static boolean isSaidSince(Optional<Undoing> offered) {
+    return offered.flatMap(Undoing::saidSince).isPresent();
+  }
+
+  private static String keys(boolean saidSince) {
+    return saidSince ? Say.text("{0} takes it back, Escape leaves it.", Chord.UNDO.words()) : Say.text("Enter or {0} takes it back, Escape leaves it.", Chord.UNDO.words());
   }
 
   private static String asked(Undoing undoing) {
@@ -79,8 +87,7 @@ final class UndoBar extends VBox {
     }
     if (shown) {
       before = getScene().getFocusOwner();
-      boolean saidSince = model.offeredProperty().get().flatMap(Undoing::saidSince).isPresent();
-      (take.isDisabled() || saidSince ? leave : take).requestFocus();
+      (take.isDisabled() || isSaidSince(model.offeredProperty().get()) ? leave : take).requestFocus();
     } else if (before != null) {
       before.requestFocus();
     }

@@ -37,10 +37,10 @@ final class EnterPurchase {
     Purchased entered = asItWouldStand(number, purchase, earlier, reason);
     LandedPurchase landed = entered.kept().landed();
     if (earlier.filter(kept -> kept.landed().equals(landed)).isEmpty()) {
-      session.purchases().keep(number, landed, true, Note.of(reason), studio.author(), studio.now());
       Stream<LandedSkein> dropped = earlier.stream().flatMap(kept -> kept.landed().skeins().stream()).filter(skein -> !purchase.skeins().contains(skein.skein()));
       dropped.forEach(skein -> say(skein.skein(), skein.before()));
       landed.skeins().forEach(skein -> say(skein.skein(), Optional.of(skein.cost())));
+      session.purchases().keep(number, landed, true, Note.of(reason), studio.author(), studio.now());
     }
     return new Purchased(session.purchases().numbered(number).orElseThrow(), entered.parcel());
   }
@@ -90,7 +90,7 @@ final class EnterPurchase {
 
   /** Says that a purchase does not stand, and of its skeins what was said before it. */
   void takeBack(KeptPurchase kept, String reason) {
-    session.purchases().keep(kept.number(), kept.landed(), false, Note.of(reason), studio.author(), studio.now());
     kept.landed().skeins().forEach(skein -> say(skein.skein(), skein.before()));
+    session.purchases().keep(kept.number(), kept.landed(), false, Note.of(reason), studio.author(), studio.now());
   }
 }

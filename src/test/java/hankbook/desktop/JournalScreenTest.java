@@ -2,18 +2,23 @@ package hankbook.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hankbook.allot.Setting;
 import hankbook.measure.Length;
 import hankbook.studio.Journal;
 import hankbook.studio.NotDone;
+import hankbook.studio.OnwardClock;
 import hankbook.studio.PartWith;
 import hankbook.studio.Reverse;
 import hankbook.studio.SampleStudio;
+import hankbook.studio.Settings;
 import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
+import java.time.Clock;
 import java.util.UUID;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Pane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -22,6 +27,11 @@ class JournalScreenTest extends ScreenTest {
   void fill(Studio blank) throws NotDone {
     SampleStudio.fill(blank);
     new PartWith(blank).skein(UUID.randomUUID(), "S010", Length.metres(900), "sold at the fair");
+  }
+
+  @Override
+  Clock clock() {
+    return new OnwardClock();
   }
 
   @BeforeEach
@@ -113,6 +123,20 @@ class JournalScreenTest extends ScreenTest {
     settle();
     assertThat(textOf("#status")).isEqualTo("Took back: parted with 900.0 m of S010.");
     assertThat(new Shelf(studio()).skein("S010").orElseThrow().free()).isEqualTo(Length.metres(950));
+    assertThat(lookup("#undo-bar").query().isVisible()).isFalse();
+  }
+
+  @Test
+  void whatWasSaidLaterIsNamedFirstAndTheKeyboardLeavesTheEntryAlone() throws Exception {
+    new Settings(studio()).set(Setting.REMNANT, "6 m");
+    interact(() -> lookup("#entries").query().requestFocus());
+    press(KeyCode.CONTROL, KeyCode.Z).release(KeyCode.Z, KeyCode.CONTROL);
+    settle();
+    assertThat(textOf("#undo-since")).isEqualTo("The setting Shortest useful remnant, which you changed since, stays as it is: the journal holds only yarn that moved.");
+    assertThat(lookup("#undo-bar").queryAs(Pane.class).getChildren().getFirst()).isSameAs(lookup("#undo-since").query());
+    assertThat(lookup("#undo-leave").query().isFocused()).isTrue();
+    push(KeyCode.ESCAPE);
+    settle();
     assertThat(lookup("#undo-bar").query().isVisible()).isFalse();
   }
 

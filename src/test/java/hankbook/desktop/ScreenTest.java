@@ -46,6 +46,11 @@ abstract class ScreenTest extends ApplicationTest {
     return remembered;
   }
 
+  /** What time it is, the same for as long as the window is open unless a test is about what comes later. */
+  Clock clock() {
+    return NOON;
+  }
+
   double width() {
     return 1000;
   }
@@ -74,7 +79,7 @@ abstract class ScreenTest extends ApplicationTest {
 
   @Override
   public void start(Stage stage) throws LedgerUnavailable, NotDone {
-    studio = Studio.open(new LedgerAddress.InFile(dir.resolve(ledger())), "Ada", NOON);
+    studio = Studio.open(new LedgerAddress.InFile(dir.resolve(ledger())), "Ada", clock());
     fill(studio);
     Work work = new Work(Runnable::run, Platform::runLater);
     home = new Home(studio, work, work, new Status(), remembered());

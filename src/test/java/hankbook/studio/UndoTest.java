@@ -3,17 +3,25 @@ package hankbook.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import hankbook.exchange.ActualsDraft;
+import hankbook.exchange.ActualsPart;
 import hankbook.ledger.Change;
 import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
+import hankbook.measure.Mass;
 import hankbook.store.LastSaid;
 import hankbook.store.LedgerAddress;
 import hankbook.store.LedgerUnavailable;
 import hankbook.store.Postgres;
+import hankbook.yarn.GristSample;
+import hankbook.yarn.PackageForm;
+import hankbook.yarn.Skein;
+import hankbook.yarn.Turns;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,6 +92,42 @@ class UndoTest {
       new Undo(studio).takeBack(UUID.randomUUID(), reserved, "undone");
       assertThat(new Shelf(studio).everySkein()).allMatch(skein -> skein.reserved().getOrDefault(plan, Length.ZERO).isZero());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void whateverWasSaidLaterAndIsNoEntryIsNamed(boolean server) throws Exception {
+    try (Studio studio = Studio.open(server ? Postgres.ledger() : new LedgerAddress.InFile(dir.resolve("ledger")), "Ada", new OnwardClock())) {
+      SampleStudio.fill(studio);
+      Skein skein = new Shelf(studio).skein("S010").orElseThrow().skein();
+      new PartWith(studio).skein(UUID.randomUUID(), "S010", Length.metres(900), "sold");
+      assertThat(since(studio)).isEmpty();
+      new Describe(studio).skeins(List.of("S010"), new SkeinFacts(Optional.empty(), Optional.of("the attic"), Optional.empty(), Optional.empty()));
+      assertThat(since(studio)).containsExactly(LastSaid.What.SKEIN, "S010");
+      new Recount(studio).counted(UUID.randomUUID(), "S010", new Turns(50, Length.metres(1)), "");
+      assertThat(since(studio)).containsExactly(LastSaid.What.MEASURE, "S010");
+      new Grists(studio).weigh(skein.yarn().yarn(), new GristSample(Length.metres(10), new Mass(700), new Mass(10), Length.parse("5 cm")));
+      assertThat(since(studio)).containsExactly(LastSaid.What.SAMPLE, skein.yarn().yarn());
+      new QueuePlans(studio).moved(new PlanMove("Quay towels", "Ash blanket", true), ExpectedBy.NOTHING);
+      assertThat(since(studio)).containsExactly(LastSaid.What.TURNS, "1");
+      new FinishedPlans(studio).keep("Quay towels", ActualsDraft.BLANK.with(ActualsPart.WARP, 1, "length", "4 m"));
+      assertThat(since(studio)).containsExactly(LastSaid.What.ACTUALS, "Quay towels");
+      new Recount(studio).skein(UUID.randomUUID(), "S010", Length.metres(48), "");
+      assertThat(since(studio)).isEmpty();
+      LocalDate due = LocalDate.of(2026, 4, 1);
+      new Expect(studio).skeins(List.of(ordered(skein)), due);
+      assertThat(since(studio)).isEmpty();
+      new Expect(studio).due(List.of("S900"), due.plusDays(7));
+      assertThat(since(studio)).containsExactly(LastSaid.What.DUE, "S900");
+    }
+  }
+
+  private static List<Object> since(Studio studio) {
+    return new Undo(studio).last(Set.of()).orElseThrow().saidSince().<List<Object>>map(said -> List.of(said.what(), said.name())).orElse(List.of());
+  }
+
+  private static Skein ordered(Skein like) {
+    return new Skein("S900", like.yarn(), "", "", Optional.empty(), PackageForm.SKEIN, Optional.of(Length.metres(100)), Optional.empty(), false, "", "", Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   @ParameterizedTest
