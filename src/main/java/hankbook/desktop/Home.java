@@ -103,7 +103,7 @@ public final class Home {
     news = new News(studio, work, status, window::refresh);
     undo = new UndoModel(studio, work, status, this::takenBack);
     Anything anything = new Anything(studio, new Opens(this::openSkein, this::open, this::openEntry), () -> window.turnTo(gearScreen), this::openPurchase);
-    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning.away(), reckoning.here());
+    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning::run, reckoning.away(), reckoning.here());
     window.offer(new FindPane(finding), finding::open, new UndoBar(undo));
     whole = new Enlarged(window, window.enlargement());
     guide = new GuideWindow(beside -> SameLook.put(whole.getScene(), beside, window.enlargement()), address -> out.accept(address));
