@@ -291,6 +291,7 @@ public final class Home {
   void follow(Home before) {
     before.leave();
     typing.fill(before.typed());
+    undo.goesOnAfter(before.undo);
   }
 
   /** Hears no more of what outlives it. */
