@@ -150,6 +150,7 @@ public final class DesktopApplication extends Application {
   @Override
   public void stop() throws InterruptedException {
     remembering.close();
+    atHome.ifPresent(home -> home.settle(faults));
     finish(reckoners);
     finish(ledgerThread);
     open.ifPresent(Studio::close);

@@ -103,7 +103,7 @@ public final class Home {
     news = new News(studio, work, status, window::refresh);
     undo = new UndoModel(studio, work, status, this::takenBack);
     Anything anything = new Anything(studio, new Opens(this::openSkein, this::open, this::openEntry), () -> window.turnTo(gearScreen), this::openPurchase);
-    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning.away(), reckoning.here());
+    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning::run, reckoning.away(), reckoning.here());
     window.offer(new FindPane(finding), finding::open, new UndoBar(undo));
     whole = new Enlarged(window, window.enlargement());
     guide = new GuideWindow(beside -> SameLook.put(whole.getScene(), beside, window.enlargement()), address -> out.accept(address));
@@ -263,14 +263,23 @@ public final class Home {
    * @param open shows a folder
    */
   public void hear(Faults faults, Consumer<Path> open) {
-    faults.typedIs(() -> typing.texts(window));
+    faults.typedIs(studio.address().text(), this::typed);
     hears.unsubscribe();
-    hears = faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
-    Map<String, Map<String, String>> before = faults.putBy().take();
-    if (!before.isEmpty()) {
-      typing.fill(before);
-      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", faults.putBy().aside()));
-    }
+    hears = faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, () -> putAway(faults)))));
+    faults.takeOnce().ifPresent(before -> {
+      typing.fill(before.forms());
+      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", before.aside()));
+    });
+  }
+
+  private void putAway(Faults faults) {
+    faults.putAway();
+    settle(faults);
+  }
+
+  /** Puts aside what was put by at a fault, unless a form still holds it; when a fault was read and when the window closes. */
+  void settle(Faults faults) {
+    faults.settle(typing.isBegun());
   }
 
   /** What is typed in forms and stands in no ledger. */
@@ -282,6 +291,7 @@ public final class Home {
   void follow(Home before) {
     before.leave();
     typing.fill(before.typed());
+    undo.goesOnAfter(before.undo);
   }
 
   /** Hears no more of what outlives it. */
