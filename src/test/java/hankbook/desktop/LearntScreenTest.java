@@ -85,7 +85,7 @@ class LearntScreenTest extends ScreenTest {
     go(KeyCode.DIGIT5);
     press("what-was-learnt");
     assertThat(textOf("#learnt-said")).startsWith("From 3 finished plans.");
-    assertThat(lookup("#learnt-findings").<Finding>queryTableView().getItems()).extracting(LearntWords::range).contains("60.1 to 79.9 cm");
+    assertThat(lookup("#learnt-findings").<Finding>queryTableView().getItems()).extracting(LearntWords::range).contains("60.1 cm to 79.9 cm");
     assertThat(lookup("on Window loom").tryQuery()).isPresent();
     ComboBox<Optional<String>> looms = lookup("#learnt-loom").queryComboBox();
     interact(() -> looms.setValue(Optional.of("Window loom")));
