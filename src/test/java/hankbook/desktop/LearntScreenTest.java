@@ -52,7 +52,7 @@ class LearntScreenTest extends ScreenTest {
   void anOfferIsUsedByKeyboardAndTakenBackByTyping() {
     interact(() -> home().open(FinishedScarves.NEXT));
     settle();
-    assertThat(textOf("#offer-loomWaste")).isEqualTo("Loom waste: learnt 70\u00A0cm, from 3 plans on Window loom, 60.1 to 79.9\u00A0cm");
+    assertThat(textOf("#offer-loomWaste")).isEqualTo("Loom waste: learnt 70\u00A0cm, from 3 plans on Window loom, 60.1\u00A0cm to 79.9\u00A0cm");
     TextField waste = (TextField) node("allowances.loomWaste");
     assertThat(waste.getText()).isEqualTo("1 m");
     assertThat(node("use-loomWaste").getAccessibleText()).isEqualTo("Use 70 cm for loom waste");
