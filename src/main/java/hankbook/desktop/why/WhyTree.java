@@ -14,6 +14,7 @@ import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -49,7 +50,7 @@ public final class WhyTree extends VBox {
     tree.minHeightProperty().bind(tree.prefHeightProperty());
     tree.getSelectionModel().selectedItemProperty().subscribe(item -> formula.setText(item == null ? "" : written.formula(item.getValue().figure())));
     tree.getSelectionModel().selectFirst();
-    setOnKeyPressed(key -> {
+    addEventFilter(KeyEvent.KEY_PRESSED, key -> {
       if (key.getCode() == KeyCode.ESCAPE) {
         close.run();
         key.consume();
