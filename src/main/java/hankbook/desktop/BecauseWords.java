@@ -48,7 +48,7 @@ final class BecauseWords implements BecauseText.Written {
       case Amount.Likelihood(BigFraction chance) -> Wording.percent(chance, OF_RISKS);
       case Amount.Density density -> Wording.sett(density.sett());
       case Amount.Weight(BigFraction milligrams) -> Wording.mass(new Mass(Exact.whole(milligrams, RoundingMode.HALF_UP)));
-      case Amount.Fineness(Grist grist) -> grist.toString();
+      case Amount.Fineness(Grist grist) -> TypedText.shown(grist.toString());
       case Amount.Coins coins -> Wording.money(coins.money());
       case Amount.Hours hours -> DurationText.rounded(hours.time());
     };

@@ -139,6 +139,11 @@ final class BesideColumn {
     return Stream.concat(Stream.of(sett, width, sampling), counts.values().stream()).anyMatch(TypedValue::isBad);
   }
 
+  /** Whether something is typed that makes it another plan. */
+  boolean isBegun() {
+    return from.get().isPresent() || to.get().isPresent() || Stream.concat(Stream.of(sett, width, sampling), counts.values().stream()).anyMatch(value -> !value.textProperty().get().isBlank());
+  }
+
   Variation variation() {
     Map<Integer, Integer> pieces = new LinkedHashMap<>();
     List<TypedValue<Integer>> typed = new ArrayList<>(counts.values());

@@ -88,6 +88,11 @@ final class BesideModel {
     answer.watch(false);
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return columns.stream().anyMatch(column -> column.isVariant() && column.isBegun());
+  }
+
   /** Lays one more plan beside them. */
   void addPlan(String plan) {
     add(BesideColumn.kept(plan));
@@ -139,12 +144,20 @@ final class BesideModel {
           _ -> made.add(desk.vary(column.plan(), column.variation())),
           () -> {},
           () -> {
-            columns.set(columns.indexOf(column), BesideColumn.kept(made.getFirst()));
-            ask();
+            standsFor(column, made.getFirst());
             begun.accept(made.getFirst());
           },
           wrong -> trouble.set(PlanWords.trouble(wrong)));
     }
+  }
+
+  /** The plan takes the place of its variant, unless that was taken away meanwhile. */
+  private void standsFor(BesideColumn variant, String plan) {
+    int at = columns.indexOf(variant);
+    if (at >= 0) {
+      columns.set(at, BesideColumn.kept(plan));
+    }
+    ask();
   }
 
   private Optional<Callable<ComparePlans.Compared>> question() {

@@ -7,6 +7,7 @@ import hankbook.reckon.Realised;
 import hankbook.reckon.Unlikely;
 import hankbook.reckon.Way;
 import java.time.Duration;
+import java.util.Locale;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -36,7 +37,7 @@ final class CameOut extends VBox {
         Wording.width(found.value()), Wording.phrase(found.from())));
     really.loomWaste().ifPresent(found -> row("loom waste", Say.text("loom waste"), Wording.width(plan.allowances().loomWaste()),
         Wording.width(found.value()), Wording.phrase(found.from())));
-    really.times().forEach((kind, found) -> row(kind.key() + ", " + of(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), Wording.phrase(found.from())));
+    really.times().forEach((kind, found) -> row(id(kind), Say.known(kind.key()) + ", " + of(kind), "", time(found.value()), Wording.phrase(found.from())));
     if (grid.getRowCount() == 1) {
       getChildren().add(Labels.quiet(Say.text("Take-up, draw-in, shrinkage and loom waste show here once lengths and widths are measured.")));
     } else {
@@ -63,6 +64,10 @@ final class CameOut extends VBox {
     grid.add(why, 0, row + 1, 3, 1);
   }
 
+  private static String id(WorkKind kind) {
+    return kind.key() + (kind.per() == WorkKind.Per.END ? ",-an-" : ",-a-") + kind.per().name().toLowerCase(Locale.ROOT);
+  }
+
   private static String of(WorkKind kind) {
     return switch (kind.per()) {
       case END -> Say.text("an end");
@@ -72,6 +77,6 @@ final class CameOut extends VBox {
   }
 
   private static String time(Duration time) {
-    return time.toMinutes() > 0 ? Say.text("{0} min {1} s", time.toMinutes(), time.toSecondsPart()) : time.toSeconds() + "." + time.toMillisPart() / 100 + " s";
+    return time.toMinutes() > 0 ? Say.text("{0} min {1} s", time.toMinutes(), time.toSecondsPart()) : TypedText.shown(time.toSeconds() + "." + time.toMillisPart() / 100 + " s");
   }
 }

@@ -24,6 +24,9 @@ record CostRow(
   /** As it is known by; what is said is in the language of the window. */
   private static final String TOTAL = "total";
 
+  /** So far in stand yarns and colours. */
+  static final int NAMED = 2;
+
   /** All of a cost. */
   static CostRow total(Money now, Optional<Money> then, Optional<Supplier<Because>> why) {
     return new CostRow(TOTAL, 0, Optional.empty(), Optional.empty(), "", Optional.of(now), then, why);
@@ -32,6 +35,11 @@ record CostRow(
   /** Whether it is all of the cost, and the sum of what stands above it. */
   boolean isTotal() {
     return depth == 0 && name.equals(TOTAL);
+  }
+
+  /** Whether the user named it, so that it stays as it is in every language. */
+  boolean isNamed() {
+    return depth == NAMED;
   }
 
   static CostRow plain(String name, String detail, Optional<Money> now, Optional<Money> then) {

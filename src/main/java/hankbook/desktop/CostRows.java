@@ -24,8 +24,6 @@ import org.joda.money.Money;
 
 /** The lines of what a plan costs, down to its yarns: the parts, the total, each piece, and the price. */
 final class CostRows {
-  private static final int TO_YARNS = 2;
-
   private final CostedPlan now;
   private final Optional<CostedPlan> then;
   private final Function<CostedPlan, Optional<Price>> pricing;
@@ -63,20 +61,20 @@ final class CostRows {
   private void add(CostLine line, int depth) {
     add(new CostRow(
         line.name(), depth, yarn(line.name(), depth), line.length(), detail(line, depth), Optional.of(line.amount()), Optional.empty(), Optional.of(() -> now.because(line))));
-    if (depth < TO_YARNS) {
+    if (depth < CostRow.NAMED) {
       line.parts().forEach(part -> add(part, depth + 1));
     }
   }
 
   private void add(Comparison line, int depth) {
     add(new CostRow(line.name(), depth, yarn(line.name(), depth), Optional.empty(), "", line.now(), line.then(), Optional.empty()));
-    if (depth < TO_YARNS) {
+    if (depth < CostRow.NAMED) {
       line.parts().forEach(part -> add(part, depth + 1));
     }
   }
 
   private Optional<YarnColour> yarn(String name, int depth) {
-    return depth == TO_YARNS ? Optional.ofNullable(yarns.get(name)) : Optional.empty();
+    return depth == CostRow.NAMED ? Optional.ofNullable(yarns.get(name)) : Optional.empty();
   }
 
   private String detail(CostLine line, int depth) {

@@ -105,7 +105,7 @@ final class CostTable extends GridPane {
   }
 
   private static String name(CostRow row) {
-    return row.isTotal() ? Say.text("Total") : Say.known(row.name());
+    return row.isTotal() ? Say.text("Total") : row.isNamed() ? row.name() : Say.known(row.name());
   }
 
   private static String money(Optional<Money> amount) {

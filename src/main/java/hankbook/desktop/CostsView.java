@@ -3,7 +3,6 @@ package hankbook.desktop;
 import atlantafx.base.theme.Styles;
 import hankbook.desktop.say.Say;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -60,7 +59,7 @@ public final class CostsView extends BorderPane {
 
   private ToggleButton choice(CostsPage page) {
     ToggleButton choice = new ToggleButton(page.name());
-    choice.setId("costs-" + page.name().toLowerCase(Locale.ROOT).replace(' ', '-'));
+    choice.setId("costs-" + page.key());
     choice.getStyleClass().addAll(Styles.FLAT, "costs-choice");
     choice.setToggleGroup(chosen);
     choice.setOnAction(_ -> turnTo(choice, page));

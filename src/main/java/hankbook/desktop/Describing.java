@@ -57,6 +57,11 @@ public final class Describing {
     }
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return skein.isPresent() && (facts().saySomething() || !cost.messageProperty().get().isEmpty() || !received.messageProperty().get().isEmpty());
+  }
+
   /** Turns to a skein, or to none; what was typed and not written down stays as long as it is the same skein and nothing else is said of it. */
   void turnTo(Optional<SkeinRow> row) {
     Optional<Skein> now = row.map(SkeinRow::skein);

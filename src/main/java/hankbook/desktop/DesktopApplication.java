@@ -124,22 +124,25 @@ public final class DesktopApplication extends Application {
     Home home = new Home(studio, work, new Work(reckoners, Platform::runLater, faults::tell), status, remembered);
     home.hear(faults, this::show);
     home.leadsOut(this::showOutside);
-    home.whenOtherwise(() -> home.keep(kept -> otherwise(studio, kept)));
+    home.whenOtherwise(change -> home.keep(kept -> otherwise(studio, home, kept && !home.isBegun(), change)));
     atHome = Optional.of(home);
     scene.setRoot(home.node());
     return home;
   }
 
-  /** Makes all that stands in the window anew, on the same ledger and at the same place. */
-  private void otherwise(Studio studio, boolean kept) {
+  /** Makes the change and then all that stands in the window anew, on the same ledger and at the same place. */
+  private void otherwise(Studio studio, Home before, boolean kept, Runnable change) {
     if (kept) {
       String focus = Optional.ofNullable(scene.getFocusOwner()).map(Node::getId).orElse("");
-      Optional<String> guide = atHome.flatMap(Home::closeGuide);
+      Optional<String> guide = before.closeGuide();
+      change.run();
       Home home = atHome(studio);
+      home.follow(before);
       home.resume(scene, focus);
       guide.ifPresent(home::openGuide);
     } else {
-      status.wrong(Say.text("What you typed is not kept yet, so the window stays as it is until it is opened again."));
+      before.speaksAsBefore();
+      status.wrong(Say.text("Language and units stay as they are, or what you have half typed would be lost. Enter it or clear it, then choose again."));
     }
   }
 
@@ -147,6 +150,7 @@ public final class DesktopApplication extends Application {
   @Override
   public void stop() throws InterruptedException {
     remembering.close();
+    atHome.ifPresent(home -> home.settle(faults));
     finish(reckoners);
     finish(ledgerThread);
     open.ifPresent(Studio::close);

@@ -1,6 +1,7 @@
 package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,6 +120,25 @@ final class GearModel<T> {
     judge();
   }
 
+  /** What is typed and stands in no list, by the keys of the fields; empty where nothing is. */
+  Map<String, String> typed() {
+    Map<String, String> texts = texts();
+    boolean asListed = chosen.get().filter(row -> texts.entrySet().stream().allMatch(field -> field.getValue().equals(row.text(field.getKey())))).isPresent();
+    texts.values().removeIf(String::isBlank);
+    return asListed ? Map.of() : Collections.unmodifiableMap(texts);
+  }
+
+  /** Types texts again that were put by. */
+  void type(Map<String, String> texts) {
+    fields.forEach((key, field) -> field.set(texts.getOrDefault(key, "")));
+  }
+
+  private Map<String, String> texts() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    fields.forEach((key, field) -> texts.put(key, field.get()));
+    return texts;
+  }
+
   /** Enters what is typed, in the place of that of its name where there is one. */
   void enter() {
     Optional<T> read = judge();
@@ -165,9 +185,7 @@ final class GearModel<T> {
   }
 
   private Optional<T> judge() {
-    Map<String, String> texts = new LinkedHashMap<>();
-    fields.forEach((key, field) -> texts.put(key, field.get()));
-    GearReading reading = new GearReading(texts);
+    GearReading reading = new GearReading(texts());
     Optional<T> read = kind.read(reading);
     messages.forEach((key, message) -> message.set(reading.message(key)));
     Optional<GearRow<T>> there = read.map(kind::texts).flatMap(written -> named(written.getOrDefault("name", "")));

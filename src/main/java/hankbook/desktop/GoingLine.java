@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.util.Duration;
+import javafx.util.Subscription;
 
 /** What goes on at the moment, how far it is, and the way to stop it. What is done at once is never shown. */
 final class GoingLine extends HBox {
@@ -14,6 +15,7 @@ final class GoingLine extends HBox {
 
   private final Underway underway;
   private final PauseTransition patience = new PauseTransition(AT_ONCE);
+  private final Subscription hears;
 
   GoingLine(Underway underway) {
     this.underway = underway;
@@ -21,7 +23,12 @@ final class GoingLine extends HBox {
     setVisible(false);
     managedProperty().bind(visibleProperty());
     patience.setOnFinished(_ -> setVisible(!underway.all().isEmpty()));
-    underway.all().subscribe(this::show);
+    hears = underway.all().subscribe(this::show);
+  }
+
+  /** Hears no more of what goes on, which outlives it. */
+  void leave() {
+    hears.unsubscribe();
   }
 
   private void show() {

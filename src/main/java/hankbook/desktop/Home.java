@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
+import javafx.util.Subscription;
 
 /** Everything in the window for one open ledger: its models, its screens, and what they tell each other. */
 public final class Home {
@@ -39,6 +40,8 @@ public final class Home {
   private final ShelfView shelfView;
   private final PlansView plansView;
   private final ReceiveModel receiving;
+  private final SkeinDeeds deeds;
+  private final TakingBack takingBack;
   private final Typing typing = new Typing();
   private final Screen shelfScreen;
   private final Screen plansScreen;
@@ -55,9 +58,10 @@ public final class Home {
   private final Enlarged whole;
   private final YouGroup you;
   private final GuideWindow guide;
-  private Runnable otherwise = () -> {};
+  private Consumer<Runnable> otherwise = _ -> {};
   private Consumer<String> out = _ -> {};
   private String focus = "";
+  private Subscription hears = () -> {};
   private Supplier<Optional<Path>> chooser = Optional::empty;
   private Supplier<Optional<Path>> draftChooser = Optional::empty;
   private Function<String, Optional<Path>> recordChooser = _ -> Optional.empty();
@@ -71,7 +75,7 @@ public final class Home {
     this.studio = studio;
     this.work = work;
     this.status = status;
-    you = new YouGroup(new YouModel(remembered, () -> otherwise.run()), remembered);
+    you = new YouGroup(new YouModel(remembered, change -> otherwise.accept(change)), remembered);
     shelf = new ShelfModel(studio, work, status);
     journal = new JournalModel(studio, work, reckoning, status);
     plans = new PlansModel(new StudioPlanDesk(studio), reckoning, this::yarnMoved);
@@ -82,11 +86,13 @@ public final class Home {
     lastPlan = new LastPlan(remembered, studio.address().text(), plans);
     counting = new RememberedSwitch(remembered, "count on order", ahead.countingProperty());
     receiving = new ReceiveModel(studio, work, status, shelf);
+    deeds = SkeinDeeds.of(studio, work, status, shelf);
+    takingBack = new TakingBack(studio, work, status, journal::refresh);
     shelfView = shelfView(reckoning, remembered);
     plansView = new PlansView(plans);
     plansView.opensEntries(this::openEntry);
     plansView.offer(new DraftModel(studio, work, plans::names, plans::open), () -> draftChooser.get());
-    journalView = new JournalView(journal, new TakingBack(studio, work, status, journal::refresh), new Opens(this::openSkein, this::open, this::openEntry));
+    journalView = new JournalView(journal, takingBack, new Opens(this::openSkein, this::open, this::openEntry));
     shelfScreen = new Screen(Say.text("Shelf"), "shelf-mark", Chord.SHELF, shelfView, shelf::refresh, shelfView::search);
     plansScreen = new Screen(Say.text("Plans"), "plans-mark", Chord.PLANS, plansView, this::lookAtPlans, plansView::search);
     journalScreen = new Screen(Say.text("Journal"), "journal-mark", Chord.JOURNAL, journalView, journal::refresh, journalView::search);
@@ -97,7 +103,7 @@ public final class Home {
     news = new News(studio, work, status, window::refresh);
     undo = new UndoModel(studio, work, status, this::takenBack);
     Anything anything = new Anything(studio, new Opens(this::openSkein, this::open, this::openEntry), () -> window.turnTo(gearScreen), this::openPurchase);
-    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning.away(), reckoning.here());
+    finding = new FindModel(this::waysAndActs, anything::kept, anything::named, reckoning::run, reckoning.away(), reckoning.here());
     window.offer(new FindPane(finding), finding::open, new UndoBar(undo));
     whole = new Enlarged(window, window.enlargement());
     guide = new GuideWindow(beside -> SameLook.put(whole.getScene(), beside, window.enlargement()), address -> out.accept(address));
@@ -109,6 +115,7 @@ public final class Home {
 
   private Screen aheadScreen() {
     OrderingModel ordering = new OrderingModel(studio, work, status, shelf::everySkein, this::orderMoved);
+    typing.add("order", ordering::typed, ordering::type);
     AheadView view = new AheadView(ahead, onOrder, ordering, this::open);
     return new Screen(Say.text("Ahead"), "ahead-mark", Chord.AHEAD, view, this::lookAhead, view::search);
   }
@@ -127,6 +134,8 @@ public final class Home {
   private Screen gearScreen() {
     GearModel<Loom> looms = new GearModel<>(new LoomKind(studio), work, status, plans::refresh);
     GearModel<Reed> reeds = new GearModel<>(new ReedKind(studio), work, status, plans::refresh);
+    typing.add("loom", looms::typed, looms::type);
+    typing.add("reed", reeds::typed, reeds::type);
     GearView view = new GearView(looms, reeds);
     Runnable refresh = () -> {
       looms.refresh();
@@ -230,6 +239,19 @@ public final class Home {
     plans.keep(kept -> after.keep(found -> then.accept(kept && named && found && !halfTyped)));
   }
 
+  /** Whether something is typed that could not be carried into another window; then the screen is shown on which it is. */
+  boolean isBegun() {
+    Optional<Screen> at = deeds.isBegun() ? Optional.of(shelfScreen) : plans.beside().isBegun() ? Optional.of(plansScreen)
+        : takingBack.isBegun() ? Optional.of(journalScreen) : purchases.isBegun() ? Optional.of(costsScreen) : Optional.empty();
+    at.ifPresent(window::turnTo);
+    return at.isPresent();
+  }
+
+  /** Shows in the settings how the window speaks, where something else was chosen that could not be. */
+  void speaksAsBefore() {
+    you.showHeld();
+  }
+
   /** How large everything is shown. */
   Enlargement enlargement() {
     return window.enlargement();
@@ -241,13 +263,41 @@ public final class Home {
    * @param open shows a folder
    */
   public void hear(Faults faults, Consumer<Path> open) {
-    faults.typedIs(() -> typing.texts(window));
-    faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, faults::putAway))));
-    Map<String, Map<String, String>> before = faults.putBy().take();
-    if (!before.isEmpty()) {
-      typing.fill(before);
-      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", faults.putBy().aside()));
-    }
+    faults.typedIs(studio.address().text(), this::typed);
+    hears.unsubscribe();
+    hears = faults.lastProperty().subscribe(told -> window.showFault(told.map(it -> new FaultPane(it, open, () -> putAway(faults)))));
+    faults.takeOnce().ifPresent(before -> {
+      typing.fill(before.forms());
+      status.done(Say.text("What you had typed when Hankbook failed is back in its forms; all of it also lies in {0}.", before.aside()));
+    });
+  }
+
+  private void putAway(Faults faults) {
+    faults.putAway();
+    settle(faults);
+  }
+
+  /** Puts aside what was put by at a fault, unless a form still holds it; when a fault was read and when the window closes. */
+  void settle(Faults faults) {
+    faults.settle(typing.isBegun());
+  }
+
+  /** What is typed in forms and stands in no ledger. */
+  Map<String, Map<String, String>> typed() {
+    return typing.texts(window);
+  }
+
+  /** Takes the place of another one, which hears no more: what is half typed there is here. */
+  void follow(Home before) {
+    before.leave();
+    typing.fill(before.typed());
+    undo.goesOnAfter(before.undo);
+  }
+
+  /** Hears no more of what outlives it. */
+  private void leave() {
+    hears.unsubscribe();
+    window.leave();
   }
 
   /** What stands in the scene, as large as the user likes it. */
@@ -255,8 +305,8 @@ public final class Home {
     return whole;
   }
 
-  /** Is run once the window is to speak another language or in other units, so that all that stands in it is to be made anew. */
-  void whenOtherwise(Runnable anew) {
+  /** Is given the change once the window is to speak another language or in other units: all that stands in it is to be made anew then. */
+  void whenOtherwise(Consumer<Runnable> anew) {
     otherwise = anew;
   }
 
@@ -335,6 +385,6 @@ public final class Home {
 
   private ShelfView shelfView(Work reckoning, Remembered remembered) {
     return new ShelfView(
-        shelf, new SkeinPageModel(studio, work, status), SkeinDeeds.of(studio, work, status, shelf), this::open, receiving, this::showWaysIn, reckoning, remembered);
+        shelf, new SkeinPageModel(studio, work, status), deeds, this::open, receiving, this::showWaysIn, reckoning, remembered);
   }
 }

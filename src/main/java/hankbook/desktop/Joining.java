@@ -141,7 +141,7 @@ public final class Joining {
 
   private void judge() {
     String missing = missing();
-    String reckoning = tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
+    String reckoning = tried.reckoningProperty().get() || tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
     act.judge(!missing.isEmpty() ? missing : tried.troubleProperty().get().isEmpty() ? reckoning : tried.troubleProperty().get());
   }
 

@@ -23,7 +23,7 @@ import javafx.util.Subscription;
  * search goes on beside it and shows what it found so far.
  */
 public final class JournalModel {
-  /** So many new entries are looked through for what they take back; after more than that, everything is read anew. */
+  /** So many new entries are looked through for what they take back; after more than that, everything that is kept is read anew. */
   private static final long MANY = 500;
 
   private final Studio studio;
@@ -103,7 +103,7 @@ public final class JournalModel {
 
   /** Asks the ledger what is new; the choice stays with the same entry. */
   public void refresh() {
-    work.run(new Journal(studio)::last, latest.only(this::show), status::wrong);
+    work.run(new Journal(studio)::last, latest.only(this::show), latest.also(status::wrong));
   }
 
   private void show(long newest) {
@@ -111,7 +111,7 @@ public final class JournalModel {
       long before = last;
       last = newest;
       if (before > 0) {
-        work.run(() -> takenBackSince(before, newest), this::readAgain, status::wrong);
+        lookBack(before, newest);
       }
       if (search.get().isBlank()) {
         shown.get().growTo(newest);
@@ -123,8 +123,18 @@ public final class JournalModel {
     summarise();
   }
 
+  /** Entries that are kept may have been taken back meanwhile. */
+  private void lookBack(long before, long newest) {
+    if (newest - before > MANY) {
+      chosenLine.ifPresent(pages::keep);
+      pages.readAllAgain();
+    } else {
+      work.run(() -> takenBackSince(before, newest), this::readAgain, status::wrong);
+    }
+  }
+
   private List<Long> takenBackSince(long before, long newest) {
-    List<Long> numbers = LongStream.rangeClosed(Math.max(before + 1, newest - MANY), newest).boxed().toList();
+    List<Long> numbers = LongStream.rangeClosed(before + 1, newest).boxed().toList();
     return new Journal(studio).numbered(numbers).stream().map(NumberedEntry::takesBack).flatMap(Optional::stream).toList();
   }
 

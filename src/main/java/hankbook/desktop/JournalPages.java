@@ -60,6 +60,11 @@ final class JournalPages {
     want(numbers.stream().filter(lines::containsKey).toList());
   }
 
+  /** Reads anew what is kept. */
+  void readAllAgain() {
+    want(List.copyOf(lines.keySet()));
+  }
+
   /** What is asked for while a screen is laid out is read together. */
   private void want(Collection<Long> numbers) {
     boolean idle = wanted.isEmpty();

@@ -13,6 +13,7 @@ enum LeftWay {
   WEIGHT("gross", "tare", "regain"),
   TURNS("turns", "reel");
 
+  @SuppressWarnings("ImmutableEnumChecker") // A copy that nobody changes.
   private final List<String> keys;
 
   LeftWay(String... keys) {

@@ -42,7 +42,7 @@ final class LeftoverCard extends VBox {
     fields.put(LeftWay.USED_UP, List.of());
     fields.put(LeftWay.LENGTH, List.of(box("left", Say.text("Left on it"), "120 m")));
     fields.put(LeftWay.WEIGHT, List.of(box("gross", Say.text("It weighs"), "92 g"), box("tare", LeftReading.isWound(taken.held().skein())
-        ? Say.text("Its {0}", taken.held().skein().form())
+        ? Say.text("Its {0}", Say.known(taken.held().skein().form().toString()))
         : Say.text("Its tare"), "38 g"), box("regain", Say.text("Moisture"), Say.text("the usual"))));
     fields.put(LeftWay.TURNS, List.of(box("turns", Say.text("Turns"), "60"), box("reel", Say.text("Once round"), "2 m")));
     reading.setId("reading-" + code);
@@ -54,7 +54,7 @@ final class LeftoverCard extends VBox {
   }
 
   private FoundBox box(String key, String caption, String example) {
-    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + caption.toLowerCase(Locale.ROOT), example, WIDTH).withoutMessage();
+    return new FoundBox(editor, ActualsPart.LEFTOVERS, row, key, caption, code + ", " + PlanWords.inside(caption), example, WIDTH).withoutMessage();
   }
 
   private Node head() {

@@ -29,6 +29,7 @@ final class MainWindow extends BorderPane {
   private final Remembered remembered;
   private final Enlargement enlargement;
   private final VBox below = new VBox();
+  private final StatusLine line;
   private final Framed framed = new Framed();
   private final StackPane centre = new StackPane(framed);
   private Runnable find = () -> {};
@@ -52,7 +53,8 @@ final class MainWindow extends BorderPane {
     setLeft(beside(navigation));
     widthProperty().subscribe(width -> navigation.narrow(width.doubleValue() < NARROW));
     setCenter(centre);
-    below.getChildren().add(new StatusLine(status, ledger, whole));
+    line = new StatusLine(status, ledger, whole);
+    below.getChildren().add(line);
     setBottom(below);
     LookMemory looks = new LookMemory(remembered);
     screens.forEach(screen -> looks.under(screen.node()));
@@ -133,6 +135,11 @@ final class MainWindow extends BorderPane {
     acts.put(Chord.GUIDE, this::showGuide);
     acts.put(Chord.KEYS, this::showKeys);
     Chord.on(scene, acts);
+  }
+
+  /** Hears no more of what outlives the window's contents. */
+  void leave() {
+    line.leave();
   }
 
   /** Turns to the screen that was shown last, or else to the first. */

@@ -61,6 +61,11 @@ public final class Moving {
     return words.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !place.get().isBlank();
+  }
+
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));

@@ -9,6 +9,7 @@ import hankbook.studio.Expect;
 import hankbook.studio.Studio;
 import hankbook.yarn.Skein;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,8 @@ public final class OrderingModel {
   static final List<String> COLUMNS = List.of("yarn", "colour", "hex", "fibre", "grist", "length", "gross", "lot", "cost");
 
   private static final int MOST_ALIKE = 500;
+  private static final String DUE = "due";
+  private static final String ALIKE = "alike";
 
   private final Studio studio;
   private final Status status;
@@ -113,6 +116,25 @@ public final class OrderingModel {
     if (field(column).get().isBlank()) {
       field(column).set(text);
     }
+  }
+
+  /** What is typed and not on order, by the names of the fields; empty where nothing is. */
+  Map<String, String> typed() {
+    Map<String, String> typed = new LinkedHashMap<>();
+    fields.forEach((column, field) -> typed.put(column, field.get()));
+    typed.put(DUE, due.textProperty().get());
+    typed.values().removeIf(String::isBlank);
+    if (!typed.isEmpty()) {
+      typed.put(ALIKE, alike.get());
+    }
+    return Collections.unmodifiableMap(typed);
+  }
+
+  /** Types texts again that were put by. */
+  void type(Map<String, String> texts) {
+    fields.forEach((column, field) -> field.set(texts.getOrDefault(column, "")));
+    due.textProperty().set(texts.getOrDefault(DUE, ""));
+    alike.set(texts.getOrDefault(ALIKE, "1"));
   }
 
   /** Puts it on order. */

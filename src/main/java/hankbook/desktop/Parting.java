@@ -40,6 +40,11 @@ public final class Parting {
     return note;
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !length.isBlank() || !note.get().isBlank();
+  }
+
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));

@@ -44,7 +44,7 @@ final class PlanLifeModel {
     if (plan.isEmpty()) {
       told.accept(List.of());
     } else {
-      work.run(() -> desk.steps(plan), told, wrong);
+      work.run(() -> desk.steps(plan), told, latest.also(wrong));
     }
   }
 }

@@ -123,7 +123,12 @@ final class PlanListPane extends VBox {
     begin.setId("new-plan");
     begin.setMinWidth(USE_PREF_SIZE);
     begin.setOnAction(_ -> begin(name));
-    name.setOnAction(_ -> begin(name));
+    // Enter held a little long comes twice, the second time upon an empty field.
+    name.setOnAction(_ -> {
+      if (!name.getText().isBlank()) {
+        begin(name);
+      }
+    });
     HBox row = new HBox(name, begin);
     row.getStyleClass().add("plan-begin");
     return row;

@@ -12,7 +12,6 @@ import hankbook.reckon.Learnable;
 import hankbook.reckon.Offer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -72,6 +71,6 @@ record PlanOffer(String id, PlanField field, String text, String words, String a
 
   /** What using it does, in words. */
   String act() {
-    return Say.text("Use {0} for {1}", text, caption().toLowerCase(Locale.ROOT));
+    return Say.text("Use {0} for {1}", text, PlanWords.inside(caption()));
   }
 }

@@ -11,7 +11,6 @@ import hankbook.exchange.PlanField;
 import hankbook.exchange.PlanPart;
 import hankbook.measure.Length;
 import hankbook.plan.WarpPart;
-import hankbook.studio.NotDone;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -119,7 +118,7 @@ final class PlanWords {
   }
 
   /** A caption within a sentence; nouns of languages that write them large stay so. */
-  private static String inside(String caption) {
+  static String inside(String caption) {
     return Say.language() == Language.GERMAN ? caption : caption.substring(0, 1).toLowerCase(Locale.ROOT) + caption.substring(1);
   }
 
@@ -154,9 +153,7 @@ final class PlanWords {
       return why(unreadable, "");
     }
     String told = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
-    return trouble instanceof NotDone
-        ? Say.known(told)
-        : Say.text("That did not work, and the fault is Hankbook's own: {0}. The journal shows whether yarn was moved.", told);
+    return Status.isOwnFault(trouble) ? Say.text("That did not work, and the fault is Hankbook's own: {0}. The journal shows whether yarn was moved.", told) : Status.words(trouble);
   }
 
   /** A length along the warp, to a hundredth of a metre or yard. */

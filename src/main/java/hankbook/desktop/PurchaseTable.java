@@ -21,7 +21,7 @@ final class PurchaseTable extends TableView<PurchaseRow> {
     TableColumn<PurchaseRow, Integer> lines = column("lines", Say.text("Lines"), 48, PurchaseRow::lines);
     TableColumn<PurchaseRow, String> total = column("total", Say.text("Total"), 96, PurchaseRow::total);
     TableColumn<PurchaseRow, String> landed = column("landed", Say.text("Landed"), 100, PurchaseRow::landed);
-    TableColumn<PurchaseRow, String> from = column("from-whom", Say.text("From whom"), 84, PurchaseRow::from);
+    TableColumn<PurchaseRow, String> from = column("from-whom", Say.text("From whom"), 100, PurchaseRow::from);
     from.setPrefWidth(WIDE);
     List.of(number, lines, total, landed).forEach(column -> column.getStyleClass().add("amount"));
     getColumns().setAll(List.of(

@@ -89,6 +89,11 @@ public final class PurchasesModel {
     return Bindings.or(another.halfTypedProperty(), correction.halfTypedProperty());
   }
 
+  /** Whether a purchase is being corrected or taken back, half typed. */
+  boolean isBegun() {
+    return correction.halfTypedProperty().get() || !reason.get().isBlank();
+  }
+
   /** Asks the ledger anew; what is typed stays. */
   public void refresh() {
     work.run(() -> PurchaseGround.of(studio), latest.only(this::show), status::wrong);

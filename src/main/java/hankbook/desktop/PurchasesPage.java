@@ -21,7 +21,7 @@ final class PurchasesPage extends CostsPage {
   private final PurchasePage shown;
 
   PurchasesPage(PurchasesModel model) {
-    super(Say.text("Purchases"));
+    super("purchases", Say.text("Purchases"));
     this.model = model;
     table = new PurchaseTable(model);
     another = new PurchaseFormPage(model.another(), "purchase");

@@ -54,6 +54,11 @@ final class RecountFields {
     reel.set(before.flatMap(Measures::turns).map(counted -> counted.reel().toString()).orElse(""));
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return Stream.of(found, gross, regain, turns).anyMatch(field -> !field.isBlank());
+  }
+
   /** What is found of a skein by what is typed. */
   Found found(Skein skein) {
     Optional<String> bad = typed().map(field -> field.messageProperty().get()).filter(message -> !message.isEmpty()).findFirst();

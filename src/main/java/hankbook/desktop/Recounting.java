@@ -67,6 +67,11 @@ public final class Recounting {
     return reading.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !note.get().isBlank() || fields.isBegun();
+  }
+
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));

@@ -64,6 +64,11 @@ public final class Returning {
     return there.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !length.isBlank();
+  }
+
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));

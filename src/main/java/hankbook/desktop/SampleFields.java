@@ -32,6 +32,11 @@ final class SampleFields {
     all().forEach(field -> field.set(""));
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return all().anyMatch(field -> !field.isBlank());
+  }
+
   private Stream<Typed<?>> all() {
     return Stream.of(length, mass, division, within);
   }

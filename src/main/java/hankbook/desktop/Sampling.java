@@ -92,6 +92,11 @@ public final class Sampling {
     return usualWithin.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return fields.isBegun();
+  }
+
   /** Turns to the yarn of a skein, or to none; what was typed for another yarn is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     Optional<Skein> now = row.map(SkeinRow::skein);

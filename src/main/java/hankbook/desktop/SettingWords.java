@@ -114,7 +114,7 @@ final class SettingWords {
   /** What may be typed, and what holds where nothing is. */
   static String range(Setting setting) {
     if (setting.isMoney()) {
-      return Say.text("An amount with its currency, such as 18 EUR; {0} until you say one.", Say.known(setting.standard()));
+      return Say.text("An amount with its currency, such as 18 EUR; {0} until you say one.", said(setting, setting.standard()));
     }
     return switch (setting) {
       case CURRENCY -> Say.text("Three letters such as EUR; where nothing is set, the currency in which most yarn was paid.");

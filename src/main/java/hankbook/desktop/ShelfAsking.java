@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
 import hankbook.studio.shelf.NotUnderstood;
+import hankbook.studio.shelf.ShelfField;
 import hankbook.studio.shelf.ShelfQuestion;
 import hankbook.studio.shelf.SoughtSkein;
 import java.util.ArrayList;
@@ -20,8 +21,13 @@ final class ShelfAsking {
   private static String fault(NotUnderstood fault) {
     return switch (fault.wanted()) {
       case AMOUNT -> Say.text("{0}: wanted a length or a mass after it, such as {1} or {2}.", fault.found(), Wording.example(">200 m"), Wording.example("<50 g"));
-      case FIELD -> Say.text("{0} names nothing that can be asked for; {1}, {2}, {3} and {4} do.", fault.found(), "lot:", "place:", "fibre:", "code:");
+      case FIELD -> Say.text("{0} names nothing that can be asked for; {1}, {2}, {3} and {4} do.", fault.found(),
+          asked(ShelfField.LOT), asked(ShelfField.PLACE), asked(ShelfField.FIBRE), asked(ShelfField.CODE));
     };
+  }
+
+  private static String asked(ShelfField field) {
+    return ShelfVocabulary.name(field) + ":";
   }
 
   /** Why nothing answers. */

@@ -43,12 +43,13 @@ public final class ShelfModel {
   private ShelfQuestion question = ShelfQuestion.NONE;
   private boolean beingShown;
   private boolean read;
+  private Optional<String> wanted = Optional.empty();
   private List<Skein> ever = List.of();
   private Set<String> takenBack = Set.of();
   private Doubts doubts = Doubts.DEFAULT;
 
-  /** What the ledger has, and how far it is trusted. */
-  private record Stock(List<ShelfSkein> skeins, Set<String> takenBack, Doubts doubts) {}
+  /** Every skein there ever was, those that may come once more, those that are left as they are shown, and how far they are trusted; it is made away from the screen. */
+  private record Stock(List<Skein> ever, Set<String> takenBack, List<SkeinRow> rows, Doubts doubts) {}
 
   public ShelfModel(Studio studio, Work work, Status status) {
     this.studio = studio;
@@ -126,15 +127,13 @@ public final class ShelfModel {
 
   /** Asks the ledger anew; the choice stays with the same skein. */
   public void refresh() {
-    work.run(this::stock, latest.only(this::show), status::wrong);
+    work.run(this::stock, latest.only(this::show), latest.also(status::wrong));
   }
 
   /** Turns to the skein with a code; the search is left where it would hide it. */
   void open(String code) {
-    work.run(this::stock, latest.only(stock -> {
-      show(stock);
-      turnTo(code);
-    }), status::wrong);
+    wanted = Optional.of(code);
+    refresh();
   }
 
   private void turnTo(String code) {
@@ -148,7 +147,10 @@ public final class ShelfModel {
   }
 
   private Stock stock() {
-    return new Stock(new Shelf(studio).everySkein(), new Shelf(studio).takenBack(), new Settings(studio).judgement().doubts());
+    List<ShelfSkein> skeins = new Shelf(studio).everySkein();
+    Doubts trusted = new Settings(studio).judgement().doubts();
+    List<SkeinRow> rows = skeins.stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, trusted)).sorted(SkeinRow.ORDER).toList();
+    return new Stock(skeins.stream().map(ShelfSkein::skein).toList(), new Shelf(studio).takenBack(), rows, trusted);
   }
 
   private void show(Stock stock) {
@@ -156,12 +158,15 @@ public final class ShelfModel {
     beingShown = true;
     read = true;
     doubts = stock.doubts();
+    ever = stock.ever();
     takenBack = stock.takenBack();
-    ever = stock.skeins().stream().map(ShelfSkein::skein).toList();
-    all.setAll(stock.skeins().stream().filter(skein -> !skein.isUsedUp()).map(skein -> SkeinRow.of(skein, doubts)).sorted(SkeinRow.ORDER).toList());
+    all.setAll(stock.rows());
     filter();
     choose(code.flatMap(this::row));
     beingShown = false;
+    Optional<String> turnedTo = wanted;
+    wanted = Optional.empty();
+    turnedTo.ifPresent(this::turnTo);
   }
 
   private Optional<SkeinRow> row(String code) {

@@ -14,6 +14,11 @@ public record SkeinDeeds(
         new Describing(studio, work, status, shelf::refresh), new Returning(studio, work, status, shelf::refresh));
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return recounting.isBegun() || sampling.isBegun() || parting.isBegun() || windingOff.isBegun() || moving.isBegun() || describing.isBegun() || returning.isBegun();
+  }
+
   /** Turns all of them to a skein, or to none. */
   void turnTo(Optional<SkeinRow> row) {
     recounting.turnTo(row);

@@ -83,7 +83,7 @@ public final class Status {
       return Say.text("Stopped as you asked; nothing of it was written.");
     }
     if (trouble instanceof Unreadable unreadable) {
-      return Say.text("That cannot be read: {0}.", Objects.requireNonNullElse(unreadable.getMessage(), ""));
+      return unreadable.found().isBlank() ? Wording.wanted(unreadable) : Say.text("That cannot be read: found '{0}', wanted {1}.", unreadable.found(), Wording.phrase(unreadable.phrase()));
     }
     String detail = Objects.requireNonNullElse(trouble.getMessage(), trouble.getClass().getSimpleName());
     return Say.text("That did not work, and the fault is Hankbook's own: {0}. The journal shows whether anything was written.", detail);

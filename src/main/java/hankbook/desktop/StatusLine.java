@@ -12,11 +12,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 import org.jspecify.annotations.Nullable;
 
 /** What was last done or what went wrong, in full, and on request all that was said before. */
 final class StatusLine extends VBox {
   private static final double EARLIER_HEIGHT = 150;
+
+  private final GoingLine going;
+  private final Subscription hears;
 
   StatusLine(Status status, String ledger, String whole) {
     getStyleClass().add("status");
@@ -38,19 +42,26 @@ final class StatusLine extends VBox {
     end.setWrapText(false);
     end.setMinWidth(USE_PREF_SIZE);
     more.setMinWidth(USE_PREF_SIZE);
-    HBox line = new HBox(mark, text, new GoingLine(status.underway()), end, more);
+    going = new GoingLine(status.underway());
+    HBox line = new HBox(mark, text, going, end, more);
     line.getStyleClass().add("status-line");
     ObservableValue<Boolean> said = Bindings.isNotEmpty(status.earlier());
     Labels.showOnly(more, said);
     ListView<Status.Said> earlier = earlier(status);
     Labels.showOnly(earlier, more.selectedProperty());
     getChildren().addAll(earlier, line);
-    status.lastProperty().subscribe(last -> {
+    hears = status.lastProperty().subscribe(last -> {
       getStyleClass().removeAll("done", "trouble");
       if (!last.text().isEmpty()) {
         getStyleClass().add(last.trouble() ? "trouble" : "done");
       }
     });
+  }
+
+  /** Hears no more of what is said, which outlives it. */
+  void leave() {
+    hears.unsubscribe();
+    going.leave();
   }
 
   private static ListView<Status.Said> earlier(Status status) {

@@ -55,6 +55,11 @@ public final class TakingBack {
     return preview.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !reason.get().isBlank();
+  }
+
   /** Turns to an entry, or to none; the reason typed for another one is cleared. */
   void turnTo(Optional<JournalRow> row) {
     boolean another = !row.map(JournalRow::id).equals(entry.map(JournalRow::id));
@@ -74,7 +79,7 @@ public final class TakingBack {
     if (another || number.isEmpty()) {
       preview.set(Optional.empty());
     }
-    work.run(() -> number.flatMap(new Undo(studio)::numbered), latest.only(this::foreseen), status::wrong);
+    work.run(() -> number.flatMap(new Undo(studio)::numbered), latest.only(this::foreseen), latest.also(status::wrong));
   }
 
   private void foreseen(Optional<Undoing> undoing) {

@@ -42,6 +42,11 @@ final class Typing {
     return texts;
   }
 
+  /** Whether a form holds what would be lost. */
+  boolean isBegun() {
+    return forms.stream().anyMatch(form -> !form.texts().get().isEmpty());
+  }
+
   private static void gather(Node node, Map<String, String> into) {
     if (node instanceof TextInputControl field) {
       if (field.isEditable() && field.getText() != null && !field.getText().isBlank()) {

@@ -25,7 +25,7 @@ final class UndoModel {
   private final Runnable after;
   private final Act act;
   private final Latest latest = new Latest();
-  private final Set<UUID> undone = new HashSet<>();
+  private Set<UUID> undone = new HashSet<>();
   private final ReadOnlyObjectWrapper<Optional<Undoing>> offered = new ReadOnlyObjectWrapper<>(Optional.empty());
 
   /** @param after what follows once something was taken back */
@@ -35,6 +35,11 @@ final class UndoModel {
     this.status = status;
     this.after = after;
     act = new Act(work);
+  }
+
+  /** Goes on where another one was: what was undone there, or still is being, is passed over here too. */
+  void goesOnAfter(UndoModel before) {
+    undone = before.undone;
   }
 
   /** What would be taken back; empty while nothing was asked. */
@@ -51,7 +56,7 @@ final class UndoModel {
     if (offered.get().isPresent()) {
       confirm();
     } else {
-      work.run(() -> new Undo(studio).last(Set.copyOf(undone)), latest.only(this::offer), status::wrong);
+      work.run(() -> new Undo(studio).last(Set.copyOf(undone)), latest.only(this::offer), latest.also(status::wrong));
     }
   }
 

@@ -9,6 +9,7 @@ import hankbook.desktop.units.YarnNumbers;
 import hankbook.desktop.units.YarnUnit;
 import hankbook.measure.NumberingSystem;
 import hankbook.yarn.FibreFamily;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -23,6 +24,7 @@ final class UnitChoices extends TitledPane {
   private static final double WIDTH = 190;
 
   private final YouModel model;
+  private final List<Runnable> held = new ArrayList<>();
   private final GridPane grid = new GridPane();
 
   UnitChoices(YouModel model, Remembered remembered) {
@@ -47,6 +49,11 @@ final class UnitChoices extends TitledPane {
     setContent(all);
   }
 
+  /** Shows what holds, whatever was chosen. */
+  void showHeld() {
+    held.forEach(Runnable::run);
+  }
+
   private Units now() {
     return model.units();
   }
@@ -57,6 +64,7 @@ final class UnitChoices extends TitledPane {
 
   private <T> void row(String name, String id, List<T> all, T chosen, Function<T, String> words, Function<T, Units> with) {
     Choice<T> choice = new Choice<>(name, id, all, words, it -> model.measure(with.apply(it)));
+    held.add(() -> choice.show(chosen));
     choice.show(chosen);
     choice.setPrefWidth(WIDTH);
     Label label = new Label(name);

@@ -10,7 +10,6 @@ import hankbook.studio.ValueBy;
 import hankbook.studio.ValuedStock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -109,7 +108,7 @@ public final class ValueModel {
   }
 
   private void adopted(ValueMethod now) {
-    status.done(Say.text("The stock is valued by {0} now.", ValueMethodWords.name(now).toLowerCase(Locale.ROOT)));
+    status.done(Say.text("The stock is valued by {0} now.", PlanWords.inside(ValueMethodWords.name(now))));
     ask();
   }
 

@@ -28,7 +28,7 @@ final class ValuePage extends CostsPage {
 
   /** @param enter leads to where a purchase is entered */
   ValuePage(ValueModel model, Runnable enter) {
-    super(Say.text("Value of the stock"));
+    super("value-of-the-stock", Say.text("Value of the stock"));
     this.model = model;
     table = new ValueTable(enter);
     day = new FieldBox(Say.text("At the end of"), "", model.on().textProperty(), model.dayMessageProperty()).named("value-on");
@@ -121,7 +121,7 @@ final class ValuePage extends CostsPage {
     ValueMethod method = found.home().value().method();
     String state = method == found.inForce()
         ? Say.text("In force in this ledger.")
-        : Say.text("Only looked at: in force is {0}.", ValueMethodWords.name(found.inForce()).toLowerCase(Locale.ROOT));
+        : Say.text("Only looked at: in force is {0}.", PlanWords.inside(ValueMethodWords.name(found.inForce())));
     return ValueMethodWords.name(method) + ". " + ValueMethodWords.meaning(method) + " " + state;
   }
 

@@ -85,6 +85,11 @@ public final class WindingOff {
     return preview.getReadOnlyProperty();
   }
 
+  /** Whether something is typed that stands in no ledger yet. */
+  boolean isBegun() {
+    return !length.isBlank() || all.get() || !place.get().isBlank();
+  }
+
   /** Turns to a skein, or to none; what was typed for another one is cleared. */
   void turnTo(Optional<SkeinRow> row) {
     boolean another = !row.map(SkeinRow::code).equals(skein.map(SkeinRow::code));
@@ -157,7 +162,7 @@ public final class WindingOff {
 
   private void judge() {
     String missing = missing();
-    String reckoning = tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
+    String reckoning = tried.reckoningProperty().get() || tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
     act.judge(!missing.isEmpty() ? missing : tried.troubleProperty().get().isEmpty() ? reckoning : tried.troubleProperty().get());
   }
 

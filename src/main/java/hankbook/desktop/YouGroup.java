@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -24,9 +25,14 @@ final class YouGroup extends VBox {
   }
 
   private final GridPane grid = new GridPane();
+  private InvalidationListener sheets = _ -> {};
   private final Choice<Language> language;
+  private final Choice<Sort> sort;
+  private final UnitChoices apart;
+  private final YouModel model;
 
   YouGroup(YouModel model, Remembered remembered) {
+    this.model = model;
     getStyleClass().add("settings-group");
     setId("settings-you");
     Label name = Labels.heading(Say.text("You"));
@@ -34,12 +40,11 @@ final class YouGroup extends VBox {
     HBox head = new HBox(name, Labels.quiet(Say.text("How you like this window. It is remembered on this machine and changes nothing in the ledger.")));
     head.getStyleClass().add("settings-head");
     language = new Choice<>(Say.text("Language"), "your-language", List.of(Language.values()), Language::ownName, model::speak);
-    language.show(model.language());
-    UnitChoices apart = new UnitChoices(model, remembered);
-    Choice<Sort> sort = new Choice<>(Say.text("Units"), "your-units", List.of(Sort.values()), YouGroup::words, chosen -> {
+    apart = new UnitChoices(model, remembered);
+    sort = new Choice<>(Say.text("Units"), "your-units", List.of(Sort.values()), YouGroup::words, chosen -> {
       units(chosen).ifPresentOrElse(model::measure, () -> apart.setExpanded(true));
     });
-    sort.show(sort(model.units()));
+    showHeld();
     grid.getStyleClass().add("your-grid");
     row(Say.text("Language"), language);
     row(Say.text("Units"), sort);
@@ -47,6 +52,13 @@ final class YouGroup extends VBox {
     VBox card = new VBox(grid, apart);
     card.getStyleClass().addAll("setting-card", "your-card");
     getChildren().addAll(head, card);
+  }
+
+  /** Shows how the window speaks, whatever was chosen. */
+  void showHeld() {
+    language.show(model.language());
+    sort.show(sort(model.units()));
+    apart.showHeld();
   }
 
   /** Offers how large everything is shown. */
@@ -63,8 +75,12 @@ final class YouGroup extends VBox {
       chosen.on(getScene());
     });
     theme.show(Theme.in(remembered));
-    sceneProperty().subscribe(scene -> Optional.ofNullable(scene).ifPresent(
-        now -> now.getStylesheets().addListener((InvalidationListener) _ -> Platform.runLater(() -> theme.show(Theme.in(remembered))))));
+    sheets = _ -> Platform.runLater(() -> theme.show(Theme.in(remembered)));
+    WeakInvalidationListener once = new WeakInvalidationListener(sheets);
+    sceneProperty().subscribe((before, now) -> {
+      Optional.ofNullable(before).ifPresent(scene -> scene.getStylesheets().removeListener(once));
+      Optional.ofNullable(now).ifPresent(scene -> scene.getStylesheets().addListener(once));
+    });
     return theme;
   }
 

@@ -4,6 +4,7 @@ import hankbook.desktop.say.Language;
 import hankbook.desktop.say.Say;
 import hankbook.desktop.units.Units;
 import java.util.Locale;
+import java.util.function.Consumer;
 
 /** In which language and units the window speaks to whoever sits before it. It is remembered on this machine; the ledger, which many share, has none of it. */
 final class YouModel {
@@ -11,10 +12,10 @@ final class YouModel {
   private static final String UNITS = "units";
 
   private final Remembered remembered;
-  private final Runnable otherwise;
+  private final Consumer<Runnable> otherwise;
 
-  /** @param otherwise what follows once the window is to speak otherwise: what stands in it is said anew */
-  YouModel(Remembered remembered, Runnable otherwise) {
+  /** @param otherwise is given the change, makes it once nothing typed would be lost by it, and then says anew what stands in the window */
+  YouModel(Remembered remembered, Consumer<Runnable> otherwise) {
     this.remembered = remembered;
     this.otherwise = otherwise;
   }
@@ -41,21 +42,23 @@ final class YouModel {
     return Say.language();
   }
 
-  /** Speaks another language from now on. */
+  /** Speaks another language as soon as that may be. */
   void speak(Language language) {
     if (language != Say.language()) {
-      remembered.put(LANGUAGE, language);
-      Say.in(language);
-      otherwise.run();
+      otherwise.accept(() -> {
+        remembered.put(LANGUAGE, language);
+        Say.in(language);
+      });
     }
   }
 
-  /** Says quantities in other units from now on. */
+  /** Says quantities in other units as soon as that may be. */
   void measure(Units units) {
     if (!units.equals(Wording.units())) {
-      remembered.put(UNITS, units);
-      Wording.in(units);
-      otherwise.run();
+      otherwise.accept(() -> {
+        remembered.put(UNITS, units);
+        Wording.in(units);
+      });
     }
   }
 }

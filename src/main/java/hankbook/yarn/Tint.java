@@ -12,7 +12,7 @@ import java.util.Set;
  */
 public enum Tint {
   RED(Hues.from(355).to(50), 0, 65, 12),
-  ORANGE(Hues.from(45).to(80), 45, 95, 30),
+  ORANGE(Hues.from(45).to(80), 45, 95, 18),
   YELLOW(Hues.from(62).to(115), 55, 100, 9),
   GREEN(Hues.from(105).to(205), 0, 98, 9),
   TURQUOISE(Hues.from(170).to(235), 35, 97, 9),

@@ -116,8 +116,8 @@ class MeasuringCommandsTest {
   void settingsAreListedSetAndPutBack() {
     run("settings");
     assertThat(out).startsWith("""
-        key                 value  default  what it is
-        label                 3 %           uncertainty of a length that is only printed, with no mass to judge it by
+        key                     value  default  what it is
+        label                     3 %           uncertainty of a length that is only printed, with no mass to judge it by
         """);
     assertThat(run("settings", "riskLimit", "15%")).isZero();
     assertThat(out).isEqualTo("riskLimit is 15 %, the risk of running short over which a yarn is tight; the default is 5 %.\n");

@@ -108,7 +108,7 @@ class PlanCostTest {
     assertThat(rates.times().get(WorkKind.WEAVING)).isEqualTo(new UnitTime(Duration.ofSeconds(2), Phrase.of("from 5 plans")));
     assertThat(rates.times().get(WorkKind.BEAMING)).isEqualTo(new UnitTime(Duration.ofSeconds(20), Phrase.of("as set")));
     assertThat(rates.times().get(WorkKind.THREADING)).as("the default, but set").isEqualTo(new UnitTime(Duration.ofSeconds(30), Phrase.of("as set")));
-    assertThat(rates.times()).extractingByKey(WorkKind.SLEYING).extracting(UnitTime::from).isEqualTo("common practice");
+    assertThat(rates.times()).extractingByKey(WorkKind.SLEYING).extracting(unit -> unit.from().english()).isEqualTo("common practice");
     assertThat(rates.hourly()).isEqualTo(Map.of(WorkKind.WEAVING, money("36 EUR")));
     PlanCost cost = Mats.cost(Mats.plan(), ENOUGH, PAID, judgement, Map.of());
     // 850 picks x 4 s are 3400 s, at a cent the second.

@@ -78,7 +78,7 @@ class AfterScreenTest extends ScreenTest {
     assertThat(FinishList.of(studio()).squared()).extracting(FinishList.Closed::plan).containsExactly(TOWELS);
     push(KeyCode.CONTROL, KeyCode.DIGIT3);
     settle();
-    assertThat(lookup("#entries").<JournalRow>queryTableView().getItems()).extracting(JournalRow::what).startsWith("Woven", "Loom waste", "Returned", "Drawn");
+    assertThat(lookup("#entries").<JournalLine>queryTableView().getItems()).extracting(line -> line.rowProperty().get().map(JournalRow::what).orElse("")).startsWith("Woven", "Loom waste", "Returned", "Drawn");
     push(KeyCode.CONTROL, KeyCode.DIGIT5);
     settle();
 

@@ -17,6 +17,7 @@ import hankbook.studio.Shelf;
 import hankbook.studio.Studio;
 import hankbook.yarn.YarnColour;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -71,6 +72,23 @@ class BesideModelTest {
   private String figures(Trait trait) {
     return beside().answer().foundProperty().get().orElseThrow().alternatives().orElseThrow().aspects().stream()
         .filter(aspect -> aspect.trait() == trait).findFirst().orElseThrow().figures().toString();
+  }
+
+  @Test
+  void aVariantMayBeTakenAwayWhileItsPlanIsBeingMade() {
+    List<Runnable> away = new ArrayList<>();
+    List<String> begun = new ArrayList<>();
+    BesideModel late = new BesideModel(new StudioPlanDesk(studio), new Work(away::add, Runnable::run), begun::add);
+    late.begin("Quay towels", PlanDraft.of(new Plans(studio).text("Quay towels").orElseThrow()));
+    BesideColumn variant = late.columns().get(1);
+    assertThat(late.isBegun()).isFalse();
+    variant.width().textProperty().set("40 cm");
+    assertThat(late.isBegun()).isTrue();
+    late.makePlan(variant);
+    late.remove(variant);
+    List.copyOf(away).forEach(Runnable::run);
+    assertThat(begun).hasSize(1);
+    assertThat(late.columns()).extracting(BesideColumn::name).containsExactly("Quay towels");
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javafx.application.Platform;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.AfterEach;
@@ -61,10 +62,22 @@ class FaultScreenTest extends ScreenTest {
     clickOn("#put-fault-away");
     assertThat(lookup("#fault-pane").tryQuery()).isEmpty();
     interact(() -> lookup("#receive-yarn").queryAs(TextField.class).setText(""));
-    interact(() -> home().hear(faults, opened::add));
+    Faults others = new Faults(log, Platform::runLater, NOON);
+    others.typedIs("another ledger", Map::of);
+    assertThat(others.takeOnce()).as("it was meant for this ledger").isEmpty();
+    Faults atNextStart = new Faults(log, Platform::runLater, NOON);
+    interact(() -> home().hear(atNextStart, opened::add));
     assertThat(lookup("#receive-yarn").queryAs(TextField.class).getText()).isEqualTo("Half typed wool");
     assertThat(textOf("#status")).startsWith("What you had typed when Hankbook failed is back");
     assertThat(faults.putBy().file()).doesNotExist();
-    assertThat(Files.readString(faults.putBy().aside())).contains("Half typed wool");
+    assertThat(Files.readString(logs.resolve("typed-before.json"))).contains("Half typed wool");
+    atNextStart.tell(new IllegalStateException("the thread broke again"));
+    settle();
+    interact(() -> lookup("#receive-yarn").queryAs(TextField.class).setText(""));
+    interact(() -> home().hear(atNextStart, opened::add));
+    assertThat(lookup("#receive-yarn").queryAs(TextField.class).getText()).as("it comes back at a start alone").isEmpty();
+    interact(() -> home().settle(atNextStart));
+    assertThat(faults.putBy().file()).as("nothing of it is half typed any more").doesNotExist();
+    assertThat(Files.readString(logs.resolve("typed-before-2.json"))).contains("Half typed wool");
   }
 }

@@ -7,6 +7,7 @@ import hankbook.ledger.EntryKind;
 import hankbook.measure.Length;
 import hankbook.studio.CheckPlan;
 import hankbook.studio.Journal;
+import hankbook.studio.Plans;
 import hankbook.studio.Shelf;
 import hankbook.studio.ShelfSkein;
 import java.util.concurrent.TimeUnit;
@@ -35,6 +36,7 @@ class KeyboardTaskTest extends ScreenTest {
     until(() -> textOf("#plan-said").startsWith("Reserved: "));
     Length need = new CheckPlan(studio()).named("Reed scarf").check().covers().getFirst().need();
     assertThat(reserved()).isEqualTo(need);
+    assertThat(new Plans(studio()).names()).containsExactly("Reed scarf");
     find("journal");
     until(() -> focusId().equals("search-journal") && entries() > 0);
     int before = entries();

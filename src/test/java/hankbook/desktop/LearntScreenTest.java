@@ -52,7 +52,7 @@ class LearntScreenTest extends ScreenTest {
   void anOfferIsUsedByKeyboardAndTakenBackByTyping() {
     interact(() -> home().open(FinishedScarves.NEXT));
     settle();
-    assertThat(textOf("#offer-loomWaste")).isEqualTo("Loom waste: learnt 70\u00A0cm, from 3 plans on Window loom, 60.1 to 79.9\u00A0cm");
+    assertThat(textOf("#offer-loomWaste")).isEqualTo("Loom waste: learnt 70\u00A0cm, from 3 plans on Window loom, 60.1\u00A0cm to 79.9\u00A0cm");
     TextField waste = (TextField) node("allowances.loomWaste");
     assertThat(waste.getText()).isEqualTo("1 m");
     assertThat(node("use-loomWaste").getAccessibleText()).isEqualTo("Use 70 cm for loom waste");
@@ -85,7 +85,7 @@ class LearntScreenTest extends ScreenTest {
     go(KeyCode.DIGIT5);
     press("what-was-learnt");
     assertThat(textOf("#learnt-said")).startsWith("From 3 finished plans.");
-    assertThat(lookup("#learnt-findings").<Finding>queryTableView().getItems()).extracting(LearntWords::range).contains("60.1 to 79.9 cm");
+    assertThat(lookup("#learnt-findings").<Finding>queryTableView().getItems()).extracting(LearntWords::range).contains("60.1 cm to 79.9 cm");
     assertThat(lookup("on Window loom").tryQuery()).isPresent();
     ComboBox<Optional<String>> looms = lookup("#learnt-loom").queryComboBox();
     interact(() -> looms.setValue(Optional.of("Window loom")));

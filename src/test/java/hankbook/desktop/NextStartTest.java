@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hankbook.studio.NotDone;
 import hankbook.studio.SampleStudio;
 import hankbook.studio.Studio;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
@@ -69,6 +72,23 @@ class NextStartTest extends ScreenTest {
     assertThat(skeins.getItems().getFirst().code()).isEqualTo(((SkeinRow) first).code());
   }
 
+  @Test
+  void whatIsHalfTypedStandsInTheNextWindowToo() {
+    chord(KeyCode.DIGIT7);
+    clickOn("#loom-name").write("Attic loom");
+    clickOn("#reed-name").write("Fine reed");
+    Map<String, Map<String, String>> typed = home().typed();
+    assertThat(typed).containsEntry("loom", Map.of("name", "Attic loom")).containsEntry("reed", Map.of("name", "Fine reed")).doesNotContainKey("order");
+    OrderingModel ordering = new OrderingModel(studio(), new Work(Runnable::run, Runnable::run), new Status(), List::of, () -> {});
+    assertThat(ordering.typed()).isEmpty();
+    ordering.type(Map.of("yarn", "Skerry 16/2", "due", "2031-05-01", "alike", "3"));
+    assertThat(ordering.typed()).isEqualTo(Map.of("yarn", "Skerry 16/2", "due", "2031-05-01", "alike", "3"));
+    startAgain(again -> again.follow(home()));
+    chord(KeyCode.DIGIT7);
+    assertThat(lookup("#loom-name").queryAs(TextInputControl.class).getText()).isEqualTo("Attic loom");
+    assertThat(lookup("#reed-name").queryAs(TextInputControl.class).getText()).isEqualTo("Fine reed");
+  }
+
   private void chord(KeyCode key) {
     press(KeyCode.CONTROL, key).release(key, KeyCode.CONTROL);
     settle();
@@ -80,10 +100,15 @@ class NextStartTest extends ScreenTest {
 
   /** Another window over the same ledger, with what the first one left. */
   private void startAgain() {
+    startAgain(_ -> {});
+  }
+
+  private void startAgain(Consumer<Home> first) {
     Work work = new Work(Runnable::run, Platform::runLater);
     interact(() -> {
       Scene scene = scene();
       Home again = new Home(studio(), work, work, new Status(), Remembered.of(remembered().json()).orElseThrow());
+      first.accept(again);
       scene.setRoot(again.node());
       again.begin(scene, this::file);
     });

@@ -59,7 +59,7 @@ class PlanOffersTest {
     FinishedScarves.fill(studio);
     choose();
     PlanOffer waste = offer("loomWaste").orElseThrow();
-    assertThat(waste.words()).isEqualTo("learnt 70 cm, from 3 plans on Window loom, 60.1 to 79.9 cm");
+    assertThat(waste.words()).isEqualTo("learnt 70 cm, from 3 plans on Window loom, 60.1 cm to 79.9 cm");
     assertThat(waste.act()).isEqualTo("Use 70 cm for loom waste");
     assertThat(offer(PlanOffer.OF_THE_LOOM)).as("its own is known better by what was learnt").isEmpty();
     assertThat(text(WASTE)).isEqualTo("1 m");
@@ -95,7 +95,7 @@ class PlanOffersTest {
     assertThat(isSaid("loomWaste")).isFalse();
     model.editor().enter(WASTE, "1 m");
     model.editor().enter(LOOM, "Table loom");
-    assertThat(offer("loomWaste").orElseThrow().words()).isEqualTo("learnt 70 cm, from 3 plans of every kind, 60.1 to 79.9 cm");
+    assertThat(offer("loomWaste").orElseThrow().words()).isEqualTo("learnt 70 cm, from 3 plans of every kind, 60.1 cm to 79.9 cm");
     assertThat(offer(PlanOffer.OF_THE_LOOM).orElseThrow().words()).isEqualTo("45 cm, as Table loom has it");
     new Finish(studio).takeBack(UUID.randomUUID(), "Third", "measured the wrong beam");
     model.refresh();

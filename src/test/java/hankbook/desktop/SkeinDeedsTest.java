@@ -15,6 +15,8 @@ import hankbook.studio.Studio;
 import hankbook.store.LedgerAddress;
 import hankbook.yarn.PackageForm;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -52,6 +54,46 @@ class SkeinDeedsTest {
   @AfterEach
   void close() {
     studio.close();
+  }
+
+  @Test
+  void turning_to_a_skein_outlives_the_shelf_being_read_anew_meanwhile() {
+    List<Runnable> away = new ArrayList<>();
+    ShelfModel late = new ShelfModel(studio, new Work(away::add, Runnable::run), status);
+    late.open("S2");
+    late.refresh();
+    away.forEach(Runnable::run);
+    assertThat(late.chosenProperty().get().map(SkeinRow::code)).contains("S2");
+  }
+
+  @Test
+  void nothing_can_be_wound_off_while_the_preview_is_to_an_earlier_length() {
+    choose("S1");
+    List<Runnable> away = new ArrayList<>();
+    WindingOff winding = new WindingOff(studio, new Work(away::add, Runnable::run), status, shelf);
+    winding.turnTo(shelf.chosenProperty().get());
+    winding.watch(true);
+    winding.length().set("300 m");
+    List.copyOf(away).forEach(Runnable::run);
+    assertThat(winding.act().isPossible()).isTrue();
+    winding.length().set("200 m");
+    assertThat(winding.act().whyNotProperty().get()).isEqualTo("It is being reckoned.");
+    List.copyOf(away).forEach(Runnable::run);
+    assertThat(winding.act().isPossible()).isTrue();
+  }
+
+  @Test
+  void what_is_half_typed_beside_a_skein_is_known_as_begun() {
+    choose("S1");
+    deeds.windingOff().watch(true);
+    assertThat(deeds.isBegun()).as("a proposed code and what is said already").isFalse();
+    deeds.moving().placeProperty().set("Attic");
+    assertThat(deeds.isBegun()).isTrue();
+    deeds.moving().placeProperty().set("");
+    deeds.describing().lotProperty().set("K9");
+    assertThat(deeds.isBegun()).isTrue();
+    choose("S2");
+    assertThat(deeds.isBegun()).isFalse();
   }
 
   @Test

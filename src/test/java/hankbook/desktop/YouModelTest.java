@@ -31,7 +31,10 @@ class YouModelTest {
   void whatIsChosenHoldsAtOnceAndAtTheNextStart() {
     Remembered remembered = Remembered.nothing();
     List<String> told = new ArrayList<>();
-    YouModel you = new YouModel(remembered, () -> told.add(Wording.yarn(Length.metres(1000))));
+    YouModel you = new YouModel(remembered, change -> {
+      change.run();
+      told.add(Wording.yarn(Length.metres(1000)));
+    });
     you.speak(Language.GERMAN);
     you.measure(Units.IMPERIAL.withSett(SettUnit.PER_TEN_CENTIMETRES));
     you.measure(you.units());
@@ -40,6 +43,21 @@ class YouModelTest {
     YouModel.speakAs(Remembered.of(remembered.json()).orElseThrow());
     assertThat(Say.language()).isEqualTo(Language.GERMAN);
     assertThat(Wording.units()).isEqualTo(Units.IMPERIAL.withSett(SettUnit.PER_TEN_CENTIMETRES));
+  }
+
+  @Test
+  void nothingIsSaidOtherwiseUntilThatMayBe() {
+    Remembered remembered = Remembered.nothing();
+    List<Runnable> changes = new ArrayList<>();
+    YouModel you = new YouModel(remembered, changes::add);
+    you.speak(Language.GERMAN);
+    you.measure(Units.IMPERIAL);
+    assertThat(Say.language()).isEqualTo(Language.ENGLISH);
+    assertThat(Wording.units()).isEqualTo(Units.METRIC);
+    assertThat(remembered.json()).doesNotContain("GERMAN");
+    changes.forEach(Runnable::run);
+    assertThat(Say.language()).isEqualTo(Language.GERMAN);
+    assertThat(Wording.units()).isEqualTo(Units.IMPERIAL);
   }
 
   @Test

@@ -42,7 +42,7 @@ class OfferTest {
   @Test
   void oneAloneIsOfferedAsOne() {
     Findings one = new Findings(OF_WOOL_PLAIN);
-    assertThat(one.offer(Learnable.WARP_TAKE_UP, Cloths.WOOL_PLAIN).orElseThrow().words()).isEqualTo("11 % of cloth, from one plan only, in plain of wool");
+    assertThat(one.offer(Learnable.WARP_TAKE_UP, Cloths.WOOL_PLAIN).orElseThrow().words().english()).isEqualTo("11 % of cloth, from one plan only, in plain of wool");
     assertThat(one.offer(Learnable.DRAW_IN, Cloths.WOOL_PLAIN)).isEmpty();
   }
 

@@ -105,7 +105,7 @@ class FollowPlanTest {
   }
 
   private PlanStep step(Stage stage) {
-    return new FollowPlan(studio).named("Scarf").get(stage.ordinal());
+    return new FollowPlan(studio).named("Scarf").stream().filter(step -> step.stage() == stage).findFirst().orElseThrow();
   }
 
   private ChainedEntry newest(EntryKind kind) {

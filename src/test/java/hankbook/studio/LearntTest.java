@@ -101,7 +101,7 @@ class LearntTest {
     Cover before = cover();
     finishThree();
     assertThat(cover().need()).isEqualTo(before.need());
-    assertThat(cover().doubt().parts()).filteredOn(part -> part.skeins() == 0).extracting(Uncertainty.Part::cause, part -> part.error().metres().toPlainString())
+    assertThat(cover().doubt().parts()).filteredOn(part -> part.skeins() == 0).extracting(part -> part.cause().english(), part -> part.error().metres().toPlainString())
         .containsExactly(tuple("loom waste, learnt from 3 plans on Window loom", "2.3100"));
     assertThat(new PlanStandings(studio).all()).extracting(PlanStanding::name).contains("Next");
     new Finish(studio).takeBack(UUID.randomUUID(), "Third", "measured the wrong beam");

@@ -32,6 +32,9 @@ public final class Faults {
   private final AtomicInteger times = new AtomicInteger();
   private final ReadOnlyObjectWrapper<Optional<Told>> last = new ReadOnlyObjectWrapper<>(Optional.empty());
   private Supplier<Map<String, Map<String, String>>> typed = Map::of;
+  private String ledger = "";
+  private boolean taken;
+  private boolean written;
   private boolean telling;
 
   /**
@@ -56,9 +59,47 @@ public final class Faults {
     return putBy;
   }
 
-  /** Says what is typed in forms and stands in no ledger: for each form the texts by the names of its fields. */
-  public void typedIs(Supplier<Map<String, Map<String, String>>> forms) {
+  /**
+   * Says what is typed in forms and stands in no ledger.
+   *
+   * @param address of the ledger that it is meant for
+   * @param forms for each form the texts by the names of its fields
+   */
+  public void typedIs(String address, Supplier<Map<String, Map<String, String>>> forms) {
+    ledger = address;
     typed = forms;
+  }
+
+  /** What was put by before the program started; empty from the second time on. */
+  public Optional<PutBy.Before> takeOnce() {
+    boolean first = !taken;
+    taken = true;
+    return first ? putBy.take(ledger) : Optional.empty();
+  }
+
+  /**
+   * What was put by since the program started is put aside once all of it was entered.
+   *
+   * @param halfTyped whether some form still holds what stands in no ledger; that is put by anew then
+   */
+  public void settle(boolean halfTyped) {
+    if (written && halfTyped) {
+      putBy.keep(ledger, typed.get());
+    } else if (written) {
+      putBy.putAside();
+      written = false;
+    }
+  }
+
+  /** One that lies there from before was meant for another ledger, or could not be read; it is not written over. */
+  private Optional<Path> keep() {
+    Map<String, Map<String, String>> forms = typed.get();
+    if (!written && !forms.isEmpty()) {
+      putBy.putAside();
+    }
+    Optional<Path> file = putBy.keep(ledger, forms);
+    written |= file.isPresent();
+    return file;
   }
 
   /** Hears of a fault, on any thread. */
@@ -75,7 +116,7 @@ public final class Faults {
     if (!telling) {
       telling = true;
       try {
-        Optional<Path> file = putBy.keep(typed.get());
+        Optional<Path> file = keep();
         last.set(Optional.of(new Told(log.file(), file, FaultReport.of(clock.instant(), fault), now)));
       } catch (RuntimeException another) {
         log.write("that tells of faults", another);

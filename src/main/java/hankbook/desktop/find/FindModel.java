@@ -3,8 +3,10 @@ package hankbook.desktop.find;
 import hankbook.desktop.say.Say;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -18,6 +20,12 @@ import javafx.beans.property.StringProperty;
 
 /** Finding anything: what was typed, what answers to it, and which of that is chosen. */
 public final class FindModel {
+  /** Does an errand away from the screen, then tells its answer, or what went wrong, to the screen. */
+  public interface Errands {
+    /** Sends one. */
+    void run(Callable<List<Thing>> errand, Consumer<List<Thing>> then, Consumer<Exception> otherwise);
+  }
+
   private static final int MOST_OF_A_SORT = 6;
 
   private final Supplier<List<Thing>> always;
@@ -25,6 +33,7 @@ public final class FindModel {
   private final Function<String, List<Thing>> named;
   private final Executor away;
   private final Executor here;
+  private final Errands errands;
   private final AtomicLong asked = new AtomicLong();
   private final StringProperty typed = new SimpleStringProperty("");
   private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper(false);
@@ -32,16 +41,19 @@ public final class FindModel {
   private final ReadOnlyIntegerWrapper chosen = new ReadOnlyIntegerWrapper(-1);
   private final ReadOnlyObjectWrapper<String> trouble = new ReadOnlyObjectWrapper<>("");
   private List<Thing> things = List.of();
+  private long opened;
 
   /**
    * @param always acts and screens, which are there at once
    * @param kept everything else, which the ledger is asked for away from the screen each time the box opens
    * @param named what a typed text names outright, such as the number of an entry
+   * @param errands how the ledger is asked
    */
-  public FindModel(Supplier<List<Thing>> always, Supplier<List<Thing>> kept, Function<String, List<Thing>> named, Executor away, Executor here) {
+  public FindModel(Supplier<List<Thing>> always, Supplier<List<Thing>> kept, Function<String, List<Thing>> named, Errands errands, Executor away, Executor here) {
     this.always = always;
     this.kept = kept;
     this.named = named;
+    this.errands = errands;
     this.away = away;
     this.here = here;
     typed.subscribe(_ -> look());
@@ -79,23 +91,22 @@ public final class FindModel {
     typed.set("");
     open.set(true);
     look();
-    away.execute(() -> {
-      Runnable then = gathered();
-      here.execute(then);
-    });
+    long mine = ++opened;
+    errands.run(kept::get, more -> gathered(mine, more), _ -> failed(mine));
   }
 
-  private Runnable gathered() {
-    try {
-      List<Thing> more = kept.get();
-      return () -> {
-        List<Thing> all = new ArrayList<>(always.get());
-        all.addAll(more);
-        things = List.copyOf(all);
-        look();
-      };
-    } catch (RuntimeException fault) {
-      return () -> trouble.set(Say.text("The ledger does not answer, so only screens and acts are found."));
+  private void gathered(long opening, List<Thing> more) {
+    if (opening == opened) {
+      List<Thing> all = new ArrayList<>(always.get());
+      all.addAll(more);
+      things = List.copyOf(all);
+      look();
+    }
+  }
+
+  private void failed(long opening) {
+    if (opening == opened) {
+      trouble.set(Say.text("The ledger does not answer, so only screens and acts are found."));
     }
   }
 

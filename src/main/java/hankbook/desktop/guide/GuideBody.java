@@ -1,6 +1,7 @@
 package hankbook.desktop.guide;
 
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
@@ -102,18 +103,32 @@ final class GuideBody extends VBox {
     return code;
   }
 
-  /** A picture as wide as it was taken, or as there is room. */
-  private ImageView picture(org.commonmark.node.Image named) {
-    ImageView picture = new ImageView();
-    Guide.picture(named.getDestination()).map(Image::new).ifPresent(image -> {
-      picture.setImage(image);
-      picture.fitWidthProperty().bind(widthProperty().subtract(snappedLeftInset() + snappedRightInset()).map(room -> Math.min(room.doubleValue(), image.getWidth())));
-    });
+  /** A picture, or what it would show where there is none. */
+  private javafx.scene.Node picture(org.commonmark.node.Image named) {
+    return Guide.picture(named.getDestination()).<javafx.scene.Node>map(address -> picture(named, new Image(address, true))).orElseGet(() -> instead(words(named)));
+  }
+
+  private static Label instead(String words) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.getStyleClass().add("guide-plain");
+    return label;
+  }
+
+  /** A picture as wide as it was taken, or as there is room; it comes when it is read. */
+  private ImageView picture(org.commonmark.node.Image named, Image image) {
+    ImageView picture = new ImageView(image);
+    picture.fitWidthProperty().bind(Bindings.createDoubleBinding(() -> Math.min(room(), image.getWidth()), widthProperty(), insetsProperty(), image.widthProperty()));
     picture.setPreserveRatio(true);
     picture.setSmooth(true);
     picture.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     picture.setAccessibleText(words(named));
     return picture;
+  }
+
+  private double room() {
+    return Math.max(1, getWidth() - snappedLeftInset() - snappedRightInset());
   }
 
   private static String words(Node of) {

@@ -11,7 +11,7 @@ import javafx.scene.layout.BorderPane;
 
 /** The guide: its pages in a list, and beside it the chosen one. */
 public final class GuideView extends BorderPane {
-  private static final double LIST_PART = 0.24;
+  private static final double LIST_PART = 0.3;
 
   private final Guide guide;
   private final Consumer<String> elsewhere;

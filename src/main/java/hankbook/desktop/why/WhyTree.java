@@ -14,6 +14,7 @@ import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -49,7 +50,7 @@ public final class WhyTree extends VBox {
     tree.minHeightProperty().bind(tree.prefHeightProperty());
     tree.getSelectionModel().selectedItemProperty().subscribe(item -> formula.setText(item == null ? "" : written.formula(item.getValue().figure())));
     tree.getSelectionModel().selectFirst();
-    tree.setOnKeyPressed(key -> {
+    addEventFilter(KeyEvent.KEY_PRESSED, key -> {
       if (key.getCode() == KeyCode.ESCAPE) {
         close.run();
         key.consume();
@@ -63,11 +64,6 @@ public final class WhyTree extends VBox {
     formula.getStyleClass().addAll("quiet", "why-formula");
     copied.getStyleClass().add("quiet");
     getChildren().addAll(tree, formula, acts(close));
-  }
-
-  /** Puts the keyboard into the tree. */
-  void enter() {
-    tree.requestFocus();
   }
 
   private static TreeItem<WhyLine> item(WhyLine line) {

@@ -100,12 +100,12 @@ final class TextsInCode {
       public Void visitClass(ClassTree type, Void nothing) {
         boolean outer = inEnum;
         inEnum = type.getKind() == Tree.Kind.ENUM;
-        super.visitClass(type, nothing);
+        super.visitClass(type, null);
         inEnum = outer;
         return null;
       }
 
-      /** The words of an enum are said when they are asked for; what is wanted of a text stands in a constant of that name. */
+      // The words of an enum are said when they are asked for; what is wanted of a text stands in a constant of that name.
       @Override
       public Void visitVariable(VariableTree variable, Void nothing) {
         if (variable.getName().toString().startsWith("WANTED")) {
@@ -114,20 +114,20 @@ final class TextsInCode {
         }
         if (inWindow && inEnum && variable.getInitializer() instanceof NewClassTree constant && constant.getIdentifier().toString().equals(variable.getType().toString())) {
           constant.getArguments().forEach(argument -> text(argument).filter(TextsInCode::looksLikeAText).ifPresent(texts::add));
-          constant.getArguments().stream().filter(argument -> text(argument).isEmpty()).forEach(argument -> scan(argument, nothing));
+          constant.getArguments().stream().filter(argument -> text(argument).isEmpty()).forEach(argument -> scan(argument, null));
           return null;
         }
-        return super.visitVariable(variable, nothing);
+        return super.visitVariable(variable, null);
       }
 
       @Override
       public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
         String method = call.getMethodSelect().toString();
         if (!SAYS.contains(method)) {
-          return super.visitMethodInvocation(call, nothing);
+          return super.visitMethodInvocation(call, null);
         }
         int texts = say(method, call.getArguments(), file + ":" + line(call));
-        call.getArguments().stream().skip(texts).forEach(value -> scan(value, nothing));
+        call.getArguments().stream().skip(texts).forEach(value -> scan(value, null));
         return null;
       }
 
@@ -136,13 +136,13 @@ final class TextsInCode {
         String type = made.getIdentifier().toString();
         if (type.equals("Unreadable") && made.getArguments().size() == 2) {
           text(made.getArguments().get(1)).ifPresent(wanted::add);
-          scan(made.getArguments().get(1) instanceof LiteralTree ? null : made.getArguments().get(1), nothing);
+          scan(made.getArguments().get(1) instanceof LiteralTree ? null : made.getArguments().get(1), null);
           return null;
         }
         if (type.equals("Phrase.Word")) {
           text(made.getArguments().getFirst()).ifPresent(texts::add);
         }
-        return FAULTS_OF_OUR_OWN.contains(type) ? null : super.visitNewClass(made, nothing);
+        return FAULTS_OF_OUR_OWN.contains(type) ? null : super.visitNewClass(made, null);
       }
 
       @Override

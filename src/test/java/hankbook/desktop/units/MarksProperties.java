@@ -15,6 +15,7 @@ import hankbook.measure.Unreadable;
 import hankbook.measure.YarnNumber;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.stream.Collectors;
 import hankbook.yarn.FibreFamily;
 import net.jqwik.api.Arbitraries;
@@ -172,7 +173,10 @@ class MarksProperties {
   @Provide
   Arbitrary<Quantities> quantities() {
     Arbitrary<YarnNumbers> numbers = Arbitraries.of(NumberingSystem.class).list().ofSize(FibreFamily.values().length).map(
-        systems -> new YarnNumbers(Arrays.stream(FibreFamily.values()).collect(Collectors.toMap(family -> family, family -> systems.get(family.ordinal()))), systems.getFirst()));
+        systems -> {
+          Iterator<NumberingSystem> next = systems.iterator();
+          return new YarnNumbers(Arrays.stream(FibreFamily.values()).collect(Collectors.toMap(family -> family, _ -> next.next())), systems.getFirst());
+        });
     return Combinators.combine(
             Arbitraries.of(YarnUnit.class), Arbitraries.of(ClothUnit.class), Arbitraries.of(WeightUnit.class), Arbitraries.of(SettUnit.class), numbers, marks())
         .as((yarn, cloth, weight, sett, number, mark) -> new Quantities(new Units(yarn, cloth, weight, sett, number), mark));
