@@ -105,6 +105,10 @@ class PlanPagesTest extends ScreenTest {
     push(KeyCode.ESCAPE);
     assertThat(lookup(".why-tree").tryQuery()).isEmpty();
     assertThat(lookup("#why-warp-length").query().isFocused()).isTrue();
+    push(KeyCode.ENTER);
+    interact(() -> lookup(".why-close").query().requestFocus());
+    push(KeyCode.ESCAPE);
+    assertThat(lookup(".why-tree").tryQuery()).as("it is left from its buttons too").isEmpty();
     assertThat(lookup(".share-code").queryAll()).isNotEmpty();
   }
 
