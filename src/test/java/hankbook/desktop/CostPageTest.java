@@ -49,7 +49,7 @@ class CostPageTest extends ScreenTest {
     assertThat(lookup("#cost-not-counted").lookup(".label").queryAllAs(Label.class)).extracting(Label::getText)
         .anyMatch(text -> text.contains("S005") && text.contains("what was paid for it is not known"));
     assertThat(lookup("#cost-hours").lookup(".label").queryAllAs(Label.class)).extracting(Label::getText)
-        .contains("Weaving, 3303 picks × 4 s", "3 h 40 min");
+        .contains("Weaving, 3\u202F303 picks × 4 s", "3 h 40 min");
     type("cost-part", "40 %");
     assertThat(textOf("#cost-price")).isEqualTo("82.57 EUR");
     assertThat(textOf("#cost-price-each")).isEqualTo("Each towel 20.64 EUR, 1 of them 20.65 EUR");

@@ -1,7 +1,12 @@
 package hankbook.desktop.say;
 
 import hankbook.measure.Phrase;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -10,6 +15,8 @@ import java.util.stream.Stream;
  */
 public final class Say {
   private record Tongue(Language language, Catalogue catalogue) {}
+
+  private static final char THIN_SPACE = '\u202F';
 
   private static volatile Tongue tongue = new Tongue(Language.ENGLISH, Catalogue.ENGLISH);
 
@@ -46,13 +53,21 @@ public final class Say {
     return filled(said.equals(key) ? english : said, values);
   }
 
-  /** So many of a thing: {@code {0}} is their number, further values come after it. */
+  /** So many of a thing: {@code {0}} is their number, further values come after it. Thousands stand apart by a thin space. */
   public static String count(long count, String one, String many, Object... more) {
     Catalogue.Forms forms = tongue.catalogue().counted(one, many);
-    Object[] values = new Object[more.length + 1];
-    values[0] = count;
-    System.arraycopy(more, 0, values, 1, more.length);
+    Object[] values = Stream.concat(Stream.of(count), Stream.of(more)).map(Say::apart).toArray();
     return filled(count == 1 ? forms.one() : forms.many(), values);
+  }
+
+  /** A whole number as it is written everywhere in the window; anything else as it is. */
+  private static Object apart(Object value) {
+    if (!(value instanceof Integer || value instanceof Long)) {
+      return value;
+    }
+    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(Locale.ROOT);
+    symbols.setGroupingSeparator(THIN_SPACE);
+    return new DecimalFormat("#,##0", symbols).format(value);
   }
 
   /** A text that comes from below the window, such as the name of a kind; as it is where it has no translation. */
@@ -70,7 +85,8 @@ public final class Say {
     String form = phrase.isCounted()
         ? phrase.form().equals(phrase.one()) ? catalogue.counted(phrase.one(), phrase.many()).one() : catalogue.counted(phrase.one(), phrase.many()).many()
         : catalogue.text(phrase.many());
-    return Phrase.filled(form, phrase.values().stream().map(value -> value(value, written)).toList());
+    List<Object> values = phrase.values();
+    return Phrase.filled(form, IntStream.range(0, values.size()).mapToObj(place -> value(phrase.isCounted() && place == 0 ? apart(values.get(0)) : values.get(place), written)).toList());
   }
 
   private static String value(Object value, Function<Object, String> written) {

@@ -2,6 +2,7 @@ package hankbook.desktop.say;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hankbook.measure.Phrase;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,12 @@ class SayTest {
     assertThat(Say.count(0, "{0} skein", "{0} skeins")).isEqualTo("0 skeins");
     assertThat(Say.count(1, "{0} skein", "{0} skeins")).isEqualTo("1 skein");
     assertThat(Say.count(2, "{0} skein of {1}", "{0} skeins of {1}", "lot 7")).isEqualTo("2 skeins of lot 7");
+  }
+
+  @Test
+  void thousands_that_are_counted_stand_apart_by_a_thin_space() {
+    assertThat(Say.count(104_711, "{1} of {0} entry", "{1} of {0} entries", 1000)).isEqualTo("1\u202F000 of 104\u202F711 entries");
+    assertThat(Say.phrase(Phrase.count(3303, "{0} pick", "{0} picks"), Object::toString)).isEqualTo("3\u202F303 picks");
   }
 
   @Test
