@@ -2,6 +2,7 @@ package hankbook.desktop;
 
 import hankbook.desktop.say.Say;
 import hankbook.ledger.Entry;
+import hankbook.ledger.Place;
 import hankbook.ledger.Transfer;
 import hankbook.measure.Length;
 import hankbook.studio.NumberedEntry;
@@ -72,8 +73,13 @@ record JournalRow(
   private static String yarn(Entry entry) {
     List<String> codes = entry.transfers().stream().map(Transfer::skein).distinct().toList();
     String of = codes.size() <= 2 ? String.join(", ", codes) : Say.count(codes.size(), "{0} skein", "{0} skeins");
-    Length sum = entry.transfers().stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
-    return Say.text("{0} of {1}", Wording.yarn(sum), of);
+    return Say.text("{0} of {1}", Wording.yarn(moved(entry)), of);
+  }
+
+  /** What is wound onto another skein leaves the one and comes onto the other, and moved once all the same. */
+  private static Length moved(Entry entry) {
+    List<Transfer> off = entry.transfers().stream().filter(transfer -> transfer.to().kind() == Place.Kind.REWOUND).toList();
+    return (off.isEmpty() ? entry.transfers() : off).stream().map(Transfer::length).reduce(Length.ZERO, Length::plus);
   }
 
   private static String way(Entry entry) {
