@@ -33,6 +33,7 @@ public final class WindingOff {
   private final StringProperty place = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper preview = new ReadOnlyStringWrapper("");
   private final LiveAnswer<Rewound> tried;
+  private boolean looked;
   private Optional<SkeinRow> skein = Optional.empty();
 
   /** @param shelf whose codes are taken, and which is read anew once it is wound */
@@ -98,15 +99,21 @@ public final class WindingOff {
       clear();
       row.map(SkeinRow::skein).map(Skein::form).ifPresent(form::set);
     }
+    propose();
     changed();
   }
 
   /** Reckons only while someone looks, and proposes a code. */
   void watch(boolean looking) {
-    if (looking && code.get().isBlank()) {
+    looked = looking;
+    propose();
+    tried.watch(looking);
+  }
+
+  private void propose() {
+    if (looked && code.get().isBlank()) {
       code.set(NextCode.after(shelf.everySkein().stream().map(Skein::code).toList()));
     }
-    tried.watch(looking);
   }
 
   /** Winds it off. */
