@@ -11,6 +11,7 @@ import static hankbook.store.schema.tables.Setting.SETTING;
 import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
 import static hankbook.store.schema.tables.TurnVersion.TURN_VERSION;
 
+import hankbook.ledger.LastSaid;
 import java.util.Optional;
 import org.jooq.DSLContext;
 
@@ -107,7 +108,7 @@ public final class Session {
 
   /** The last thing an author said that is no entry. */
   public Optional<LastSaid> lastSaid(String author) {
-    return LastSaid.by(author, sql);
+    return LastSaidRows.by(author, sql);
   }
 
   /** One writer at a time: the next waits here until this transaction ends. */

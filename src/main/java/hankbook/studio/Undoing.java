@@ -2,7 +2,7 @@ package hankbook.studio;
 
 import hankbook.ledger.Change;
 import hankbook.ledger.ChainedEntry;
-import hankbook.store.LastSaid;
+import hankbook.ledger.LastSaid;
 import java.util.List;
 import java.util.Optional;
 

@@ -13,7 +13,8 @@ import static hankbook.store.schema.tables.SkeinMeasure.SKEIN_MEASURE;
 import static hankbook.store.schema.tables.SkeinVersion.SKEIN_VERSION;
 import static hankbook.store.schema.tables.TurnVersion.TURN_VERSION;
 
-import java.time.Instant;
+import hankbook.ledger.LastSaid;
+import hankbook.ledger.LastSaid.What;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.Optional;
@@ -23,34 +24,9 @@ import org.jooq.DSLContext;
 import org.jooq.TableField;
 import org.jooq.impl.DSL;
 
-/**
- * The last thing an author said that moves no yarn, and so is no entry.
- *
- * @param what of which sort it was
- * @param name of the plan, the setting, the loom, the reed or the yarn, the code of the skein, or the number of the purchase or of the order of plans
- * @param when it was written down
- */
-public record LastSaid(What what, String name, Instant when) {
-  /** Of which sort. */
-  public enum What {
-    PLAN,
-    SETTING,
-    LOOM,
-    REED,
-    PURCHASE,
-    /** A skein's lot, place, cost or day. */
-    SKEIN,
-    /** A skein that was measured again and held what the book said. */
-    MEASURE,
-    /** A weighed sample of a yarn. */
-    SAMPLE,
-    /** The day on which a skein on order is expected. */
-    DUE,
-    /** The order in which plans are woven. */
-    TURNS,
-    /** What a plan came to, as far as it posted no entry. */
-    ACTUALS
-  }
+/** Looks through all that is kept as versions for what an author said last. */
+final class LastSaidRows {
+  private LastSaidRows() {}
 
   static Optional<LastSaid> by(String author, DSLContext sql) {
     return Stream.of(
