@@ -47,11 +47,6 @@ final class Wording {
     return uncertainty.isZero() ? yarn(length) : yarn(length) + " " + within(uncertainty);
   }
 
-  /** A length of yarn. */
-  static String metres(Length length) {
-    return yarn(length);
-  }
-
   /** A length of cloth or of the warp; short ones in the unit of widths. */
   static String cloth(Length length) {
     return quantities().cloth(length);
