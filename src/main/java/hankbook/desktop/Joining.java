@@ -14,7 +14,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
@@ -30,8 +29,7 @@ public final class Joining {
   private final ObjectProperty<Optional<Skein>> other = new SimpleObjectProperty<>(Optional.empty());
   private final BooleanProperty mix = new SimpleBooleanProperty(false);
   private final ReadOnlyBooleanWrapper differ = new ReadOnlyBooleanWrapper(false);
-  private final ReadOnlyStringWrapper preview = new ReadOnlyStringWrapper("");
-  private final LiveAnswer<Rewound> tried;
+  private final RewindPreview preview;
   private Optional<SkeinRow> skein = Optional.empty();
 
   /** @param shelf where the other one is looked for, and which is read anew once they are joined */
@@ -40,10 +38,7 @@ public final class Joining {
     this.status = status;
     this.shelf = shelf;
     act = new Act(work);
-    tried = new LiveAnswer<>(work, this::question, Status::words);
-    tried.foundProperty().subscribe(this::show);
-    tried.troubleProperty().subscribe(_ -> judge());
-    tried.reckoningProperty().subscribe(_ -> judge());
+    preview = new RewindPreview(work, act, shelf, this::missing, this::trial);
     other.subscribe(_ -> changed());
     mix.subscribe(_ -> changed());
   }
@@ -74,7 +69,7 @@ public final class Joining {
 
   /** What both will hold, a line each, or empty. */
   ReadOnlyStringProperty previewProperty() {
-    return preview.getReadOnlyProperty();
+    return preview.wordsProperty();
   }
 
   /** Turns to a skein, or to none; what was chosen for another one is cleared. */
@@ -99,7 +94,7 @@ public final class Joining {
 
   /** Reckons only while someone looks. */
   void watch(boolean looking) {
-    tried.watch(looking);
+    preview.watch(looking);
   }
 
   /** Winds it onto the other. */
@@ -119,30 +114,14 @@ public final class Joining {
 
   private void changed() {
     differ.set(skein.isPresent() && other.get().filter(onto -> !onto.lot().equals(skein.get().skein().lot())).isPresent());
-    act.renew();
-    tried.ask();
-    judge();
+    preview.ask();
   }
 
-  private Optional<Callable<Rewound>> question() {
-    if (!missing().isEmpty()) {
-      return Optional.empty();
-    }
+  private Callable<Rewound> trial() {
     String from = skein.orElseThrow().code();
     String onto = other.get().orElseThrow().code();
     boolean mixed = mix.get();
-    return Optional.of(() -> new Rewind(studio).triedJoin(from, new WoundOff.All(), onto, mixed));
-  }
-
-  private void show(Optional<Rewound> found) {
-    preview.set(found.map(after -> RewoundWords.of(after, shelf.doubts())).orElse(""));
-    judge();
-  }
-
-  private void judge() {
-    String missing = missing();
-    String reckoning = tried.reckoningProperty().get() || tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
-    act.judge(!missing.isEmpty() ? missing : tried.troubleProperty().get().isEmpty() ? reckoning : tried.troubleProperty().get());
+    return () -> new Rewind(studio).triedJoin(from, new WoundOff.All(), onto, mixed);
   }
 
   private String missing() {

@@ -14,7 +14,6 @@ import java.util.concurrent.Callable;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -31,8 +30,7 @@ public final class WindingOff {
   private final StringProperty code = new SimpleStringProperty("");
   private final ObjectProperty<PackageForm> form = new SimpleObjectProperty<>(PackageForm.SKEIN);
   private final StringProperty place = new SimpleStringProperty("");
-  private final ReadOnlyStringWrapper preview = new ReadOnlyStringWrapper("");
-  private final LiveAnswer<Rewound> tried;
+  private final RewindPreview preview;
   private boolean looked;
   private Optional<SkeinRow> skein = Optional.empty();
 
@@ -42,10 +40,7 @@ public final class WindingOff {
     this.status = status;
     this.shelf = shelf;
     act = new Act(work);
-    tried = new LiveAnswer<>(work, this::question, Status::words);
-    tried.foundProperty().subscribe(this::show);
-    tried.troubleProperty().subscribe(_ -> judge());
-    tried.reckoningProperty().subscribe(_ -> judge());
+    preview = new RewindPreview(work, act, shelf, this::missing, this::trial);
     length.textProperty().subscribe(_ -> changed());
     all.subscribe(_ -> changed());
     code.subscribe(_ -> changed());
@@ -83,7 +78,7 @@ public final class WindingOff {
 
   /** What both will hold, a line each, or empty. */
   ReadOnlyStringProperty previewProperty() {
-    return preview.getReadOnlyProperty();
+    return preview.wordsProperty();
   }
 
   /** Whether something is typed that stands in no ledger yet. */
@@ -107,7 +102,7 @@ public final class WindingOff {
   void watch(boolean looking) {
     looked = looking;
     propose();
-    tried.watch(looking);
+    preview.watch(looking);
   }
 
   private void propose() {
@@ -139,9 +134,7 @@ public final class WindingOff {
   }
 
   private void changed() {
-    act.renew();
-    tried.ask();
-    judge();
+    preview.ask();
   }
 
   private Optional<WoundOff> much() {
@@ -152,25 +145,11 @@ public final class WindingOff {
     return new NewPackage(code.get(), Optional.of(form.get()), Optional.of(place.get().strip()).filter(text -> !text.isEmpty()));
   }
 
-  private Optional<Callable<Rewound>> question() {
-    if (!missing().isEmpty()) {
-      return Optional.empty();
-    }
+  private Callable<Rewound> trial() {
     String from = skein.orElseThrow().code();
     WoundOff much = much().orElseThrow();
     NewPackage onto = onto();
-    return Optional.of(() -> new Rewind(studio).triedOff(from, much, onto));
-  }
-
-  private void show(Optional<Rewound> found) {
-    preview.set(found.map(after -> RewoundWords.of(after, shelf.doubts())).orElse(""));
-    judge();
-  }
-
-  private void judge() {
-    String missing = missing();
-    String reckoning = tried.reckoningProperty().get() || tried.foundProperty().get().isEmpty() ? Say.text("It is being reckoned.") : "";
-    act.judge(!missing.isEmpty() ? missing : tried.troubleProperty().get().isEmpty() ? reckoning : tried.troubleProperty().get());
+    return () -> new Rewind(studio).triedOff(from, much, onto);
   }
 
   private String missing() {
